@@ -1,0 +1,37 @@
+import type { Estimate } from '../../quantity/estimate';
+
+/** Where uncertainty comes from. Shares are one standard uncertainty each, in mm. */
+export interface BudgetRow {
+  readonly source:
+    | 'edge-noise'
+    | 'edge-bias'
+    | 'focal-length'
+    | 'height'
+    | 'tilt'
+    | 'print-scale'
+    | 'card-bow'
+    | 'thread-form';
+  readonly pitchMm: number;
+  readonly majorDiameterMm: number;
+}
+
+/** What the photo says of the thread. Plain data: stages 6–8, the sheet and the
+ *  command line use it as it is. A quantity the photo does not resolve is null. */
+export interface ThreadMeasurement {
+  readonly pitchMm: Estimate;
+  /** Over the crests as they are; on a tapered thread at the middle of the measured zone. */
+  readonly majorDiameterMm: Estimate;
+  /** Between pitch and major diameter, −1…1. */
+  readonly correlation: number;
+  /** On diameter, mm per mm, positive when growing away from the free end. */
+  readonly taper: Estimate | null;
+  /** Included angle between the flanks. */
+  readonly flankAngleDeg: Estimate | null;
+  readonly noseHalfAngleDeg: Estimate | null;
+  readonly turns: number;
+  readonly hand: 'right' | 'left' | null;
+  readonly starts: number | null;
+  /** Axial distance from the free end's first crest to the middle of the measured zone. */
+  readonly middleFromEndMm: number | null;
+  readonly budget: readonly BudgetRow[];
+}

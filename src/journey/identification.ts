@@ -1,0 +1,100 @@
+import type { ThreadMeasurement } from './5-measurement/thread-measurement';
+import type { Reading } from './6-candidates/reading';
+import type { Conclusion } from './7-next-reading/decision';
+import type { CrestProfile, Overlay, PhotoPoint } from './overlay';
+
+export type RefusalReason =
+  | 'no-card'
+  | 'no-thread'
+  | 'too-few-turns'
+  | 'too-blurred'
+  | 'too-coarse'
+  | 'cut-off'
+  | 'several-fittings'
+  | 'card-mirrored'
+  | 'unreadable'
+  | 'unsupported-format'
+  | 'too-large';
+
+export interface Reference {
+  readonly kind: 'card' | 'ruler';
+  /** At the axis of the thread. */
+  readonly pxPerMm: number;
+  readonly axisHeightMm: number | null;
+  readonly cameraHeightMm: number | null;
+  readonly tiltDeg: number | null;
+  readonly field: 'light' | 'dark' | null;
+}
+
+export interface Measured {
+  readonly outcome: 'measured';
+  readonly reference: Reference;
+  readonly measurement: ThreadMeasurement;
+  readonly overlay: Overlay;
+  readonly profile: CrestProfile;
+  readonly conclusion: Conclusion;
+  /** Things the reader should know: one-sided outline, bowed card, unchecked print … */
+  readonly notes: readonly Note[];
+  readonly timingsMs: Readonly<Record<string, number>>;
+}
+
+export interface Refused {
+  readonly outcome: 'refused';
+  readonly refusal: { readonly reason: RefusalReason; readonly advice: string };
+  /** What was found before the refusal, when anything was. */
+  readonly overlay: Overlay | null;
+  readonly timingsMs: Readonly<Record<string, number>>;
+}
+
+export type Identification = Measured | Refused;
+
+export type Note =
+  | 'print-unchecked'
+  | 'no-focal-length'
+  | 'one-side-only'
+  | 'card-not-flat'
+  | 'resting-unknown'
+  | 'few-markers'
+  | 'ruler-without-pose';
+
+/** Everything besides the photo's bytes that a measurement may use. */
+export interface MeasureOptions {
+  readonly readings: readonly Reading[];
+  /** Two marked points a known distance apart, for photos without the card. */
+  readonly ruler: {
+    readonly from: PhotoPoint;
+    readonly to: PhotoPoint;
+    readonly mm: number;
+  } | null;
+  /** Measured lengths of the card's print-check bars, mm, nominally 150 and 100. */
+  readonly bars: {
+    readonly horizontalMm: number;
+    readonly verticalMm: number;
+    readonly uMm: number;
+  } | null;
+  /** A person's help when detection fails, photo frame. */
+  readonly corrections: Corrections | null;
+}
+
+export interface Corrections {
+  /** Ends of the axis over the thread: free end first. The zone is between them. */
+  readonly axis: readonly [PhotoPoint, PhotoPoint] | null;
+  readonly side: 'left' | 'right' | 'both';
+}
+
+export type StageName =
+  | 'photo'
+  | 'card-pose'
+  | 'silhouette'
+  | 'thread-signal'
+  | 'measurement'
+  | 'candidates';
+
+export type OnStage = (stage: StageName) => void;
+
+export const defaultOptions: MeasureOptions = {
+  readings: [],
+  ruler: null,
+  bars: null,
+  corrections: null,
+};
