@@ -1,0 +1,219 @@
+import { z } from 'zod';
+import type { BudgetRow } from '../5-measurement/thread-measurement';
+import { seats } from '../6-candidates/reading';
+import type { Note } from '../identification';
+
+// Compiled parsers need eval, which the page's content security policy forbids; without this,
+// zod tries once and the browser reports a violation.
+z.config({ jitless: true });
+
+export const sheetVersion = 1;
+export const maxShots = 8;
+
+/** Limits are far above what the program writes, and low enough that a hostile file is cheap. */
+const word = z.string().max(120);
+const line = z.string().max(400);
+const text = z.string().max(4000);
+const time = z.iso.datetime();
+const pixel = z.number().min(-1e6).max(1e6);
+const point = z.tuple([pixel, pixel]);
+const mm = z.number().min(-1e5).max(1e5);
+const share = z.number().min(0).max(1);
+
+const estimate = z.object({
+  value: z.number(),
+  u: z.number().nonnegative(),
+});
+
+const sources = {
+  'edge-noise': true,
+  'edge-bias': true,
+  'focal-length': true,
+  height: true,
+  tilt: true,
+  'print-scale': true,
+  'card-bow': true,
+  'thread-form': true,
+} satisfies Record<BudgetRow['source'], true>;
+
+const notes = {
+  'print-unchecked': true,
+  'no-focal-length': true,
+  'one-side-only': true,
+  'card-not-flat': true,
+  'resting-unknown': true,
+  'few-markers': true,
+  'ruler-without-pose': true,
+} satisfies Record<Note, true>;
+
+function keys<T extends Record<string, true>>(of: T) {
+  return Object.keys(of) as (keyof T & string)[];
+}
+
+export const measurementSchema = z.object({
+  pitchMm: estimate,
+  majorDiameterMm: estimate,
+  correlation: z.number().min(-1).max(1),
+  taper: estimate.nullable(),
+  flankAngleDeg: estimate.nullable(),
+  noseHalfAngleDeg: estimate.nullable(),
+  turns: z.number().nonnegative(),
+  hand: z.enum(['right', 'left']).nullable(),
+  starts: z.number().int().positive().max(100).nullable(),
+  middleFromEndMm: mm.nullable(),
+  budget: z
+    .array(z.object({ source: z.enum(keys(sources)), pitchMm: mm, majorDiameterMm: mm }))
+    .max(50),
+});
+
+export const readingSchema = z.discriminatedUnion('kind', [
+  z.object({
+    kind: z.literal('pitch-gauge'),
+    pitchMm: z.number().positive().max(1000),
+    text: line,
+  }),
+  z.object({
+    kind: z.enum(['caliper-od', 'caliper-id', 'rule-od']),
+    mm: z.number().positive().max(1e4),
+    text: line,
+  }),
+  z.object({ kind: z.literal('seat'), seat: z.enum(seats), text: line }),
+  z.object({ kind: z.literal('taper'), taper: z.enum(['tapered', 'straight']), text: line }),
+]);
+
+export const readingKind = z.enum([
+  'pitch-gauge',
+  'caliper-od',
+  'caliper-id',
+  'rule-od',
+  'seat',
+  'taper',
+]);
+
+const threadCandidate = z.discriminatedUnion('system', [
+  z.object({
+    system: z.enum(['UN', 'M', 'G', 'R', 'NPT']),
+    designation: word,
+    basicMajorMm: mm,
+    pitchMm: mm,
+    probability: share,
+  }),
+  z.object({ system: z.null(), probability: share }),
+]);
+
+const connectionName = z.object({ family: word, size: word });
+
+export const conclusionSchema = z.object({
+  threads: z.array(threadCandidate).max(1000),
+  connections: z.array(connectionName.extend({ probability: share })).max(1000),
+  decision: z.object({
+    state: z.enum(['settled', 'needs-reading', 'unlisted']),
+    thread: word.nullable(),
+    connection: connectionName.nullable(),
+    ask: z.object({ reading: readingKind, why: text, gainBits: z.number() }).nullable(),
+  }),
+});
+
+export const referenceSchema = z.object({
+  kind: z.enum(['card', 'ruler']),
+  pxPerMm: z.number().positive().max(1e5),
+  axisHeightMm: mm.nullable(),
+  cameraHeightMm: mm.nullable(),
+  tiltDeg: z.number().min(-360).max(360).nullable(),
+  field: z.enum(['light', 'dark']).nullable(),
+});
+
+export const overlaySchema = z.object({
+  widthPx: z.number().int().positive().max(1e5),
+  heightPx: z.number().int().positive().max(1e5),
+  markers: z
+    .array(z.object({ id: z.number().int().min(0).max(1000), corners: z.array(point).max(4) }))
+    .max(200),
+  outline: z.array(z.array(point).max(20_000)).max(200),
+  axis: z.tuple([point, point]).nullable(),
+  contactLines: z.array(z.tuple([point, point])).max(20),
+  crests: z.array(z.object({ at: point, side: z.enum(['left', 'right']), axialMm: mm })).max(2000),
+});
+
+const radii = z.array(mm).max(20_000);
+export const profileSchema = z
+  .object({
+    axialMm: radii,
+    leftMm: z.array(mm.nullable()).max(20_000),
+    rightMm: z.array(mm.nullable()).max(20_000),
+    leftFitMm: radii,
+    rightFitMm: radii,
+  })
+  .refine(
+    (p) =>
+      [p.leftMm, p.rightMm, p.leftFitMm, p.rightFitMm].every((a) => a.length === p.axialMm.length),
+    'profile arrays differ in length',
+  );
+
+export const barsSchema = z.object({
+  horizontalMm: z.number().min(50).max(500),
+  verticalMm: z.number().min(50).max(500),
+  uMm: z.number().min(0).max(50),
+});
+
+export const correctionsSchema = z.object({
+  axis: z.tuple([point, point]).nullable(),
+  side: z.enum(['left', 'right', 'both']),
+});
+
+const rulerSchema = z.object({ from: point, to: point, mm: z.number().positive().max(1e4) });
+
+/** One photo of the fitting and what it gave. Its bytes travel beside the sheet, in the same order. */
+export const shotSchema = z.object({
+  photo: z.object({
+    /** As stored, before orientation. */
+    widthPx: z.number().int().positive().max(65_535),
+    heightPx: z.number().int().positive().max(65_535),
+    orientation: z.number().int().min(1).max(8),
+    focal35Mm: z.number().positive().max(5000).nullable(),
+    /** A picture that came through a messenger: fewer pixels than the sender measured. */
+    recompressed: z.boolean(),
+  }),
+  reference: referenceSchema,
+  measurement: measurementSchema,
+  /** Null when the measurement came without its drawing, from the code on a shared picture. */
+  overlay: overlaySchema.nullable(),
+  profile: profileSchema.nullable(),
+  notes: z.array(z.enum(keys(notes))).max(50),
+  /** Print check applied, with the name it is kept under. */
+  bars: barsSchema.extend({ name: word.nullable() }).nullable(),
+  ruler: rulerSchema.nullable(),
+  corrections: correctionsSchema.nullable(),
+});
+
+export const counterSchema = z.object({
+  verdict: z.enum(['open', 'confirmed', 'rejected']),
+  remarks: text,
+  /** The counter's own part numbers. */
+  parts: z.array(z.object({ number: word, note: line })).max(50),
+  at: time,
+});
+
+export const sheetSchema = z.object({
+  format: z.literal('crestwise-sheet'),
+  version: z.literal(sheetVersion),
+  id: z.uuid(),
+  createdAt: time,
+  updatedAt: time,
+  appVersion: word,
+  title: line,
+  remarks: text,
+  shots: z.array(shotSchema).max(maxShots),
+  /** What the conclusion was drawn from: the shot's, or several shots combined. Null for
+   *  readings alone. */
+  measurement: measurementSchema.nullable(),
+  readings: z.array(readingSchema).max(100),
+  conclusion: conclusionSchema,
+  counter: counterSchema.nullable(),
+});
+
+/** The identification of one fitting. */
+export type Sheet = z.infer<typeof sheetSchema>;
+export type Shot = z.infer<typeof shotSchema>;
+export type CounterAnswer = z.infer<typeof counterSchema>;
+export type PrintCheckUsed = NonNullable<Shot['bars']>;
