@@ -1,0 +1,35 @@
+import type { GreyImage } from '../../vision/grey-image';
+
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A photo as all later stages see it: upright, luma of ITU-R BT.601 (JPEG's own Y), no colour. */
+export interface Photo {
+  readonly grey: GreyImage;
+  /** EXIF's 35 mm equivalent, as the camera states it; null when absent, absurd, or contradicted
+   *  by a crop after the shot. Good to about 3 %, and of no use when a viewer has cropped and
+   *  rewritten the sizes too. */
+  readonly f35Mm: number | null;
+  /** Of the file, upright. Larger than `grey` by `reduction` when the file was too large to be
+   *  held in full. */
+  readonly originalSize: Size;
+  /** `grey` has 1 / reduction of the original's width and height. */
+  readonly reduction: 1 | 2;
+}
+
+/** The decoders' compiled code, as the environment supplies it: read from disk in Node, compiled
+ *  while it arrives in a worker. Each is asked for only when a file of its kind is met. */
+export interface Decoders {
+  jpeg(): Promise<WebAssembly.Module>;
+  png(): Promise<WebAssembly.Module>;
+  webp(): Promise<WebAssembly.Module>;
+}
+
+/** Held in full up to here, pixels: a 12 MP photo is the usual case, 48 MP the largest common one. */
+export const fullSizeLimitPx = 50_000_000;
+/** JPEGs up to here are decoded at half size, which its transform does by itself. */
+export const reducedLimitPx = 200_000_000;
+/** Below this long side a thread has too few pixels per turn even when it fills the window. */
+export const coarsestLongSidePx = 600;
