@@ -12,14 +12,24 @@ export const seats = [
 ] as const;
 export type Seat = (typeof seats)[number];
 
+/** `text` is the value as typed: `${kind}=${text}` reads back as the same reading, and how it is
+ *  written ('11/16in', '17.2mm') says how finely it was read. */
 export type Reading =
   | { readonly kind: 'pitch-gauge'; readonly pitchMm: number; readonly text: string }
   | {
-      readonly kind: 'caliper-od' | 'caliper-id' | 'rule-od';
+      /** Over the crests of a male end, across the crests of a female end, or over the tube that
+       *  the end takes (its bore in the end serves too). */
+      readonly kind: 'caliper-od' | 'caliper-id' | 'rule-od' | 'tube-od';
       readonly mm: number;
       readonly text: string;
     }
   | { readonly kind: 'seat'; readonly seat: Seat; readonly text: string }
+  | {
+      /** Angle of the thread-form gauge that sits in the thread without light. */
+      readonly kind: 'flank';
+      readonly flankDeg: 55 | 60;
+      readonly text: string;
+    }
   | { readonly kind: 'taper'; readonly taper: 'tapered' | 'straight'; readonly text: string };
 
 export type ReadingKind = Reading['kind'];

@@ -1,0 +1,58 @@
+import { nptThreads } from '../npt-threads';
+import { rThreads } from '../r-threads';
+import { type Connection, connection } from './connection';
+
+/** Pipe threads that seal in the thread: R (ISO 7-1), NPT (ASME B1.20.1), dryseal NPTF (SAE J476),
+ *  and the straight NPSM swivel nut, whose nipple seals on the 60° chamfer inside a male NPT end.
+ *  Every size of the thread tables, up to 6 in. */
+const fittingSizes = (size: string) => !['1/16'].includes(size);
+
+function ends(family: string, tradeName: string, size: string, thread: string, source: string) {
+  return (['male', 'female'] as const).map((end) =>
+    connection({
+      family,
+      tradeName,
+      size,
+      end,
+      thread,
+      seat: 'none',
+      sealing: 'thread',
+      source,
+    }),
+  );
+}
+
+const sizeOf = (designation: string) => designation.replace(/^R| [A-Z]+$/g, '');
+
+export const taperPipe: readonly Connection[] = [
+  ...rThreads.flatMap((t) =>
+    ends('ISO 7-1', 'taper pipe (BSPT)', sizeOf(t.designation), t.designation, t.source),
+  ),
+  ...nptThreads
+    .filter((t) => t.series === 'NPT')
+    .flatMap((t) =>
+      ends('ASME B1.20.1', 'taper pipe (NPT)', sizeOf(t.designation), t.designation, t.source),
+    ),
+  ...nptThreads
+    .filter((t) => t.series === 'NPTF')
+    .flatMap((t) =>
+      ends('SAE J476', 'dryseal taper pipe (NPTF)', sizeOf(t.designation), t.designation, t.source),
+    ),
+  ...nptThreads
+    .filter((t) => t.series === 'NPSM' && fittingSizes(sizeOf(t.designation)))
+    .map((t) =>
+      connection({
+        family: 'ASME B1.20.1',
+        tradeName: 'straight pipe swivel (NPSM)',
+        form: 'NPSM swivel',
+        size: sizeOf(t.designation),
+        end: 'female',
+        thread: t.designation,
+        seat: 'cone-60',
+        seatHalfAngleDeg: 30,
+        coneOutwards: true,
+        sealing: 'metal-cone',
+        source: `${t.source}; swivel nut: SAE J514 (from memory)`,
+      }),
+    ),
+];
