@@ -1,0 +1,26 @@
+import solid from 'vite-plugin-solid';
+import { defineConfig } from 'vitest/config';
+import { ensureOpenCv } from './wasm/split.mjs';
+
+ensureOpenCv();
+
+export default defineConfig({
+  // Relative, so that dist/ works from any sub-path.
+  base: './',
+  plugins: [solid()],
+  worker: { format: 'es', plugins: () => [] },
+  build: {
+    target: 'es2022',
+    // As files, never as base64 text: wasm is compiled while it arrives.
+    assetsInlineLimit: 0,
+    chunkSizeWarningLimit: 600,
+  },
+  test: {
+    environment: 'node',
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/e2e/**'],
+    testTimeout: 60_000,
+    // Two workers load OpenCV side by side without crowding a small machine.
+    maxWorkers: 2,
+  },
+});
