@@ -1,3 +1,6 @@
+import { readExif, showsWholeFrame } from '../1-photo/exif';
+import { readJpegHeader } from '../1-photo/image-header';
+
 /** What of a photo's EXIF the measurement needs. Kept as plain fields of the sheet, so that the
  *  photo itself can travel without EXIF. */
 export interface CameraFacts {
@@ -5,6 +8,15 @@ export interface CameraFacts {
   readonly orientation: number;
   /** 35 mm equivalent focal length, mm, as the camera wrote it. */
   readonly focal35Mm: number | null;
+}
+
+/** Read from a photo before it is stripped, by stage 1's own rules, so that the kept photo measures
+ *  as the original did. */
+export function cameraFactsOf(jpeg: Uint8Array): CameraFacts {
+  const header = readJpegHeader(jpeg);
+  const exif = readExif(header?.exif ?? null);
+  const whole = header !== null && showsWholeFrame(header, exif.pixelSize);
+  return { orientation: exif.orientation, focal35Mm: whole ? exif.f35Mm : null };
 }
 
 /** The stripped photo with a fresh EXIF segment holding these two facts and nothing else, for

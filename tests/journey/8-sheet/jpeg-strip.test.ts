@@ -1,7 +1,7 @@
 import ExifReader from 'exifreader';
 import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
-import { withCameraFacts } from '../../../src/journey/8-sheet/jpeg-camera-facts';
+import { cameraFactsOf, withCameraFacts } from '../../../src/journey/8-sheet/jpeg-camera-facts';
 import { stripJpeg } from '../../../src/journey/8-sheet/jpeg-strip';
 import { decodeJpeg, encodeJpeg } from '../../handover/node-jpeg';
 import { examplePicture, secrets, withMetadata } from './example';
@@ -47,6 +47,8 @@ test('camera facts put back are read by an EXIF reader, and removed again', () =
   const tags = ExifReader.load(local.slice().buffer);
   expect(tags.Orientation?.value).toBe(6);
   expect(tags.FocalLengthIn35mmFilm?.value).toBe(26);
+  expect(cameraFactsOf(local)).toEqual({ orientation: 6, focal35Mm: 26 });
+  expect(cameraFactsOf(stripped.value.bytes)).toEqual({ orientation: 1, focal35Mm: null });
   const again = stripJpeg(local);
   expect(again.ok && Buffer.compare(again.value.bytes, stripped.value.bytes)).toBe(0);
 });
