@@ -21,7 +21,7 @@ export interface Detection {
 export interface DetectOptions {
   /** Look for markers seen through glass from behind, or flipped by a front camera. Their corners
    *  are reported where they are in the image given; the order stays the printed one, so it runs
-   *  anticlockwise. */
+   *  anticlockwise. Ids 8, 9 and 17 are their own mirror images: they prove nothing. */
   readonly mirrored?: boolean;
 }
 

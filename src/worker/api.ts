@@ -1,0 +1,35 @@
+import type { Identification, MeasureOptions, OnStage } from '../journey/identification';
+import { identifyPhoto } from '../journey/identify';
+import { workerDecoders } from './worker-decoders';
+import { loadWorkerVision } from './worker-vision';
+
+// Begun at once, so that it arrives while the person still chooses a photo.
+const vision = loadWorkerVision();
+// The first call that needs it reports the failure; until then it is nobody's.
+vision.catch(() => {});
+
+/** What the worker does for the page. The page's side is typed by this object. */
+export const api = {
+  /** Resolves when OpenCV is compiled and ready. */
+  async ready(_signal: AbortSignal, _onStage: OnStage): Promise<void> {
+    await vision;
+  },
+
+  async identify(
+    signal: AbortSignal,
+    onStage: OnStage,
+    photo: Blob,
+    options: MeasureOptions,
+  ): Promise<Identification> {
+    const [bytes, loaded] = await Promise.all([photo.arrayBuffer(), vision]);
+    const tools = { vision: loaded, decoders: workerDecoders };
+    return identifyPhoto(signal, new Uint8Array(bytes), options, tools, onStage);
+  },
+
+  /** Size of the wasm heap, for tests: it must not grow from photo to photo. */
+  async heapBytes(_signal: AbortSignal, _onStage: OnStage): Promise<number> {
+    return (await vision).heapBytes();
+  },
+};
+
+export type Api = typeof api;
