@@ -1,0 +1,310 @@
+import { z } from 'zod';
+import type { Sheet, Shot } from '../journey/8-sheet/sheet-schema';
+import type { Estimate } from '../quantity/estimate';
+
+type Measurement = NonNullable<Sheet['measurement']>;
+type Overlay = NonNullable<Shot['overlay']>;
+type Point = readonly [number, number];
+
+/** Overlay points travel as ten-thousandths of the upright photo's width. */
+const pointUnit = 1e4;
+
+const number = z.number();
+const estimate = z.tuple([number, number]);
+const points = z.array(number).max(400);
+
+/** A sheet as the code on a shared picture carries it: short keys, rounded numbers, no arrays that
+ *  grow with the photo. Only the shape is checked here; what it unfolds to goes through the sheet's
+ *  own schema. Keys and order are the format: change them only with the version. */
+export const codedSchema = z.object({
+  v: z.literal(1),
+  id: z.string().max(40),
+  /** Created, changed: seconds since 1970. */
+  t: z.tuple([number, number]),
+  a: z.string().max(40),
+  n: z.string().max(400).optional(),
+  r: z.string().max(4000).optional(),
+  /** Photo within the picture: width, height, width of the picture, all px. */
+  p: z.tuple([number, number, number]),
+  f: number.optional(),
+  s: z
+    .object({
+      k: z.enum(['card', 'ruler']),
+      /** px per mm of the photo within the picture; axis height, camera height, tilt. */
+      q: z.tuple([number, number.nullable(), number.nullable(), number.nullable()]),
+      d: z.enum(['light', 'dark']).optional(),
+      o: z.array(z.string().max(40)).max(50).optional(),
+      /** Print check: both bars, uncertainty, name. */
+      b: z.tuple([number, number, number, z.string().max(120).nullable()]).optional(),
+    })
+    .optional(),
+  m: z
+    .object({
+      p: estimate,
+      d: estimate,
+      c: number,
+      t: estimate.optional(),
+      f: estimate.optional(),
+      n: estimate.optional(),
+      u: number,
+      h: z.enum(['right', 'left']).optional(),
+      s: number.optional(),
+      e: number.optional(),
+      b: z.array(z.tuple([z.string().max(40), number, number])).max(50),
+    })
+    .optional(),
+  l: z
+    .object({
+      a: points.optional(),
+      c: points,
+      /** Crests as x, y, side (0 left, 1 right), axial position. */
+      k: points,
+    })
+    .optional(),
+  g: z.array(z.unknown()).max(100),
+  c: z.object({
+    t: z.array(z.array(z.unknown()).max(5)).max(20),
+    c: z.array(z.tuple([z.string().max(120), z.string().max(120), number])).max(20),
+    d: z.unknown(),
+  }),
+  k: z.unknown().optional(),
+});
+export type Coded = z.infer<typeof codedSchema>;
+
+export interface PhotoInPicture {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly pictureWidthPx: number;
+}
+
+/** How much goes along when the code gets too large, from everything to the numbers alone. */
+export type Detail = 'all' | 'no-crests' | 'no-drawing' | 'short-text' | 'numbers';
+
+export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): Coded {
+  const shot = sheet.shots[0];
+  const brief = detail === 'short-text' || detail === 'numbers';
+  const text = (value: string, short: number) => (brief ? value.slice(0, short) : value);
+  const drawn = detail === 'all' || detail === 'no-crests';
+  const { decision } = sheet.conclusion;
+  return {
+    v: 1,
+    id: sheet.id,
+    t: [seconds(sheet.createdAt), seconds(sheet.updatedAt)],
+    a: sheet.appVersion.slice(0, 40),
+    ...given('n', text(sheet.title, 60)),
+    ...given('r', detail === 'numbers' ? '' : text(sheet.remarks, 120)),
+    p: [photo.widthPx, photo.heightPx, photo.pictureWidthPx],
+    ...given('f', shot?.photo.focal35Mm),
+    ...given('s', shot && foldReference(shot, photo)),
+    ...given('m', sheet.measurement && foldMeasurement(sheet.measurement)),
+    ...given('l', drawn && shot?.overlay ? foldOverlay(shot.overlay, detail === 'all') : undefined),
+    g: sheet.readings.map((reading) => ({ ...reading, text: text(reading.text, 40) })),
+    c: {
+      t: sheet.conclusion.threads
+        .slice(0, brief ? 3 : 8)
+        .map((c) =>
+          c.system === null
+            ? [digits(c.probability, 4)]
+            : [
+                c.system,
+                c.designation,
+                c.basicMajorMm,
+                digits(c.pitchMm, 7),
+                digits(c.probability, 4),
+              ],
+        ),
+      c: sheet.conclusion.connections
+        .slice(0, brief ? 3 : 8)
+        .map((c) => [c.family, c.size, digits(c.probability, 4)]),
+      d: {
+        ...decision,
+        ask: decision.ask && { ...decision.ask, why: text(decision.ask.why, 120) },
+      },
+    },
+    ...given(
+      'k',
+      sheet.counter && {
+        ...sheet.counter,
+        remarks: text(sheet.counter.remarks, 160),
+        parts: brief ? sheet.counter.parts.slice(0, 4) : sheet.counter.parts,
+      },
+    ),
+  };
+}
+
+/** The raw sheet that a code stands for, for the photo as it arrived (px). Not yet checked. */
+export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: number }): unknown {
+  const measurement = coded.m ? unfoldMeasurement(coded.m) : null;
+  const shot = coded.s &&
+    measurement && {
+      photo: { ...arrived, orientation: 1, focal35Mm: coded.f ?? null, recompressed: true },
+      reference: {
+        kind: coded.s.k,
+        pxPerMm: (coded.s.q[0] * arrived.widthPx) / coded.p[0],
+        axisHeightMm: coded.s.q[1],
+        cameraHeightMm: coded.s.q[2],
+        tiltDeg: coded.s.q[3],
+        field: coded.s.d ?? null,
+      },
+      measurement,
+      overlay: coded.l ? unfoldOverlay(coded.l, arrived) : null,
+      profile: null,
+      notes: coded.s.o ?? [],
+      bars: coded.s.b
+        ? {
+            horizontalMm: coded.s.b[0],
+            verticalMm: coded.s.b[1],
+            uMm: coded.s.b[2],
+            name: coded.s.b[3],
+          }
+        : null,
+      ruler: null,
+      corrections: null,
+    };
+  return {
+    format: 'crestwise-sheet',
+    version: 1,
+    id: coded.id,
+    createdAt: isoTime(coded.t[0]),
+    updatedAt: isoTime(coded.t[1]),
+    appVersion: coded.a,
+    title: coded.n ?? '',
+    remarks: coded.r ?? '',
+    shots: shot ? [shot] : [],
+    measurement,
+    readings: coded.g,
+    conclusion: {
+      threads: coded.c.t.map((c) =>
+        c.length === 1
+          ? { system: null, probability: c[0] }
+          : {
+              system: c[0],
+              designation: c[1],
+              basicMajorMm: c[2],
+              pitchMm: c[3],
+              probability: c[4],
+            },
+      ),
+      connections: coded.c.c.map(([family, size, probability]) => ({ family, size, probability })),
+      decision: coded.c.d,
+    },
+    counter: coded.k ?? null,
+  };
+}
+
+function foldReference(shot: Shot, photo: PhotoInPicture): NonNullable<Coded['s']> {
+  const { kind, pxPerMm, axisHeightMm, cameraHeightMm, tiltDeg, field } = shot.reference;
+  const turned = shot.photo.orientation >= 5;
+  const uprightWidthPx = turned ? shot.photo.heightPx : shot.photo.widthPx;
+  return {
+    k: kind,
+    q: [
+      digits((pxPerMm * photo.widthPx) / uprightWidthPx, 5),
+      axisHeightMm === null ? null : digits(axisHeightMm, 4),
+      cameraHeightMm === null ? null : digits(cameraHeightMm, 4),
+      tiltDeg === null ? null : digits(tiltDeg, 3),
+    ],
+    ...given('d', field),
+    ...given('o', shot.notes.length > 0 ? shot.notes : undefined),
+    ...given(
+      'b',
+      shot.bars &&
+        ([shot.bars.horizontalMm, shot.bars.verticalMm, shot.bars.uMm, shot.bars.name] as const),
+    ),
+  } as NonNullable<Coded['s']>;
+}
+
+function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
+  return {
+    p: foldEstimate(m.pitchMm),
+    d: foldEstimate(m.majorDiameterMm),
+    c: digits(m.correlation, 4),
+    ...given('t', m.taper && foldEstimate(m.taper)),
+    ...given('f', m.flankAngleDeg && foldEstimate(m.flankAngleDeg)),
+    ...given('n', m.noseHalfAngleDeg && foldEstimate(m.noseHalfAngleDeg)),
+    u: digits(m.turns, 3),
+    ...given('h', m.hand),
+    ...given('s', m.starts),
+    ...given('e', m.middleFromEndMm === null ? null : digits(m.middleFromEndMm, 4)),
+    b: m.budget.map((row) => [row.source, digits(row.pitchMm, 2), digits(row.majorDiameterMm, 2)]),
+  };
+}
+
+function unfoldMeasurement(m: NonNullable<Coded['m']>) {
+  return {
+    pitchMm: unfoldEstimate(m.p),
+    majorDiameterMm: unfoldEstimate(m.d),
+    correlation: m.c,
+    taper: m.t ? unfoldEstimate(m.t) : null,
+    flankAngleDeg: m.f ? unfoldEstimate(m.f) : null,
+    noseHalfAngleDeg: m.n ? unfoldEstimate(m.n) : null,
+    turns: m.u,
+    hand: m.h ?? null,
+    starts: m.s ?? null,
+    middleFromEndMm: m.e ?? null,
+    budget: m.b.map(([source, pitchMm, majorDiameterMm]) => ({ source, pitchMm, majorDiameterMm })),
+  };
+}
+
+function foldOverlay(overlay: Overlay, withCrests: boolean): NonNullable<Coded['l']> {
+  const at = ([x, y]: Point) =>
+    [x, y].map((value) => Math.round((value / overlay.widthPx) * pointUnit));
+  return {
+    ...given('a', overlay.axis?.flatMap(at)),
+    c: overlay.contactLines.slice(0, 4).flatMap((line) => line.flatMap(at)),
+    k: withCrests
+      ? overlay.crests
+          .slice(0, 60)
+          .flatMap((c) => [...at(c.at), c.side === 'left' ? 0 : 1, digits(c.axialMm, 3)])
+      : [],
+  };
+}
+
+function unfoldOverlay(
+  coded: NonNullable<Coded['l']>,
+  { widthPx, heightPx }: { widthPx: number; heightPx: number },
+) {
+  const all = (flat: readonly number[]) =>
+    chunks(flat, 2).map((pair) => pair.map((v) => (v / pointUnit) * widthPx));
+  return {
+    widthPx,
+    heightPx,
+    markers: [],
+    outline: [],
+    axis: coded.a ? all(coded.a) : null,
+    contactLines: chunks(all(coded.c), 2),
+    crests: chunks(coded.k, 4).map(([x, y, side, axialMm]) => ({
+      at: all([x ?? 0, y ?? 0])[0],
+      side: side === 0 ? 'left' : 'right',
+      axialMm,
+    })),
+  };
+}
+
+function chunks<T>(flat: readonly T[], size: number): T[][] {
+  return Array.from({ length: Math.floor(flat.length / size) }, (_, i) =>
+    flat.slice(i * size, (i + 1) * size),
+  );
+}
+
+const foldEstimate = ({ value, u }: Estimate): [number, number] => [digits(value, 7), digits(u, 3)];
+const unfoldEstimate = ([value, u]: readonly [number, number]): Estimate => ({ value, u });
+
+function digits(value: number, significant: number): number {
+  return Number(value.toPrecision(significant));
+}
+
+/** A key only where there is something to say. */
+function given<K extends string, T>(key: K, value: T | null | undefined | ''): { [k in K]?: T } {
+  return (value === null || value === undefined || value === '' ? {} : { [key]: value }) as {
+    [k in K]?: T;
+  };
+}
+
+const seconds = (iso: string) => Math.floor(Date.parse(iso) / 1000);
+
+/** Null, which no schema takes, where there is no such time. */
+function isoTime(second: number): string | null {
+  const date = new Date(second * 1000);
+  return Number.isNaN(date.getTime()) ? null : date.toISOString();
+}

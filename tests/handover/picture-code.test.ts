@@ -1,0 +1,161 @@
+import fc from 'fast-check';
+import { deflateSync, strToU8 } from 'fflate';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { fromBase45, toBase45 } from '../../src/handover/base45';
+import {
+  decodePictureCode,
+  encodePictureCode,
+  sheetFromCode,
+} from '../../src/handover/picture-code';
+import type { Sheet } from '../../src/journey/8-sheet/sheet-schema';
+import { exampleSheet } from '../journey/8-sheet/example';
+
+const photo = { widthPx: 2048, heightPx: 1536, pictureWidthPx: 2048 };
+
+let sheet: Sheet;
+beforeAll(async () => {
+  sheet = (await exampleSheet()).sheet;
+});
+
+describe('base 45', () => {
+  test('examples of RFC 9285, section 4.3 and 4.4', () => {
+    for (const [plain, coded] of [
+      ['AB', 'BB8'],
+      ['Hello!!', '%69 VD92EX0'],
+      ['base-45', 'UJCLQE7W581'],
+      ['ietf!', 'QED8WEX0'],
+    ] as const) {
+      expect(toBase45(strToU8(plain))).toBe(coded);
+      expect(fromBase45(coded)).toEqual(strToU8(plain));
+    }
+  });
+
+  test('any bytes come back; any text gives bytes or null', () => {
+    fc.assert(
+      fc.property(fc.uint8Array(), (bytes) => {
+        expect(fromBase45(toBase45(bytes))).toEqual(bytes);
+      }),
+      { seed: 8 },
+    );
+    fc.assert(
+      fc.property(fc.string(), (text) => {
+        const bytes = fromBase45(text);
+        if (bytes) expect(toBase45(bytes)).toBe(text);
+      }),
+      { seed: 8, numRuns: 500 },
+    );
+    // Section 6: FGW is the last value, GGW one too many.
+    expect(fromBase45('FGW')).toEqual(Uint8Array.of(255, 255));
+    expect(fromBase45('GGW')).toBeNull();
+  });
+});
+
+test('numbers come back far closer than their uncertainty', () => {
+  const value = fc.double({ min: 0.2, max: 80, noNaN: true });
+  const u = fc.double({ min: 1e-4, max: 1, noNaN: true });
+  fc.assert(
+    fc.property(
+      value,
+      u,
+      value,
+      u,
+      fc.double({ min: -1, max: 1, noNaN: true }),
+      (p, pu, d, du, c) => {
+        const measured = {
+          ...sheet.measurement!,
+          pitchMm: { value: p, u: pu },
+          majorDiameterMm: { value: d, u: du },
+          correlation: c,
+        };
+        const read = throughCode({ ...sheet, measurement: measured });
+        const back = read.measurement!;
+        expect(Math.abs(back.pitchMm.value - p)).toBeLessThan(pu / 5 + 1e-9);
+        expect(Math.abs(back.majorDiameterMm.value - d)).toBeLessThan(du / 5 + 1e-9);
+        expect(Math.abs(back.pitchMm.u / pu - 1)).toBeLessThan(0.006);
+        expect(Math.abs(back.correlation - c)).toBeLessThan(1e-3);
+      },
+    ),
+    { seed: 8 },
+  );
+});
+
+test('words in any script come back; too many words are cut, the numbers never', () => {
+  const titled = { ...sheet, title: 'Hydraulikstütze – Ω ½ № ポンプ' };
+  expect(throughCode(titled).title).toBe(titled.title);
+  const wordy = {
+    ...sheet,
+    remarks: Array.from({ length: 1500 }, (_, i) =>
+      String.fromCharCode(33 + ((i * 7919) % 89)),
+    ).join(''),
+  };
+  const read = throughCode(wordy);
+  expect(wordy.remarks.startsWith(read.remarks)).toBe(true);
+  expect(read.measurement).toEqual(sheet.measurement);
+  expect(read.conclusion.decision).toEqual(sheet.conclusion.decision);
+});
+
+test('markup and prototype keys arrive as text or not at all', () => {
+  const markup = '<img src=x onerror=alert(1)>';
+  expect(throughCode({ ...sheet, title: markup }).title).toBe(markup);
+  expect(decodePictureCode(code('{"v":1,"__proto__":{"polluted":1}}')).ok).toBe(false);
+  expect(({} as { polluted?: number }).polluted).toBeUndefined();
+});
+
+describe('refused', () => {
+  test('codes of others, damaged ones, newer ones', () => {
+    expect(decodePictureCode('https://example.org/')).toMatchObject({ reason: 'not-ours' });
+    expect(decodePictureCode('CRESTWISE:')).toMatchObject({ reason: 'damaged-code' });
+    expect(decodePictureCode('CRESTWISE:GGX')).toMatchObject({ reason: 'damaged-code' });
+    expect(decodePictureCode(code('[]'))).toMatchObject({ reason: 'damaged-code' });
+    expect(decodePictureCode(code('{"v":2}'))).toMatchObject({ reason: 'newer-version' });
+  });
+
+  test('a code that swells', () => {
+    const bomb = code(JSON.stringify('x'.repeat(3e6)));
+    expect(bomb.length).toBeLessThan(6000);
+    expect(decodePictureCode(bomb)).toMatchObject({ reason: 'damaged-code' });
+  });
+
+  test('no JSON of our shape makes unfolding throw', () => {
+    const text = encodePictureCode(sheet, photo);
+    const coded = text.ok ? decodePictureCode(text.value) : null;
+    if (!coded?.ok) throw new Error('no example');
+    const raw = JSON.stringify(coded.value);
+    fc.assert(
+      fc.property(fc.constantFrom(...Object.keys(coded.value)), fc.jsonValue(), (key, value) => {
+        const bent = decodePictureCode(code(JSON.stringify({ ...JSON.parse(raw), [key]: value })));
+        if (bent.ok) sheetFromCode(bent.value, { widthPx: 1280, heightPx: 960 });
+      }),
+      { seed: 8, numRuns: 500 },
+    );
+    for (const t of [1e300, -1, 1e15]) {
+      const bent = decodePictureCode(code(JSON.stringify({ ...JSON.parse(raw), t: [t, t] })));
+      if (bent.ok) sheetFromCode(bent.value, { widthPx: 1280, heightPx: 960 });
+    }
+  });
+
+  test('any text after the mark', () => {
+    fc.assert(
+      fc.property(fc.uint8Array({ maxLength: 300 }), (bytes) => {
+        expect(decodePictureCode(`CRESTWISE:${toBase45(bytes)}`).ok).toBe(false);
+      }),
+      { seed: 8, numRuns: 500 },
+    );
+  });
+});
+
+/** A code made by hand; a stream without back-references into the dictionary needs none. */
+function code(json: string): string {
+  return `CRESTWISE:${toBase45(deflateSync(strToU8(json)))}`;
+}
+
+function throughCode(of: Sheet): Sheet {
+  const text = encodePictureCode(of, photo);
+  if (!text.ok) throw new Error(text.reason);
+  expect(text.value.length).toBeLessThanOrEqual(909);
+  const coded = decodePictureCode(text.value);
+  if (!coded.ok) throw new Error(coded.reason);
+  const read = sheetFromCode(coded.value, { widthPx: 1280, heightPx: 960 });
+  if (!read.ok) throw new Error(read.reason);
+  return read.value;
+}
