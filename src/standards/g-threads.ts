@@ -1,4 +1,4 @@
-import { mmPerInch } from './inch-fraction';
+import { mmPerInch } from '../quantity/length';
 import type { Thread } from './thread';
 
 /** Parallel pipe threads, Whitworth form. Major diameters and tolerances: ISO 228-1:2000 Table 1

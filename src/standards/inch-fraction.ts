@@ -1,5 +1,3 @@
-export const mmPerInch = 25.4;
-
 /** 1.4375 → '1 7/16'. Only for sizes that are whole sixty-fourths; others come back as decimals. */
 export function inchFraction(inches: number): string {
   const whole = Math.floor(inches + 1e-9);

@@ -1,4 +1,4 @@
-import { mmPerInch } from './inch-fraction';
+import { mmPerInch } from '../quantity/length';
 import type { Thread } from './thread';
 
 /** American pipe threads. Pipe outside diameter, threads per inch and L1: ASME B1.20.1-2013

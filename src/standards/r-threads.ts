@@ -1,5 +1,5 @@
+import { mmPerInch } from '../quantity/length';
 import { whitworthHeight } from './g-threads';
-import { mmPerInch } from './inch-fraction';
 import type { Thread } from './thread';
 
 /** Taper pipe threads, Whitworth form, 1:16. Major diameter at the gauge plane, gauge length with

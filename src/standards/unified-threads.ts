@@ -1,4 +1,5 @@
-import { inchesOf, inchFraction, mmPerInch } from './inch-fraction';
+import { mmPerInch } from '../quantity/length';
+import { inchesOf, inchFraction } from './inch-fraction';
 import type { Thread } from './thread';
 
 /** Unified inch threads. Which sizes exist in which series: ASME B1.1-2003, Table 1 (standard

@@ -1,4 +1,4 @@
-import { mmPerInch } from '../inch-fraction';
+import { mmPerInch } from '../../quantity/length';
 import type { ORing } from './connection';
 
 /** Inside diameter and section in inches, from SAE AS568 (from memory; nominal values). */

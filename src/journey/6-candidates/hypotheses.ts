@@ -1,0 +1,102 @@
+import type { Connection } from '../../standards/connections/connection';
+import { connections } from '../../standards/connections/connections';
+import type { Thread } from '../../standards/thread';
+import { threads } from '../../standards/threads';
+import { type DiameterDensity, femaleDensity, maleDensity } from './diameter-density';
+import {
+  endShare,
+  familyPrior,
+  formPrior,
+  otherUseShare,
+  type PriorOptions,
+  plainThreadPrior,
+  plainThreadShare,
+  sizePrior,
+} from './priors';
+
+/** What a thread is used for: one listed connection, or something else (null). */
+export interface Use {
+  readonly connection: Connection | null;
+  readonly prior: number;
+}
+
+/** One listed thread as a male or female end. Priors of all uses of all hypotheses sum to 1. */
+export interface Hypothesis {
+  readonly thread: Thread;
+  readonly end: 'male' | 'female';
+  readonly density: DiameterDensity;
+  readonly uses: readonly Use[];
+}
+
+const cache = new Map<string, readonly Hypothesis[]>();
+const densities = new Map<string, DiameterDensity>();
+
+export function hypotheses(options: PriorOptions): readonly Hypothesis[] {
+  const key = `${options.region ?? ''}/${options.trade ?? ''}`;
+  const cached = cache.get(key);
+  if (cached) return cached;
+  const built = build(options);
+  cache.set(key, built);
+  return built;
+}
+
+function build(options: PriorOptions): Hypothesis[] {
+  const carried = carriedBy();
+  const matched = threads.filter((t) => t.separable);
+  const familyTotals = new Map<string, number>();
+  const raw = (c: Connection, t: Thread) => sizePrior(t.basicMajorMm) * formPrior(c);
+  const ends = ['male', 'female'] as const;
+  for (const t of matched) {
+    for (const end of ends) {
+      for (const c of carried.get(`${t.designation}/${end}`) ?? []) {
+        const of = `${c.family}/${end}`;
+        familyTotals.set(of, (familyTotals.get(of) ?? 0) + raw(c, t));
+      }
+    }
+  }
+  const plain = matched.filter((t) => !ends.some((e) => carried.has(`${t.designation}/${e}`)));
+  const plainTotal = plain.reduce((sum, t) => sum + plainThreadPrior(t), 0);
+
+  const list = matched.flatMap((thread) =>
+    ends.map((end) => {
+      const own = carried.get(`${thread.designation}/${end}`) ?? [];
+      const uses: Use[] = own.map((c) => ({
+        connection: c,
+        prior:
+          (endShare[end] * familyPrior(c.family, options) * raw(c, thread)) /
+          familyTotals.get(`${c.family}/${end}`)!,
+      }));
+      return { thread, end, density: densityOf(thread, end), uses };
+    }),
+  );
+  const listedTotal = list.flatMap((h) => h.uses).reduce((sum, u) => sum + u.prior, 0);
+  return list.map((h) => {
+    const uses = h.uses.map((u) => ({
+      connection: u.connection,
+      prior: (u.prior / listedTotal) * (1 - plainThreadShare),
+    }));
+    const carriedHere = uses.reduce((sum, u) => sum + u.prior, 0);
+    const asPlain = (plainThreadShare * endShare[h.end] * plainThreadPrior(h.thread)) / plainTotal;
+    const other = carriedHere > 0 ? otherUseShare * carriedHere + 0.1 * asPlain : asPlain;
+    return { ...h, uses: [...uses, { connection: null, prior: other }] };
+  });
+}
+
+function carriedBy(): Map<string, Connection[]> {
+  const map = new Map<string, Connection[]>();
+  for (const c of connections) {
+    if (c.thread === null) continue;
+    const key = `${c.thread}/${c.end}`;
+    map.set(key, [...(map.get(key) ?? []), c]);
+  }
+  return map;
+}
+
+function densityOf(thread: Thread, end: 'male' | 'female'): DiameterDensity {
+  const key = `${thread.designation}/${end}`;
+  const known = densities.get(key);
+  if (known) return known;
+  const density = end === 'male' ? maleDensity(thread) : femaleDensity(thread);
+  densities.set(key, density);
+  return density;
+}

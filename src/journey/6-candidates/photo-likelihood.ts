@@ -1,0 +1,103 @@
+import type { Estimate } from '../../quantity/estimate';
+import type { Connection } from '../../standards/connections/connection';
+import type { ThreadMeasurement } from '../5-measurement/thread-measurement';
+
+/** Chance of what the photo measured, given a thread. Pitch and diameter share one scale error, so
+ *  their 2 × 2 covariance is used whole. Tails are those of a Student t with 4 degrees of freedom
+ *  (bivariate): the stated uncertainty may be right and still an edge be mistaken, and a 4 u error
+ *  must not settle a neighbour. */
+export type PhotoLikelihood = (pitchMm: number, diameterMm: number) => number;
+
+/** What a real thread adds to the photo's own uncertainty: pitch error of manufacture, relative,
+ *  and out-of-roundness of the crests, mm (judgement). */
+const partPitchRelative = 0.0004;
+const partDiameterMm = 0.012;
+/** A t with 4 degrees of freedom is wider than the Gaussian it replaces: its scale is set so that
+ *  both hold 68 % within one u. */
+const tScale = 0.88;
+
+export interface PhotoShape {
+  readonly likelihood: PhotoLikelihood;
+  /** Squared distance of a thread from the measurement, in units of its covariance. */
+  readonly distance2: PhotoLikelihood;
+  readonly pitchMm: Estimate;
+  readonly majorDiameterMm: Estimate;
+}
+
+export type MeasuredThread = Pick<
+  ThreadMeasurement,
+  | 'pitchMm'
+  | 'majorDiameterMm'
+  | 'correlation'
+  | 'taper'
+  | 'flankAngleDeg'
+  | 'noseHalfAngleDeg'
+  | 'middleFromEndMm'
+> & { readonly turns: number | null };
+
+export function photoShape(m: MeasuredThread): PhotoShape {
+  const uPitch = Math.hypot(m.pitchMm.u, partPitchRelative * m.pitchMm.value);
+  const uDiameter = Math.hypot(m.majorDiameterMm.u, partDiameterMm);
+  const covariance = m.correlation * m.pitchMm.u * m.majorDiameterMm.u;
+  const determinant = (uPitch * uDiameter) ** 2 - covariance ** 2;
+  const a = uDiameter ** 2 / determinant;
+  const b = -covariance / determinant;
+  const c = uPitch ** 2 / determinant;
+  const distance2: PhotoLikelihood = (pitchMm, diameterMm) => {
+    const dp = m.pitchMm.value - pitchMm;
+    const dd = m.majorDiameterMm.value - diameterMm;
+    return a * dp * dp + 2 * b * dp * dd + c * dd * dd;
+  };
+  const peak = 1 / (2 * Math.PI * Math.sqrt(determinant) * tScale ** 2);
+  const spread = 1 / (4 * tScale ** 2);
+  return {
+    distance2,
+    likelihood: (pitchMm, diameterMm) => {
+      const tail = 1 + distance2(pitchMm, diameterMm) * spread;
+      return peak / (tail * tail * tail);
+    },
+    pitchMm: { value: m.pitchMm.value, u: uPitch },
+    majorDiameterMm: { value: m.majorDiameterMm.value, u: uDiameter },
+  };
+}
+
+function normal(value: number, mean: number, u: number): number {
+  const z = (value - mean) / u;
+  return Math.exp(-0.5 * z * z) / (u * Math.sqrt(2 * Math.PI));
+}
+
+/** Of a measured taper, mm/mm on diameter. Uneven wear bends a straight thread a little. */
+export function taperLikelihood(measured: Estimate | null, taper: number): number {
+  if (measured === null) return 1;
+  const mistaken = 0.01;
+  const anywhere = 1 / 0.3;
+  const u = Math.hypot(measured.u, 0.002);
+  return (1 - mistaken) * normal(measured.value, taper, u) + mistaken * anywhere;
+}
+
+/** Of a measured included flank angle. */
+export function flankLikelihood(measured: Estimate | null, flankDeg: number): number {
+  if (measured === null) return 1;
+  const mistaken = 0.02;
+  const anywhere = 1 / 40;
+  const u = Math.hypot(measured.u, 0.6);
+  return (1 - mistaken) * normal(measured.value, flankDeg, u) + mistaken * anywhere;
+}
+
+/** Chance that the photo shows a nose cone at all, by whether the end has one. */
+const coneSeen = { cone: 0.4, other: 0.05 } as const;
+
+/** Of the nose's half angle. Ends without a cone may show a chamfer, mostly near 30° or 45°. */
+export function noseLikelihood(measured: Estimate | null, connection: Connection | null): number {
+  const cone = connection?.coneOutwards ? connection.seatHalfAngleDeg : null;
+  const seen = cone === null ? coneSeen.other : coneSeen.cone;
+  if (measured === null) return 1 - seen;
+  const anywhere = 1 / 70;
+  if (cone !== null) {
+    const mistaken = 0.04;
+    const u = Math.hypot(measured.u, 0.7);
+    return seen * ((1 - mistaken) * normal(measured.value, cone, u) + mistaken * anywhere);
+  }
+  const chamfer = (deg: number) => normal(measured.value, deg, Math.hypot(measured.u, 4));
+  return seen * (0.4 * chamfer(45) + 0.3 * chamfer(30) + 0.3 * anywhere);
+}

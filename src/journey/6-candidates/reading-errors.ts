@@ -1,0 +1,123 @@
+import { erf } from '../../quantity/erf';
+import { mmPerInch } from '../../quantity/length';
+import type { Reading, Seat } from './reading';
+import { seats } from './reading';
+
+/** How readings go wrong. Every reading has a misread share: the value is then anything, so no
+ *  single reading decides alone. A repeated reading of one kind repeats its mistakes, and counts
+ *  for little. Figures by judgement of bench work, stated here, and tried by the simulator in
+ *  tests/accuracy/matching, which makes its errors in its own way. */
+export const misreadShare = 0.012;
+export const repeatedMisreadShare = 0.3;
+
+/** One standard uncertainty of the instrument and its handling, before rounding, mm. */
+export const lengthUmm = {
+  'caliper-od': 0.04,
+  // Knife edges between the crests of an internal thread read a little small or tilted.
+  'caliper-id': 0.08,
+  'rule-od': 0.35,
+  'tube-od': 0.06,
+} as const;
+
+export type LengthKind = keyof typeof lengthUmm;
+
+const minMm = 3;
+const maxMm = 170;
+/** Of a misread length: even over the octaves. */
+export function misreadLengthDensity(mm: number): number {
+  return 1 / (Math.max(mm, 1) * Math.log(maxMm / minMm));
+}
+
+/** Step between neighbouring values written like this one. A fraction of an inch is taken as no
+ *  finer than its denominator says, and no coarser than 1/16 (common practice at counters). */
+export function resolutionMm(text: string): number {
+  const number = text.replace(/\s*(mm|in|inch|inches|"|″)$/i, '');
+  const unitMm = /mm$/i.test(text) ? 1 : mmPerInch;
+  const denominator = /\/\s*(\d+)$/.exec(number)?.[1];
+  if (denominator !== undefined) return mmPerInch / Math.max(16, Number(denominator));
+  const places = /[.,](\d+)$/.exec(number)?.[1]?.length ?? 0;
+  return Math.min(unitMm * 10 ** -places, unitMm === 1 ? 1 : mmPerInch / 16);
+}
+
+/** Density of reading `mm` when the length is `trueMm`: Gaussian of standard uncertainty `uMm`,
+ *  then rounded to `stepMm`. */
+export function lengthDensity(mm: number, trueMm: number, uMm: number, stepMm: number): number {
+  const high = (mm + stepMm / 2 - trueMm) / (uMm * Math.SQRT2);
+  const low = (mm - stepMm / 2 - trueMm) / (uMm * Math.SQRT2);
+  if (low > 5 || high < -5) return 0;
+  return Math.max(0, erf(high) - erf(low)) / (2 * stepMm);
+}
+
+const metricBlades = [
+  0.4, 0.45, 0.5, 0.6, 0.7, 0.75, 0.8, 1, 1.25, 1.5, 1.75, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 6,
+];
+const inchBlades = [
+  4, 4.5, 5, 6, 7, 8, 9, 10, 11, 11.5, 12, 13, 14, 16, 18, 19, 20, 24, 27, 28, 32, 36, 40, 44, 48,
+  56, 64, 72, 80,
+];
+/** Pitches of a full set of gauges, mm. */
+export const blades: readonly number[] = [
+  ...metricBlades,
+  ...inchBlades.map((tpi) => mmPerInch / tpi),
+];
+
+/** A blade rocks once its pitch error, summed over the engaged turns, is this share of a pitch. */
+const seenShareOfPitch = 0.08;
+const nearbyShare = 1 / 3;
+
+/** Chance of each of `blades` being called the one that fits, misreads included. */
+export function bladeChances(pitchMm: number, turns: number, misread: number): Float64Array {
+  const engaged = Math.min(Math.max(turns, 3), 8);
+  const fit = new Float64Array(blades.length);
+  let fits = 0;
+  let near = 0;
+  for (let i = 0; i < blades.length; i++) {
+    const z = ((blades[i]! - pitchMm) * engaged) / (seenShareOfPitch * pitchMm);
+    fit[i] = Math.exp(-0.5 * z * z);
+    fits += fit[i]!;
+    if (isNear(blades[i]!, pitchMm)) near++;
+  }
+  // No blade of the set fits: the closest ones are called.
+  if (fits < 1e-12) return bladeChances(closestBlade(pitchMm), turns, Math.max(misread, 0.3));
+  for (let i = 0; i < blades.length; i++) {
+    const stray =
+      (near > 0 && isNear(blades[i]!, pitchMm) ? nearbyShare / near : 0) +
+      (near > 0 ? 1 - nearbyShare : 1) / blades.length;
+    fit[i] = ((1 - misread) * fit[i]!) / fits + misread * stray;
+  }
+  return fit;
+}
+
+function isNear(bladeMm: number, pitchMm: number): boolean {
+  return Math.abs(bladeMm / pitchMm - 1) < 0.12;
+}
+
+export function closestBlade(pitchMm: number): number {
+  return blades.reduce((a, b) => (Math.abs(b - pitchMm) < Math.abs(a - pitchMm) ? b : a));
+}
+
+export function closestBladeIndex(pitchMm: number): number {
+  return blades.indexOf(closestBlade(pitchMm));
+}
+
+/** Chance of calling `seen` when the end shows `shown`. */
+export function seatChance(seen: Seat, shown: Seat, misread: number): number {
+  return seen === shown ? 1 - misread : misread / (seats.length - 1);
+}
+
+/** Chance of calling a thread tapered: short tapers look straight more often than the reverse. */
+export function taperChance(called: 'tapered' | 'straight', taper: number, misread: number) {
+  const right = taper > 0 ? 1 - misread - 0.01 : 1 - misread;
+  const calledRight = (called === 'tapered') === taper > 0;
+  return calledRight ? right : 1 - right;
+}
+
+/** Chance of the 55° or 60° form gauge being called the one without light. */
+export function flankChance(called: 55 | 60, flankDeg: 55 | 60, misread: number): number {
+  const right = 1 - misread - 0.01;
+  return called === flankDeg ? right : 1 - right;
+}
+
+export function occurrences(readings: readonly Reading[]): number[] {
+  return readings.map((r, i) => readings.slice(0, i).filter((q) => q.kind === r.kind).length);
+}

@@ -1,0 +1,182 @@
+import type { Connection } from '../../standards/connections/connection';
+import type { Thread } from '../../standards/thread';
+import type { Reading, Seat } from './reading';
+import { seats } from './reading';
+import {
+  bladeChances,
+  closestBladeIndex,
+  flankChance,
+  lengthDensity,
+  lengthUmm,
+  misreadLengthDensity,
+  misreadShare,
+  occurrences,
+  repeatedMisreadShare,
+  resolutionMm,
+  seatChance,
+  taperChance,
+} from './reading-errors';
+
+/** One reading, ready to be weighed against many threads. */
+export interface ReadingModel {
+  readonly reading: Reading;
+  /** 1 when it is to be taken as misread. */
+  readonly misread: number;
+  /** Multiplies the whole when the reading is taken as misread. */
+  readonly scale: number;
+  /** Which end the reading's diameter belongs to; null for readings that are no crest diameter. */
+  readonly lengthEnd: 'male' | 'female' | null;
+  readonly stepMm: number;
+  readonly turns: number;
+  readonly blade: number;
+}
+
+export function readingModels(
+  readings: readonly Reading[],
+  turns: number,
+  misreadIndex: number | null,
+): ReadingModel[] {
+  const before = occurrences(readings);
+  return readings.map((reading, i) => {
+    const share = before[i] === 0 ? misreadShare : repeatedMisreadShare;
+    return {
+      reading,
+      misread: i === misreadIndex ? 1 : share,
+      scale: i === misreadIndex ? share : 1,
+      lengthEnd: endOf(reading),
+      stepMm: 'mm' in reading ? resolutionMm(reading.text) : 0,
+      turns,
+      blade: reading.kind === 'pitch-gauge' ? closestBladeIndex(reading.pitchMm) : -1,
+    };
+  });
+}
+
+function endOf(reading: Reading): 'male' | 'female' | null {
+  if (reading.kind === 'caliper-od' || reading.kind === 'rule-od') return 'male';
+  return reading.kind === 'caliper-id' ? 'female' : null;
+}
+
+const bladeCache = new Map<string, Float64Array>();
+
+export function cachedBladeChances(pitchMm: number, turns: number, misread: number): Float64Array {
+  const key = `${pitchMm}/${Math.round(turns)}/${misread}`;
+  let chances = bladeCache.get(key);
+  if (!chances) {
+    chances = bladeChances(pitchMm, Math.round(turns), misread);
+    // Unlisted pitches are arbitrary numbers: keep the cache from growing with them.
+    if (bladeCache.size > 4000) bladeCache.clear();
+    bladeCache.set(key, chances);
+  }
+  return chances;
+}
+
+/** What a reading says of the thread itself, diameters apart. */
+export function threadFactor(model: ReadingModel, thread: Thread, end: 'male' | 'female'): number {
+  const { reading } = model;
+  switch (reading.kind) {
+    case 'pitch-gauge':
+      return gaugeFactor(model, thread.pitchMm);
+    case 'flank':
+      return model.scale * flankChance(reading.flankDeg, thread.flankAngleDeg, model.misread);
+    case 'taper':
+      return model.scale * taperChance(reading.taper, thread.taper, model.misread);
+    case 'caliper-od':
+    case 'caliper-id':
+    case 'rule-od':
+      return model.scale * (model.lengthEnd === end ? 1 : wrongEnd(reading.mm));
+    default:
+      return model.scale;
+  }
+}
+
+function wrongEnd(mm: number): number {
+  return misreadShare * misreadLengthDensity(mm);
+}
+
+export function gaugeFactor(model: ReadingModel, pitchMm: number): number {
+  if (model.reading.kind !== 'pitch-gauge') return 1;
+  return model.scale * cachedBladeChances(pitchMm, model.turns, model.misread)[model.blade]!;
+}
+
+/** Density of a diameter reading for crests at `diameterMm`; 1 where it is of the other end. */
+export function lengthOnPart(
+  model: ReadingModel,
+  end: 'male' | 'female',
+  diameterMm: number,
+): number {
+  const { reading } = model;
+  if (model.lengthEnd !== end || !('mm' in reading)) return 1;
+  const clean =
+    model.misread < 1
+      ? lengthDensity(reading.mm, diameterMm, lengthUmm[reading.kind], model.stepMm)
+      : 0;
+  return (1 - model.misread) * clean + model.misread * misreadLengthDensity(reading.mm);
+}
+
+/** What a reading says of the connection that the thread carries. */
+export function useFactor(
+  model: ReadingModel,
+  connection: Connection | null,
+  thread: Thread,
+): number {
+  const { reading } = model;
+  if (reading.kind === 'seat') {
+    return shownSeats(connection, thread).reduce(
+      (sum, [shown, share]) => sum + share * seatChance(reading.seat, shown, model.misread),
+      0,
+    );
+  }
+  if (reading.kind === 'tube-od') return tubeDensity(model, reading.mm, connection);
+  return 1;
+}
+
+const otherSeats: readonly (readonly [Seat, number])[] = seats.map((seat) => [
+  seat,
+  seat === 'none' ? 0.6 : seat === 'flat-washer-face' ? 0.16 : 0.24 / (seats.length - 2),
+]);
+
+const shownCache = new WeakMap<Connection, readonly (readonly [Seat, number])[]>();
+
+/** What an end shows, with shares. Tapered male ends may carry a 60° chamfer inside for a swivel;
+ *  an inverted-flare nut ends in a slope (common practice). */
+export function shownSeats(
+  connection: Connection | null,
+  thread: Thread,
+): readonly (readonly [Seat, number])[] {
+  if (connection === null) return otherSeats;
+  const known = shownCache.get(connection);
+  if (known) return known;
+  const shown: readonly (readonly [Seat, number])[] =
+    connection.seat === 'none' && thread.taper > 0 && connection.end === 'male'
+      ? [
+          ['none', 0.94],
+          ['cone-60', 0.06],
+        ]
+      : connection.family === 'SAE J512 inverted' && connection.end === 'male'
+        ? [
+            ['none', 0.95],
+            ['cone-45', 0.05],
+          ]
+        : [[connection.seat, 1]];
+  shownCache.set(connection, shown);
+  return shown;
+}
+
+/** Tubes that an end takes, mm OD. */
+export function tubesOf(connection: Connection | null): readonly number[] {
+  if (connection === null) return [];
+  const { tubeOdMm, metricTubeOdMm } = connection;
+  return [tubeOdMm, metricTubeOdMm].filter(
+    (mm, i, all): mm is number => mm !== null && all.indexOf(mm) === i,
+  );
+}
+
+function tubeDensity(model: ReadingModel, mm: number, connection: Connection | null): number {
+  const tubes = tubesOf(connection);
+  const broad = misreadLengthDensity(mm);
+  if (tubes.length === 0) return broad;
+  const clean =
+    tubes.reduce((sum, t) => sum + lengthDensity(mm, t, lengthUmm['tube-od'], model.stepMm), 0) /
+    tubes.length;
+  return (1 - model.misread) * clean + model.misread * broad;
+}

@@ -1,0 +1,162 @@
+import {
+  flankLikelihood,
+  type MeasuredThread,
+  noseLikelihood,
+  type PhotoShape,
+  taperLikelihood,
+} from './photo-likelihood';
+import { unlistedShare, unlistedWithStandardPitch } from './priors';
+import { seats } from './reading';
+import {
+  blades,
+  flankChance,
+  misreadLengthDensity,
+  misreadShare,
+  taperChance,
+} from './reading-errors';
+import { gaugeFactor, lengthOnPart, type ReadingModel } from './reading-likelihood';
+
+/** 'None of these': a thread of any pitch and diameter, even over the octaves, or of a standard
+ *  pitch on any diameter. Its mass stands against every listed thread, so that a measurement that
+ *  fits none does not go to its nearest neighbour. */
+export interface Unlisted {
+  readonly weight: number;
+}
+
+const pitchOctaves = Math.log(6.5 / 0.3);
+const standardPitches = blades.filter((p) => p >= 0.5 && p <= 6.4);
+const offsets = [-5, -4, -3, -2.4, -1.8, -1.2, -0.6, 0, 0.6, 1.2, 1.8, 2.4, 3, 4, 5];
+const shares = { taper: 0.1, whitworth: 0.3, female: 0.4 };
+
+export function weighUnlisted(
+  photo: MeasuredThread | null,
+  shape: PhotoShape | null,
+  models: readonly ReadingModel[],
+): Unlisted {
+  let factor = unlistedShare;
+  if (photo) {
+    factor *=
+      shares.taper * taperLikelihood(photo.taper, 1 / 16) +
+      (1 - shares.taper) * taperLikelihood(photo.taper, 0);
+    factor *=
+      shares.whitworth * flankLikelihood(photo.flankAngleDeg, 55) +
+      (1 - shares.whitworth) * flankLikelihood(photo.flankAngleDeg, 60);
+    factor *= noseLikelihood(photo.noseHalfAngleDeg, null);
+  }
+  for (const model of models) factor *= otherFactor(model);
+  const ends = shape ? (['male'] as const) : (['male', 'female'] as const);
+  let weight = 0;
+  for (const end of ends) {
+    const endPrior = shape ? 1 : end === 'female' ? shares.female : 1 - shares.female;
+    let here = endPrior * factor;
+    for (const model of models) {
+      if (model.lengthEnd !== null && model.lengthEnd !== end && 'mm' in model.reading) {
+        here *= misreadShare * misreadLengthDensity(model.reading.mm);
+      }
+    }
+    weight += here * overPitches(shape, models, end);
+  }
+  return { weight };
+}
+
+function overPitches(
+  shape: PhotoShape | null,
+  models: readonly ReadingModel[],
+  end: 'male' | 'female',
+): number {
+  const diameters = diameterNodes(shape, models, end);
+  const at = (pitchMm: number) => {
+    let sum = 0;
+    for (const [mm, weight] of diameters) {
+      let term = weight * (shape ? shape.likelihood(pitchMm, mm) : 1);
+      for (const model of models) term *= lengthOnPart(model, end, mm);
+      sum += term;
+    }
+    for (const model of models) sum *= gaugeFactor(model, pitchMm);
+    return sum;
+  };
+  const standard =
+    standardPitches.reduce((sum, p) => sum + (isNear(p, shape) ? at(p) : 0), 0) /
+    standardPitches.length;
+  let anyPitch = 0;
+  if (shape) {
+    const { value, u } = shape.pitchMm;
+    for (const [pitchMm, weight] of nodes(value, u)) anyPitch += at(pitchMm) * weight;
+  } else {
+    // Without a photo, only a gauge speaks of pitch: a sweep over the range will do.
+    const steps = models.some((m) => m.reading.kind === 'pitch-gauge') ? 48 : 1;
+    for (let i = 0; i < steps; i++) {
+      anyPitch += at(0.3 * Math.exp((pitchOctaves * (i + 0.5)) / steps)) / steps;
+    }
+  }
+  return unlistedWithStandardPitch * standard + (1 - unlistedWithStandardPitch) * anyPitch;
+}
+
+function isNear(pitchMm: number, shape: PhotoShape | null): boolean {
+  return !shape || Math.abs(pitchMm - shape.pitchMm.value) < 40 * shape.pitchMm.u;
+}
+
+/** Quadrature points around a value with weights that include the prior density d(ln x)/range. */
+function nodes(value: number, u: number): [mm: number, weight: number][] {
+  return offsets.flatMap((offset, i): [number, number][] => {
+    const mm = value + offset * u;
+    const low = offsets[i - 1] ?? offset;
+    const high = offsets[i + 1] ?? offset;
+    return mm > 0 ? [[mm, (((high - low) / 2) * u) / (mm * pitchOctaves)]] : [];
+  });
+}
+
+/** Diameters where any evidence has weight, with the prior of ln D even over 3 to 170 mm. */
+function diameterNodes(
+  shape: PhotoShape | null,
+  models: readonly ReadingModel[],
+  end: 'male' | 'female',
+): [mm: number, weight: number][] {
+  const around: [number, number][] = [];
+  if (shape) around.push([shape.majorDiameterMm.value, shape.majorDiameterMm.u]);
+  for (const model of models) {
+    if (model.lengthEnd === end && 'mm' in model.reading) {
+      around.push([model.reading.mm, Math.max(0.06, 0.4 * model.stepMm)]);
+    }
+  }
+  if (around.length === 0) return [[20, 1]];
+  const points = around
+    .flatMap(([value, u]) => offsets.map((offset) => value + offset * u))
+    .filter((mm) => mm > 0)
+    .sort((a, b) => a - b);
+  return points.map((mm, i) => {
+    const low = points[i - 1] ?? mm;
+    const high = points[i + 1] ?? mm;
+    return [mm, ((high - low) / 2) * misreadLengthDensity(mm)];
+  });
+}
+
+function otherFactor(model: ReadingModel): number {
+  const { reading } = model;
+  switch (reading.kind) {
+    case 'taper':
+      return (
+        model.scale *
+        (shares.taper * taperChance(reading.taper, 1 / 16, model.misread) +
+          (1 - shares.taper) * taperChance(reading.taper, 0, model.misread))
+      );
+    case 'flank':
+      return (
+        model.scale *
+        (shares.whitworth * flankChance(reading.flankDeg, 55, model.misread) +
+          (1 - shares.whitworth) * flankChance(reading.flankDeg, 60, model.misread))
+      );
+    case 'seat':
+      return model.scale * (0.5 / seats.length + (reading.seat === 'none' ? 0.5 : 0));
+    case 'tube-od':
+      return model.scale * useFactorOfNone(model);
+    case 'pitch-gauge':
+      return 1;
+    default:
+      return model.scale;
+  }
+}
+
+function useFactorOfNone(model: ReadingModel): number {
+  return 'mm' in model.reading ? misreadLengthDensity(model.reading.mm) : 1;
+}

@@ -1,0 +1,177 @@
+import type { Thread } from '../../standards/thread';
+import { atPlace, type DiameterDensity } from './diameter-density';
+import { type Hypothesis, hypotheses, type Use } from './hypotheses';
+import {
+  flankLikelihood,
+  type MeasuredThread,
+  noseLikelihood,
+  type PhotoShape,
+  photoShape,
+  taperLikelihood,
+} from './photo-likelihood';
+import type { PriorOptions } from './priors';
+import type { Reading } from './reading';
+import {
+  lengthOnPart,
+  type ReadingModel,
+  readingModels,
+  threadFactor,
+  useFactor,
+} from './reading-likelihood';
+import { type Unlisted, weighUnlisted } from './unlisted';
+
+export interface Evidence {
+  readonly photo: MeasuredThread | null;
+  readonly readings: readonly Reading[];
+}
+
+export interface WeighedUse {
+  readonly use: Use;
+  readonly likelihood: number;
+  readonly weight: number;
+}
+
+export interface WeighedThread {
+  readonly hypothesis: Hypothesis;
+  /** prior × likelihood, summed over its uses. */
+  readonly weight: number;
+  readonly uses: readonly WeighedUse[];
+}
+
+/** Unnormalised: divide by `total`. */
+export interface Weighed {
+  readonly threads: readonly WeighedThread[];
+  readonly unlisted: Unlisted;
+  readonly total: number;
+}
+
+/** Threads further than this from the measured pitch, in its standard uncertainties, and by a
+ *  factor, cannot gain weight that shows. */
+const farPitchU = 120;
+
+/** Bayes' rule over all listed threads, their uses, and 'none of these'.
+ *  `misread`: index of a reading to be taken as misread, to see how much better that explains. */
+export function weigh(
+  evidence: Evidence,
+  options: PriorOptions,
+  misread: number | null = null,
+): Weighed {
+  const shape = evidence.photo ? photoShape(evidence.photo) : null;
+  const turns = evidence.photo?.turns ?? 6;
+  const models = readingModels(evidence.readings, turns, misread);
+  const threads: WeighedThread[] = [];
+  let total = 0;
+  for (const hypothesis of hypotheses(options)) {
+    const likelihood = threadLikelihood(hypothesis, evidence.photo, shape, models);
+    if (likelihood <= 0) continue;
+    let weight = 0;
+    const uses = hypothesis.uses.map((use) => {
+      let own = likelihood;
+      if (evidence.photo) own *= noseLikelihood(evidence.photo.noseHalfAngleDeg, use.connection);
+      for (const model of models) own *= useFactor(model, use.connection, hypothesis.thread);
+      weight += own * use.prior;
+      return { use, likelihood: own, weight: own * use.prior };
+    });
+    total += weight;
+    threads.push({ hypothesis, weight, uses });
+  }
+  const unlisted = weighUnlisted(evidence.photo, shape, models);
+  threads.sort((x, y) => y.weight - x.weight);
+  return { threads, unlisted, total: total + unlisted.weight };
+}
+
+function threadLikelihood(
+  { thread, end, density }: Hypothesis,
+  photo: MeasuredThread | null,
+  shape: PhotoShape | null,
+  models: readonly ReadingModel[],
+): number {
+  let factor = 1;
+  for (const model of models) factor *= threadFactor(model, thread, end);
+  if (!shape || !photo) {
+    const place = densityAtPlace(thread, end, density, null);
+    return factor * overDensity(place, models, end, null, thread.pitchMm);
+  }
+  // The photo shows the outline of an external thread.
+  if (end === 'female') return 0;
+  const far = Math.abs(thread.pitchMm - shape.pitchMm.value);
+  if (far > farPitchU * shape.pitchMm.u && far > 0.25 * thread.pitchMm) return 0;
+  factor *= taperLikelihood(photo.taper, thread.taper);
+  factor *= flankLikelihood(photo.flankAngleDeg, thread.flankAngleDeg);
+  if (thread.taper === 0) {
+    return factor * overDensity(density, models, end, shape, thread.pitchMm);
+  }
+  // On a taper the caliper's place and the photo's differ: two separate looks.
+  const seen = densityAtPlace(thread, end, density, photo.middleFromEndMm);
+  const gauged = densityAtPlace(thread, end, density, null);
+  return (
+    factor *
+    overDensity(seen, [], end, shape, thread.pitchMm) *
+    overDensity(gauged, models, end, null, thread.pitchMm)
+  );
+}
+
+function overDensity(
+  density: DiameterDensity,
+  models: readonly ReadingModel[],
+  end: 'male' | 'female',
+  shape: PhotoShape | null,
+  pitchMm: number,
+): number {
+  const lengths = models.filter((m) => m.lengthEnd !== null);
+  if (!shape && lengths.length === 0) return 1;
+  let sum = 0;
+  const { firstMm, stepMm, weights } = density;
+  for (let k = 0; k < weights.length; k++) {
+    const w = weights[k]!;
+    if (w < 1e-9) continue;
+    const diameterMm = firstMm + k * stepMm;
+    let term = shape ? w * shape.likelihood(pitchMm, diameterMm) : w;
+    for (const model of lengths) term *= lengthOnPart(model, end, diameterMm);
+    sum += term;
+  }
+  return sum;
+}
+
+const placeCache = new Map<string, DiameterDensity>();
+
+/** Crest density of a male taper where it is measured: at `middleMm` from the end's first crest,
+ *  or, when that is unknown, anywhere in the middle of a thread of usual length. */
+export function densityAtPlace(
+  thread: Thread,
+  end: 'male' | 'female',
+  density: DiameterDensity,
+  middleMm: number | null,
+): DiameterDensity {
+  if (thread.taperPlanes === null || end === 'female') return density;
+  if (middleMm !== null) {
+    // The first crest stands within a pitch of the end.
+    const slack = thread.pitchMm;
+    return atPlace(density, thread.taper, Math.max(0, middleMm - 0.3 * slack), middleMm + slack);
+  }
+  const cached = placeCache.get(thread.designation);
+  if (cached) return cached;
+  // Male ends are longer than the useful thread by run-out of about three turns.
+  const length = thread.taperPlanes.usefulLengthMm + 3 * thread.pitchMm;
+  const place = atPlace(density, thread.taper, 0.2 * length, 0.8 * length);
+  placeCache.set(thread.designation, place);
+  return place;
+}
+
+/** Crest diameters of one hypothesis after the evidence, weights summing to 1. */
+export function diameterPosterior(hypothesis: Hypothesis, evidence: Evidence): DiameterDensity {
+  const { thread, end } = hypothesis;
+  const place = densityAtPlace(thread, end, hypothesis.density, null);
+  const shape = evidence.photo && thread.taper === 0 ? photoShape(evidence.photo) : null;
+  const models = readingModels(evidence.readings, 6, null).filter((m) => m.lengthEnd === end);
+  const weights = place.weights.slice();
+  let sum = 0;
+  for (let k = 0; k < weights.length; k++) {
+    const mm = place.firstMm + k * place.stepMm;
+    if (shape) weights[k]! *= shape.likelihood(thread.pitchMm, mm);
+    for (const model of models) weights[k]! *= lengthOnPart(model, end, mm);
+    sum += weights[k]!;
+  }
+  if (sum > 0) for (let k = 0; k < weights.length; k++) weights[k]! /= sum;
+  return { firstMm: place.firstMm, stepMm: place.stepMm, weights };
+}

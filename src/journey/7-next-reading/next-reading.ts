@@ -1,0 +1,130 @@
+import type { Connection } from '../../standards/connections/connection';
+import type { Thread } from '../../standards/thread';
+import type { ReadingKind } from '../6-candidates/reading';
+import type { Evidence, Weighed, WeighedThread } from '../6-candidates/weigh';
+import type { Ask } from './decision';
+import { type OutcomeTable, outcomeTable } from './outcomes';
+import { connectionKey } from './tally';
+import { explain } from './why';
+
+export type Tool = 'rule' | 'caliper' | 'pitch-gauge' | 'form-gauge' | 'seat-gauge';
+
+/** One way things may be: a thread with one use. */
+export interface Scenario {
+  readonly weighed: WeighedThread;
+  readonly thread: Thread;
+  readonly connection: Connection | null;
+  readonly probability: number;
+  /** Scenarios that mean the same answer share a label. */
+  readonly label: number;
+}
+
+/** Tool and trouble of each reading, in units of one look at the part (judgement). */
+export const readingEffort: Record<
+  ReadingKind,
+  { readonly tool: Tool | null; readonly effort: number }
+> = {
+  seat: { tool: null, effort: 1 },
+  taper: { tool: null, effort: 1.1 },
+  'pitch-gauge': { tool: 'pitch-gauge', effort: 1.1 },
+  'caliper-od': { tool: 'caliper', effort: 1 },
+  'caliper-id': { tool: 'caliper', effort: 1.05 },
+  'rule-od': { tool: 'rule', effort: 1 },
+  'tube-od': { tool: 'caliper', effort: 1.3 },
+  flank: { tool: 'form-gauge', effort: 1.5 },
+};
+
+const leastGainBits = 0.001;
+const most = 40;
+
+/** The reading with the most expected information per effort, or null when none would help. */
+export function nextReading(
+  evidence: Evidence,
+  options: { readonly atHand?: readonly Tool[] },
+  weighed: Weighed,
+): Ask | null {
+  const scenarios = scenariosOf(weighed);
+  if (scenarios.length < 2) return null;
+  const given = new Set(evidence.readings.map((r) => r.kind));
+  const allowed = (Object.keys(readingEffort) as ReadingKind[]).filter((kind) => {
+    const { tool } = readingEffort[kind];
+    return tool === null || !options.atHand || options.atHand.includes(tool);
+  });
+  const fresh = bestOf(
+    allowed.filter((kind) => !given.has(kind)),
+    evidence,
+    scenarios,
+  );
+  // Where nothing new would help, the same again, by another hand or with more care.
+  const found =
+    fresh ??
+    bestOf(
+      allowed.filter((kind) => given.has(kind)),
+      evidence,
+      scenarios,
+    );
+  if (!found) return null;
+  const { table, gainBits } = found;
+  return { reading: table.kind, gainBits, ...explain(table, scenarios) };
+}
+
+function bestOf(kinds: readonly ReadingKind[], evidence: Evidence, scenarios: readonly Scenario[]) {
+  let found: { table: OutcomeTable; gainBits: number; score: number } | null = null;
+  for (const kind of kinds) {
+    const table = outcomeTable(kind, evidence, scenarios);
+    if (!table) continue;
+    const gainBits = expectedGain(table, scenarios);
+    const score = gainBits / readingEffort[kind].effort;
+    if (gainBits >= leastGainBits && (!found || score > found.score)) {
+      found = { table, gainBits, score };
+    }
+  }
+  return found;
+}
+
+export function scenariosOf(weighed: Weighed): Scenario[] {
+  const labels = new Map<string, number>();
+  const all = weighed.threads.flatMap((w) =>
+    w.uses.map((u) => {
+      const { thread } = w.hypothesis;
+      const { connection } = u.use;
+      const name = `${thread.designation}\t${connection ? connectionKey(connection) : ''}`;
+      return { weighed: w, thread, connection, name, probability: u.weight / weighed.total };
+    }),
+  );
+  const top = all
+    .filter((s) => s.probability > 1e-5)
+    .sort((a, b) => b.probability - a.probability)
+    .slice(0, most);
+  const sum = top.reduce((total, s) => total + s.probability, 0);
+  return top.map(({ name, ...s }) => {
+    if (!labels.has(name)) labels.set(name, labels.size);
+    return { ...s, probability: s.probability / sum, label: labels.get(name)! };
+  });
+}
+
+/** Expected drop of the entropy over answers, bits. */
+export function expectedGain(table: OutcomeTable, scenarios: readonly Scenario[]): number {
+  const labels = 1 + Math.max(...scenarios.map((s) => s.label));
+  const before = new Float64Array(labels);
+  for (const s of scenarios) before[s.label]! += s.probability;
+  let gain = entropy(before, 1);
+  const after = new Float64Array(labels);
+  for (let o = 0; o < table.outcomes.length; o++) {
+    after.fill(0);
+    let total = 0;
+    for (let s = 0; s < scenarios.length; s++) {
+      const joint = scenarios[s]!.probability * table.chances[s]![o]!;
+      after[scenarios[s]!.label]! += joint;
+      total += joint;
+    }
+    if (total > 1e-12) gain -= total * entropy(after, total);
+  }
+  return gain;
+}
+
+function entropy(weights: Float64Array, total: number): number {
+  let bits = 0;
+  for (const w of weights) if (w > 1e-15) bits -= (w / total) * Math.log2(w / total);
+  return bits;
+}

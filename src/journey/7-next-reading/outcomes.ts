@@ -1,0 +1,159 @@
+import { type ReadingKind, seats } from '../6-candidates/reading';
+import {
+  blades,
+  flankChance,
+  lengthUmm,
+  misreadShare,
+  repeatedMisreadShare,
+  seatChance,
+  taperChance,
+} from '../6-candidates/reading-errors';
+import { cachedBladeChances, shownSeats, tubesOf } from '../6-candidates/reading-likelihood';
+import { diameterPosterior, type Evidence } from '../6-candidates/weigh';
+import type { Scenario } from './next-reading';
+
+/** What a reading could say, and how likely each scenario makes each outcome. */
+export interface OutcomeTable {
+  readonly kind: ReadingKind;
+  /** As a reading is written, or an interval for lengths. */
+  readonly outcomes: readonly string[];
+  /** [scenario][outcome] */
+  readonly chances: readonly ArrayLike<number>[];
+}
+
+/** Null where the reading cannot be taken: the wrong end, no tube. */
+export function outcomeTable(
+  kind: ReadingKind,
+  evidence: Evidence,
+  scenarios: readonly Scenario[],
+): OutcomeTable | null {
+  const given = evidence.readings.some((r) => r.kind === kind);
+  const misread = given ? repeatedMisreadShare : misreadShare;
+  switch (kind) {
+    case 'seat':
+      return {
+        kind,
+        outcomes: seats,
+        chances: scenarios.map(({ connection, thread }) => {
+          const shown = shownSeats(connection, thread);
+          return seats.map((seen) =>
+            shown.reduce((sum, [s, share]) => sum + share * seatChance(seen, s, misread), 0),
+          );
+        }),
+      };
+    case 'taper': {
+      const outcomes = ['tapered', 'straight'] as const;
+      const chances = scenarios.map(({ thread }) =>
+        outcomes.map((o) => taperChance(o, thread.taper, misread)),
+      );
+      return { kind, outcomes, chances };
+    }
+    case 'flank': {
+      const outcomes = [55, 60] as const;
+      const chances = scenarios.map(({ thread }) =>
+        outcomes.map((o) => flankChance(o, thread.flankAngleDeg, misread)),
+      );
+      return { kind, outcomes: outcomes.map(String), chances };
+    }
+    case 'pitch-gauge': {
+      const turns = evidence.photo?.turns ?? 6;
+      const chances = scenarios.map((s) => cachedBladeChances(s.thread.pitchMm, turns, misread));
+      return { kind, outcomes: bladeNames, chances };
+    }
+    case 'tube-od':
+      return tubes(scenarios, misread);
+    default:
+      return lengths(kind, evidence, scenarios, misread);
+  }
+}
+
+const bladeNames: readonly string[] = blades.map((mm, i) =>
+  i < 20 ? `${mm}mm` : `${Number((25.4 / mm).toFixed(1))}tpi`,
+);
+
+/** Tubes whose diameters a caliper tells apart, plus one outcome for anything else. */
+function tubes(scenarios: readonly Scenario[], misread: number): OutcomeTable | null {
+  const sizes = [...new Set(scenarios.flatMap((s) => tubesOf(s.connection)))].sort((a, b) => a - b);
+  if (sizes.length === 0) return null;
+  const groups: number[] = [];
+  for (const mm of sizes) if (mm - (groups.at(-1) ?? 0) > 0.25) groups.push(mm);
+  const nearest = (mm: number) => groups.findLastIndex((g) => g <= mm);
+  const chances = scenarios.map(({ connection }) => {
+    const own = tubesOf(connection);
+    const row = new Float64Array(groups.length + 1);
+    for (const mm of own) row[nearest(mm)]! += (1 - misread) / own.length;
+    const stray = own.length === 0 ? 1 : misread;
+    row[groups.length]! += 0.6 * stray;
+    for (let i = 0; i < groups.length; i++) row[i]! += (0.4 * stray) / groups.length;
+    return row;
+  });
+  return { kind: 'tube-od', outcomes: [...groups.map((mm) => `${round(mm)}mm`), 'other'], chances };
+}
+
+const mostCells = 90;
+
+function lengths(
+  kind: 'caliper-od' | 'caliper-id' | 'rule-od',
+  evidence: Evidence,
+  scenarios: readonly Scenario[],
+  misread: number,
+): OutcomeTable | null {
+  const end = kind === 'caliper-id' ? 'female' : 'male';
+  if (!scenarios.some((s) => s.weighed.hypothesis.end === end)) return null;
+  const u = Math.hypot(lengthUmm[kind], kind === 'rule-od' ? 0.3 : 0.03);
+  const posteriors = scenarios.map((s) => diameterPosterior(s.weighed.hypothesis, evidence));
+  let low = Number.POSITIVE_INFINITY;
+  let high = 0;
+  posteriors.forEach((p, i) => {
+    if (scenarios[i]!.weighed.hypothesis.end !== end) return;
+    low = Math.min(low, p.firstMm - 2 * u);
+    high = Math.max(high, p.firstMm + p.weights.length * p.stepMm + 2 * u);
+  });
+  const cellMm = Math.max(1.5 * u, (high - low) / mostCells);
+  const cells = Math.ceil((high - low) / cellMm);
+  const outcomes = Array.from({ length: cells }, (_, i) => {
+    const from = low + i * cellMm;
+    return `${from.toFixed(2)}…${(from + cellMm).toFixed(2)}mm`;
+  });
+  const cached = new Map<unknown, Float64Array>();
+  const chances = scenarios.map((s, i) => {
+    const known = cached.get(s.weighed);
+    if (known) return known;
+    const row = new Float64Array(cells).fill(misread / cells);
+    if (s.weighed.hypothesis.end === end) spread(posteriors[i]!, row, low, cellMm, u, 1 - misread);
+    else row.fill(1 / cells);
+    cached.set(s.weighed, row);
+    return row;
+  });
+  return { kind, outcomes, chances };
+}
+
+/** Adds a diameter posterior to cells, blurred by the reading's own uncertainty: three points at
+ *  −√3 u, 0, +√3 u with weights 1/6, 2/3, 1/6 carry a Gaussian's first five moments. */
+function spread(
+  p: { firstMm: number; stepMm: number; weights: Float64Array },
+  row: Float64Array,
+  low: number,
+  cellMm: number,
+  u: number,
+  share: number,
+): void {
+  for (let k = 0; k < p.weights.length; k++) {
+    const w = p.weights[k]! * share;
+    if (w < 1e-9) continue;
+    const at = (p.firstMm + k * p.stepMm - low) / cellMm;
+    const off = (Math.sqrt(3) * u) / cellMm;
+    for (const [shift, part] of [
+      [-off, 1 / 6],
+      [0, 2 / 3],
+      [off, 1 / 6],
+    ] as const) {
+      const cell = Math.min(row.length - 1, Math.max(0, Math.floor(at + shift)));
+      row[cell]! += w * part;
+    }
+  }
+}
+
+function round(mm: number): string {
+  return String(Number(mm.toFixed(2)));
+}
