@@ -1,0 +1,58 @@
+import { z } from 'zod';
+import { defaultOptions, type MeasureOptions } from '../journey/identification';
+import { readingsFrom, UsageError } from './arguments';
+
+/** Of one bar: read to half a millimetre at both ends of a steel rule, or, when hundredths are
+ *  given, with a caliper (common practice). */
+const barUMm = { rule: 0.2, caliper: 0.05 };
+
+const numbers = (count: number) =>
+  z
+    .string()
+    .transform((text) =>
+      text.split(',').map((part) => (part.trim() === '' ? Number.NaN : Number(part))),
+    )
+    .pipe(z.array(z.number().finite()).length(count));
+
+const ruler = numbers(5)
+  .transform(([x1, y1, x2, y2, mm]) => ({ from: [x1, y1] as const, to: [x2, y2] as const, mm }))
+  .refine(({ from, to, mm }) => mm > 0 && Math.hypot(to[0] - from[0], to[1] - from[1]) >= 1);
+
+/** A print scaled by more than a tenth is a misreading. */
+const bars = z
+  .string()
+  .transform((text) => ({ text, lengths: text }))
+  .pipe(z.object({ text: z.string(), lengths: numbers(2) }))
+  .transform(({ text, lengths: [horizontalMm, verticalMm] }) => ({
+    horizontalMm,
+    verticalMm,
+    uMm: /\.\d{2}/.test(text) ? barUMm.caliper : barUMm.rule,
+  }))
+  .refine(
+    ({ horizontalMm, verticalMm }) =>
+      Math.abs(horizontalMm / 150 - 1) < 0.1 && Math.abs(verticalMm / 100 - 1) < 0.1,
+  );
+
+export function measureOptions(given: {
+  readonly reading?: readonly string[] | undefined;
+  readonly ruler?: string | undefined;
+  readonly bars?: string | undefined;
+}): MeasureOptions {
+  return {
+    ...defaultOptions,
+    readings: readingsFrom(given.reading ?? []),
+    ruler: optional(
+      given.ruler,
+      ruler,
+      '--ruler takes x1,y1,x2,y2,MM: two points and their distance.',
+    ),
+    bars: optional(given.bars, bars, '--bars takes the two lengths in mm, like 149.6,99.8.'),
+  };
+}
+
+function optional<T>(text: string | undefined, schema: z.ZodType<T>, help: string): T | null {
+  if (text === undefined) return null;
+  const parsed = schema.safeParse(text);
+  if (!parsed.success) throw new UsageError(help);
+  return parsed.data;
+}

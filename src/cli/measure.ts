@@ -1,0 +1,92 @@
+import { readFile } from 'node:fs/promises';
+import { parseArgs } from 'node:util';
+import type { Identification, MeasureOptions } from '../journey/identification';
+import { identifyPhoto } from '../journey/identify';
+import { pathFrom, runCommand, UsageError } from './arguments';
+import { identificationJson } from './identification-json';
+import { identificationText } from './identification-text';
+import { measureOptions } from './measure-options';
+import { nodeDecoders } from './node-decoders';
+import { loadNodeVision } from './node-vision';
+
+const usage =
+  'npm run --silent measure -- [--json] [--reading KIND=VALUE]… [--ruler x1,y1,x2,y2,MM] [--bars MM150,MM100] PHOTO…';
+
+async function main(): Promise<number> {
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: {
+      json: { type: 'boolean', default: false },
+      reading: { type: 'string', multiple: true },
+      ruler: { type: 'string' },
+      bars: { type: 'string' },
+    },
+  });
+  if (positionals.length === 0) throw new UsageError('Name at least one photo.');
+  const options = measureOptions(values);
+  let faults = 0;
+  for (const photo of positionals) {
+    const answer = await identifyFile(photo, options);
+    if (answer === null) faults++;
+    console.log((values.json ? asJson : asText)(photo, answer));
+  }
+  return faults > 0 ? 1 : 0;
+}
+
+/** Null when the program itself failed on this photo; what it said is on stderr then. */
+async function identifyFile(
+  photo: string,
+  options: MeasureOptions,
+): Promise<Identification | null> {
+  let bytes: Uint8Array;
+  try {
+    bytes = new Uint8Array(await readFile(pathFrom(photo)));
+  } catch {
+    return refusal('unreadable', 'There is no file of this name that can be read: check the path.');
+  }
+  try {
+    const tools = { vision: await vision(), decoders: nodeDecoders };
+    return await identifyPhoto(new AbortController().signal, bytes, options, tools, () => {});
+  } catch (error) {
+    console.error(`${photo}:`, error);
+    loadedVision = undefined;
+    return null;
+  }
+}
+
+const fault = {
+  reason: 'internal-error',
+  advice: 'Crestwise itself failed on this photo: try another, and report this one.',
+};
+
+function asJson(photo: string, answer: Identification | null): string {
+  return JSON.stringify(
+    answer ? identificationJson(photo, answer) : { photo, outcome: 'refused', refusal: fault },
+  );
+}
+
+function asText(photo: string, answer: Identification | null): string {
+  return answer
+    ? identificationText(photo, answer)
+    : `${photo}\n  not measured (${fault.reason}): ${fault.advice}\n`;
+}
+
+let loadedVision: ReturnType<typeof loadNodeVision> | undefined;
+
+/** Loaded for the first photo; anew after a fault, when its heap may be in any state. */
+function vision(): ReturnType<typeof loadNodeVision> {
+  loadedVision ??= loadNodeVision();
+  return loadedVision;
+}
+
+function refusal(reason: 'unreadable', advice: string): Identification {
+  return {
+    outcome: 'refused',
+    refusal: { reason, advice },
+    overlay: null,
+    timingsMs: { total: 0 },
+  };
+}
+
+// Last, when all constants above have their values.
+await runCommand(usage, main);

@@ -1,0 +1,53 @@
+import { parseArgs } from 'node:util';
+import type { Connection } from '../standards/connections/connection';
+import { connections } from '../standards/connections/connections';
+import type { Thread } from '../standards/thread';
+import { threads } from '../standards/threads';
+import { runCommand } from './arguments';
+
+const usage = 'npm run --silent standards -- [--json]';
+
+async function main(): Promise<number> {
+  const { values } = parseArgs({ options: { json: { type: 'boolean', default: false } } });
+  const tables = { threads: threads.map(threadRow), connections: connections.map(connectionRow) };
+  console.log(values.json ? JSON.stringify(tables) : asText(tables));
+  return 0;
+}
+
+/** Names that outside tests rely on: add, never rename. */
+function threadRow(thread: Thread) {
+  const { system, designation, series, tpi, pitchMm, basicMajorMm, minorInternalMm } = thread;
+  const { flankAngleDeg, taper, crests, bore, source } = thread;
+  return {
+    ...{ system, designation, series, tpi, pitchMm, basicMajorMm, minorInternalMm },
+    ...{ flankAngleDeg, taper, crests, bore, source },
+  };
+}
+
+/** `tubeOd` in mm; a hose end gives its bore instead. */
+function connectionRow(connection: Connection) {
+  const { tubeOdMm, ...rest } = connection;
+  return { ...rest, tubeOd: tubeOdMm };
+}
+
+type Tables = {
+  threads: ReturnType<typeof threadRow>[];
+  connections: ReturnType<typeof connectionRow>[];
+};
+
+function asText({ threads, connections }: Tables): string {
+  return [
+    ...threads.map(
+      (t) =>
+        `${t.designation.padEnd(20)} ${t.basicMajorMm.toFixed(4).padStart(9)} mm  pitch ${t.pitchMm.toFixed(4)} mm  ${t.source}`,
+    ),
+    '',
+    ...connections.map(
+      (c) =>
+        `${c.family.padEnd(14)} ${c.size.padEnd(10)} ${c.end.padEnd(7)} ${(c.thread ?? 'flange head').padEnd(18)} ${c.seat.padEnd(18)} ${c.source}`,
+    ),
+  ].join('\n');
+}
+
+// Last, when all constants above have their values.
+await runCommand(usage, main);
