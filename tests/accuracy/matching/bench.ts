@@ -1,0 +1,106 @@
+import { type ReadingKind, type Seat, seats } from '../../../src/journey/6-candidates/reading';
+import type { Random } from '../../../src/quantity/random';
+import type { Part } from './part';
+
+/** A person at the bench who takes the asked reading: the value as typed, or null where it cannot
+ *  be taken. Errors are made here in their own way, and 1.5 % of all readings are plain wrong. */
+export function takeReading(kind: ReadingKind, part: Part, random: Random): string | null {
+  const wrong = random.uniform() < 0.015;
+  switch (kind) {
+    case 'pitch-gauge':
+      return wrong ? random.pick(bladeNames).name : fittingBlade(part, random);
+    case 'caliper-od':
+      return part.end === 'male' ? length(crest(part, random), 0.035, wrong, random) : null;
+    case 'caliper-id':
+      return part.end === 'female' ? length(crest(part, random), 0.06, wrong, random) : null;
+    case 'rule-od': {
+      if (part.end === 'female') return null;
+      const mm = wrong ? random.between(5, 60) : crest(part, random) + 0.3 * random.normal();
+      return `${(Math.round(mm * 2) / 2).toFixed(1)}mm`;
+    }
+    case 'tube-od': {
+      const tubes = [part.connection?.tubeOdMm, part.connection?.metricTubeOdMm].filter(
+        (mm): mm is number => typeof mm === 'number',
+      );
+      return tubes.length > 0 ? length(random.pick(tubes), 0.05, wrong, random) : null;
+    }
+    case 'seat':
+      return wrong ? random.pick(seats) : seatOf(part, random);
+    case 'taper': {
+      const tapered = part.taper > 0;
+      const slip = random.uniform() < (tapered ? 0.008 : 0.003);
+      return (wrong ? random.uniform() < 0.5 : slip !== tapered) ? 'tapered' : 'straight';
+    }
+    case 'flank':
+      return String(wrong || random.uniform() < 0.008 ? 115 - part.flankDeg : part.flankDeg);
+  }
+}
+
+/** Over the widest of a few crests; on a taper wherever the jaws happen to sit. */
+function crest(part: Part, random: Random): number {
+  if (part.taper === 0 || part.end === 'female') return part.crestAtEndMm;
+  return part.crestAtEndMm + part.taper * part.lengthMm * random.between(0.25, 0.8);
+}
+
+/** As this person writes lengths: tenths or hundredths of a millimetre, thousandths or
+ *  sixty-fourths of an inch. */
+function length(trueMm: number, uMm: number, wrong: boolean, random: Random): string {
+  const mm = wrong ? random.between(4, 60) : trueMm + uMm * random.normal();
+  const style = random.uniform();
+  if (style < 0.5) return `${mm.toFixed(1)}mm`;
+  if (style < 0.75) return `${(Math.round(mm * 20) / 20).toFixed(2)}mm`;
+  if (style < 0.92) return `${(mm / 25.4).toFixed(3)}in`;
+  const parts = Math.max(1, Math.round((mm / 25.4) * 64));
+  const whole = Math.floor(parts / 64);
+  return parts % 64 === 0 ? `${whole}in` : `${whole > 0 ? `${whole} ` : ''}${parts % 64}/64in`;
+}
+
+const bladeNames = [
+  ...[0.5, 0.6, 0.7, 0.75, 0.8, 1, 1.25, 1.5, 1.75, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 6].map(
+    (mm) => ({
+      name: `${mm}mm`,
+      mm,
+    }),
+  ),
+  ...[
+    4, 4.5, 5, 6, 7, 8, 9, 10, 11, 11.5, 12, 13, 14, 16, 18, 19, 20, 24, 27, 28, 32, 36, 40, 44, 48,
+    56, 64, 72, 80,
+  ].map((tpi) => ({ name: `${tpi}tpi`, mm: 25.4 / tpi })),
+];
+
+/** Tries the closest blades and keeps the one that seems to rock least over the engaged turns;
+ *  the eye judges the gap with an error of about a fifteenth of a pitch. */
+function fittingBlade(part: Part, random: Random): string {
+  const engaged = Math.min(7, Math.max(3, part.lengthMm / part.pitchMm - 1));
+  const close = bladeNames
+    .toSorted((a, b) => Math.abs(a.mm - part.pitchMm) - Math.abs(b.mm - part.pitchMm))
+    .slice(0, 5);
+  let best = close[0]!;
+  let least = Number.POSITIVE_INFINITY;
+  for (const blade of close) {
+    const gap = (blade.mm - part.pitchMm) * engaged + (part.pitchMm / 15) * 0.7 * random.normal();
+    if (Math.abs(gap) < least) {
+      least = Math.abs(gap);
+      best = blade;
+    }
+  }
+  return best.name;
+}
+
+function seatOf(part: Part, random: Random): Seat {
+  const seat = part.connection?.seat;
+  if (seat === undefined) return random.uniform() < 0.7 ? 'none' : random.pick(seats);
+  if (seat !== 'none' || part.end === 'female') return seat;
+  // Some tapered ends carry a chamfer inside for a swivel; some nuts end in a slope.
+  if (random.uniform() > 0.04) return 'none';
+  return part.taper > 0 ? 'cone-60' : 'cone-45';
+}
+
+/** The two readings everyone takes first: across the crests, and the blade that fits. */
+export function firstReadings(part: Part, random: Random): string[] {
+  const diameter = part.end === 'male' ? 'caliper-od' : 'caliper-id';
+  return [
+    `${diameter}=${takeReading(diameter, part, random)}`,
+    `pitch-gauge=${takeReading('pitch-gauge', part, random)}`,
+  ];
+}

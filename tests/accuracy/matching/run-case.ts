@@ -1,0 +1,53 @@
+import { parseReading } from '../../../src/journey/6-candidates/parse-reading';
+import type { MeasuredThread } from '../../../src/journey/6-candidates/photo-likelihood';
+import type { Reading } from '../../../src/journey/6-candidates/reading';
+import { conclude } from '../../../src/journey/7-next-reading/conclude';
+import type { Conclusion } from '../../../src/journey/7-next-reading/decision';
+import type { Random } from '../../../src/quantity/random';
+import { takeReading } from './bench';
+import type { Part } from './part';
+
+export interface CaseRun {
+  readonly part: Part;
+  readonly first: Conclusion;
+  readonly last: Conclusion;
+  readonly readings: readonly Reading[];
+}
+
+export const mostReadings = 5;
+
+/** Concludes, takes the asked reading, and again, until settled or nothing more is asked. */
+export function runCase(
+  part: Part,
+  photo: MeasuredThread | null,
+  random: Random,
+  given: readonly Reading[] = [],
+): CaseRun {
+  const readings = [...given];
+  const first = conclude(photo, readings);
+  let last = first;
+  while (last.decision.ask && readings.length - given.length < mostReadings) {
+    const { reading: kind } = last.decision.ask;
+    const value = takeReading(kind, part, random);
+    if (value === null) break;
+    const parsed = parseReading(`${kind}=${value}`);
+    if (!parsed.ok) throw new Error(`The simulated bench wrote '${kind}=${value}'`);
+    readings.push(parsed.value);
+    last = conclude(photo, readings);
+  }
+  return { part, first, last, readings: readings.slice(given.length) };
+}
+
+export type Verdict = 'right' | 'wrong' | 'open';
+
+export function threadVerdict({ decision }: Conclusion, part: Part): Verdict {
+  if (decision.thread === null) return 'open';
+  return decision.thread === part.designation ? 'right' : 'wrong';
+}
+
+export function connectionVerdict({ decision }: Conclusion, part: Part): Verdict {
+  const found = decision.connection;
+  if (found === null) return 'open';
+  const truth = part.connection;
+  return found.family === truth?.family && found.size === truth.size ? 'right' : 'wrong';
+}

@@ -1,0 +1,166 @@
+import { parseReading } from '../../../src/journey/6-candidates/parse-reading';
+import type { Reading } from '../../../src/journey/6-candidates/reading';
+import { seededRandom } from '../../../src/quantity/random';
+import { firstReadings } from './bench';
+import { Calibration } from './calibration';
+import { drawHydraulic, drawPlain, drawUnlisted } from './part';
+import { photograph, qualities } from './photo';
+import { type CaseRun, connectionVerdict, runCase, threadVerdict } from './run-case';
+
+export interface MatchingArgs {
+  readonly cases: number;
+  readonly seed: number;
+  /** Called with each case that was settled wrongly. */
+  readonly onWrong?: (run: CaseRun, quality: string) => void;
+}
+
+export interface MatchingFigures {
+  readonly cases: number;
+  readonly threadSettled: number;
+  readonly threadWrong: number;
+  readonly connectionSettled: number;
+  readonly connectionWrong: number;
+  /** Listed hydraulic threads at 0.3 % and 0.3 %, photo alone. */
+  readonly photoAlone: number;
+  readonly afterReadings: number;
+  readonly meanReadings: number;
+  readonly unlistedNotSettled: number;
+  readonly unlistedNotSettledAfter: number;
+  readonly unlistedCalled: number;
+  readonly calibrationThread: Calibration;
+  readonly calibrationConnection: Calibration;
+  readonly secondsPer10k: number;
+  readonly readingsAlone: ReadingsAlone;
+}
+
+export interface ReadingsAlone {
+  readonly cases: number;
+  readonly settled: number;
+  readonly threadWrong: number;
+  readonly connectionWrong: number;
+  readonly meanReadings: number;
+}
+
+/** Simulated fittings through the matching core. Shares no likelihood code with it. */
+export function matchingFigures({ cases, seed, onWrong }: MatchingArgs): MatchingFigures {
+  const random = seededRandom(seed);
+  const calibrationThread = new Calibration();
+  const calibrationConnection = new Calibration();
+  const count = {
+    threadSettled: 0,
+    threadWrong: 0,
+    connectionSettled: 0,
+    connectionWrong: 0,
+    usual: 0,
+    photoAlone: 0,
+    hydraulic: 0,
+    done: 0,
+    readings: 0,
+    unlisted: 0,
+    unlistedOpen: 0,
+    unlistedOpenAfter: 0,
+    unlistedCalled: 0,
+  };
+  let concludeMs = 0;
+  let concludes = 0;
+  for (let i = 0; i < cases; i++) {
+    const kind = random.uniform();
+    const part =
+      kind < 0.87
+        ? drawHydraulic(random, 'male')
+        : kind < 0.92
+          ? drawPlain(random, 'male')
+          : drawUnlisted(random);
+    const quality = qualities[i % qualities.length]!;
+    const photo = photograph(part, quality, random);
+    const started = performance.now();
+    const run = runCase(part, photo, random);
+    concludeMs += performance.now() - started;
+    concludes += 1 + run.readings.length;
+    const before = threadVerdict(run.first, part);
+    const thread = threadVerdict(run.last, part);
+    const connection = connectionVerdict(run.last, part);
+    // Unlisted threads are a stress stratum, far commoner here than on any counter: they count in
+    // their own rows, not among the settled.
+    if (part.kind === 'unlisted') {
+      count.unlisted++;
+      if (before === 'open') count.unlistedOpen++;
+      if (thread === 'open') count.unlistedOpenAfter++;
+      if (run.first.decision.state === 'unlisted') count.unlistedCalled++;
+      continue;
+    }
+    if (thread !== 'open') count.threadSettled++;
+    if (connection !== 'open') count.connectionSettled++;
+    if (thread === 'wrong') count.threadWrong++;
+    if (connection === 'wrong') count.connectionWrong++;
+    if (thread === 'wrong' || connection === 'wrong') onWrong?.(run, quality.name);
+    for (const stage of [run.first, run.last]) {
+      for (const t of stage.threads.slice(0, 6)) {
+        if (t.system !== null)
+          calibrationThread.add(t.probability, t.designation === part.designation);
+      }
+      for (const c of stage.connections.slice(0, 6)) {
+        const truth = part.connection;
+        const right = c.family === truth?.family && c.size === truth.size;
+        calibrationConnection.add(c.probability, right);
+      }
+    }
+    if (part.kind !== 'hydraulic') continue;
+    count.hydraulic++;
+    count.readings += run.readings.length;
+    if (thread === 'right' && connection === 'right') count.done++;
+    if (quality.name === 'usual') {
+      count.usual++;
+      if (before === 'right') count.photoAlone++;
+    }
+  }
+  return {
+    cases,
+    threadSettled: count.threadSettled,
+    threadWrong: count.threadWrong,
+    connectionSettled: count.connectionSettled,
+    connectionWrong: count.connectionWrong,
+    photoAlone: count.photoAlone / count.usual,
+    afterReadings: count.done / count.hydraulic,
+    meanReadings: count.readings / count.hydraulic,
+    unlistedNotSettled: count.unlistedOpen / count.unlisted,
+    unlistedNotSettledAfter: count.unlistedOpenAfter / count.unlisted,
+    unlistedCalled: count.unlistedCalled / count.unlisted,
+    calibrationThread,
+    calibrationConnection,
+    secondsPer10k: (concludeMs / concludes) * 10,
+    readingsAlone: withoutPhoto(Math.ceil(cases / 10), seed + 1, onWrong),
+  };
+}
+
+/** At the counter, without a photo: crest diameter and pitch gauge first, then what is asked. */
+function withoutPhoto(
+  cases: number,
+  seed: number,
+  onWrong: MatchingArgs['onWrong'],
+): ReadingsAlone {
+  const random = seededRandom(seed);
+  let settled = 0;
+  let threadWrong = 0;
+  let connectionWrong = 0;
+  let readings = 0;
+  for (let i = 0; i < cases; i++) {
+    const end = random.uniform() < 0.5 ? 'male' : 'female';
+    const part = drawHydraulic(random, end);
+    const run = runCase(part, null, random, firstReadings(part, random).map(read));
+    const thread = threadVerdict(run.last, part);
+    const connection = connectionVerdict(run.last, part);
+    if (thread === 'wrong') threadWrong++;
+    if (connection === 'wrong') connectionWrong++;
+    if (thread === 'wrong' || connection === 'wrong') onWrong?.(run, 'readings alone');
+    if (thread === 'right' && connection === 'right') settled++;
+    readings += 2 + run.readings.length;
+  }
+  return { cases, settled, threadWrong, connectionWrong, meanReadings: readings / cases };
+}
+
+function read(text: string): Reading {
+  const parsed = parseReading(text);
+  if (!parsed.ok) throw new Error(`The simulated bench wrote '${text}'`);
+  return parsed.value;
+}
