@@ -1,7 +1,8 @@
-/** Serves dist/ on localhost, as any static host would. `node .ci/serve.mjs [PORT]`. */
+/** Serves dist/ (or another folder) on localhost, as any static host would.
+ *  `node .ci/serve.mjs [PORT [FOLDER]]`. */
 import { createReadStream, statSync } from 'node:fs';
 import { createServer } from 'node:http';
-import { extname, join, normalize } from 'node:path';
+import { extname, join, normalize, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const dist = fileURLToPath(new URL('../dist/', import.meta.url));
@@ -21,18 +22,18 @@ const types = {
   '.woff2': 'font/woff2',
 };
 
-function fileFor(url) {
+function fileFor(folder, url) {
   const path = normalize(decodeURIComponent(new URL(url, 'http://localhost').pathname));
-  const file = join(dist, path.endsWith('/') ? `${path}index.html` : path);
-  return file.startsWith(dist) && statSync(file).isFile() ? file : null;
+  const file = join(folder, path.endsWith('/') ? `${path}index.html` : path);
+  return file.startsWith(folder) && statSync(file).isFile() ? file : null;
 }
 
 /** Resolves with the address once it listens; port 0 takes any free one. */
-export function serve(port) {
+export function serve(port, folder = dist) {
   const server = createServer((request, response) => {
     let file = null;
     try {
-      file = fileFor(request.url ?? '/');
+      file = fileFor(folder, request.url ?? '/');
     } catch {
       // Not there, or not a path at all: 404 below.
     }
@@ -57,6 +58,9 @@ export function serve(port) {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const { address } = await serve(Number(process.argv[2] ?? 4173));
+  const { address } = await serve(
+    Number(process.argv[2] ?? 4173),
+    process.argv[3] && `${resolve(process.argv[3])}/`,
+  );
   console.log(address);
 }

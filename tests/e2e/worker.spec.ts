@@ -1,0 +1,127 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { expect, type Page, test } from '@playwright/test';
+import { serve } from '../../.ci/serve.mjs';
+
+/** The worker in a real browser, without the page around it. */
+const photosFolder = new URL('../../fixtures/photos/', import.meta.url);
+const built = new URL('../../test-results/harness/', import.meta.url).pathname;
+const base64 = (name: string) =>
+  readFileSync(new URL(`${name}.jpg`, photosFolder)).toString('base64');
+
+let site: Awaited<ReturnType<typeof serve>>;
+test.beforeAll(async () => {
+  execFileSync('npx', [
+    'vite',
+    'build',
+    'tests/harness',
+    '-c',
+    'vite.config.ts',
+    '--outDir',
+    built,
+    '--emptyOutDir',
+    '--logLevel',
+    'warn',
+  ]);
+  site = await serve(0, built);
+});
+test.afterAll(() => {
+  site.server.close();
+});
+
+test.beforeEach(async ({ page }) => {
+  await page.goto(site.address);
+  await page.evaluate(() => window.harness.ready());
+});
+
+const identify = (page: Page, name: string) =>
+  page.evaluate((photo) => window.harness.identify(photo), base64(name));
+
+test('the browser and the command line give the same numbers', async ({ page }) => {
+  const names = ['d01', 'd09', 'd17', 'd26'];
+  const paths = names.map((name) => new URL(`${name}.jpg`, photosFolder).pathname);
+  const lines = execFileSync('npm', ['run', '--silent', 'measure', '--', '--json', ...paths], {
+    encoding: 'utf8',
+  });
+  const byCommand = lines
+    .trim()
+    .split('\n')
+    .map((line) => JSON.parse(line));
+  expect(byCommand.some(({ outcome }) => outcome === 'measured')).toBe(true);
+  for (const [i, name] of names.entries()) {
+    const inBrowser = await identify(page, name);
+    expect(inBrowser.outcome).toBe(byCommand[i].outcome);
+    if (inBrowser.outcome === 'refused') {
+      expect(inBrowser.refusal).toEqual(byCommand[i].refusal);
+      continue;
+    }
+    const { pitchMm, majorDiameterMm, taper, correlation } = inBrowser.measurement;
+    expectSame(
+      { pitchMm, majorDiameterMm, taper, correlation },
+      {
+        pitchMm: byCommand[i].thread.pitchMm,
+        majorDiameterMm: byCommand[i].thread.majorDiameterMm,
+        taper: byCommand[i].thread.taper,
+        correlation: byCommand[i].thread.correlation,
+      },
+    );
+    expectSame(inBrowser.conclusion.threads, byCommand[i].threads);
+  }
+});
+
+/** Equal but for numbers, which may differ by a millionth: Math.exp and its kin are not specified
+ *  to the last digit. */
+function expectSame(actual: unknown, expected: unknown): void {
+  if (typeof actual === 'number' && typeof expected === 'number') {
+    expect(Math.abs(actual - expected)).toBeLessThanOrEqual(
+      1e-6 * Math.max(1e-3, Math.abs(expected)),
+    );
+  } else if (actual !== null && typeof actual === 'object' && typeof expected === 'object') {
+    expect(Object.keys(actual)).toEqual(Object.keys(expected ?? {}));
+    for (const key of Object.keys(actual)) {
+      expectSame(actual[key as never], expected?.[key as never]);
+    }
+  } else {
+    expect(actual).toEqual(expected);
+  }
+}
+
+test('the same photo gives the same answer twice', async ({ page }) => {
+  const [first, second] = [await identify(page, 'd26'), await identify(page, 'd26')];
+  expect({ ...second, timingsMs: null }).toEqual({ ...first, timingsMs: null });
+});
+
+test('a cancelled photo stops, and the next one works', async ({ page }) => {
+  const ended = await page.evaluate(
+    (photo) => window.harness.cancelAt(photo, 'card-pose'),
+    base64('d09'),
+  );
+  expect(ended).toBe('AbortError');
+  expect((await identify(page, 'd26')).outcome).toBe('measured');
+});
+
+test('a worker that dies is reported, and the next photo works', async ({ page }) => {
+  const [worker] = page.workers();
+  const answer = page.evaluate((photo) => window.harness.identifyOrError(photo), base64('d09'));
+  await worker.evaluate(() => self.close()).catch(() => {});
+  expect(await answer).toBe('WorkerDied');
+  expect((await identify(page, 'd26')).outcome).toBe('measured');
+});
+
+test('the wasm heap does not grow from photo to photo', async ({ page }) => {
+  const photo = base64('d05');
+  await page.evaluate((bytes) => window.harness.time(bytes, 5), photo);
+  const before = await page.evaluate(() => window.harness.heapBytes());
+  await page.evaluate((bytes) => window.harness.time(bytes, 200), photo);
+  expect(await page.evaluate(() => window.harness.heapBytes())).toBe(before);
+});
+
+test('wasm is compiled while it arrives, and nothing leaves the site', async ({ page }) => {
+  const requests: string[] = [];
+  page.on('request', (request) => requests.push(request.url()));
+  await page.reload();
+  await page.evaluate(() => window.harness.ready());
+  await identify(page, 'd05');
+  expect(requests.some((url) => /opencv[^/]*\.wasm$/.test(url))).toBe(true);
+  expect(requests.filter((url) => !url.startsWith(site.address))).toEqual([]);
+});

@@ -1,0 +1,62 @@
+import {
+  defaultOptions,
+  type Identification,
+  type StageName,
+} from '../../src/journey/identification';
+import { MeasuringWorker } from '../../src/worker/client';
+
+/** The worker without the page around it, so that tests and measurements in a real browser see
+ *  all digits of an answer. */
+const worker = new MeasuringWorker();
+const never = new AbortController().signal;
+
+function toBlob(base64: string): Blob {
+  return new Blob([Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))]);
+}
+
+export const harness = {
+  ready: () => worker.call('ready', never, () => {}),
+  heapBytes: () => worker.call('heapBytes', never, () => {}),
+
+  identify: (base64: string): Promise<Identification> =>
+    worker.identify(never, toBlob(base64), defaultOptions, () => {}),
+
+  /** Wall time of each round as the page sees it, ms, and what the worker says of its stages. */
+  async time(base64: string, rounds: number) {
+    const photo = toBlob(base64);
+    const results: { totalMs: number; stagesMs: Readonly<Record<string, number>> }[] = [];
+    for (let i = 0; i < rounds; i++) {
+      const start = performance.now();
+      const { timingsMs } = await worker.identify(never, photo, defaultOptions, () => {});
+      results.push({ totalMs: performance.now() - start, stagesMs: timingsMs });
+    }
+    return results;
+  },
+
+  /** Aborts as soon as the given stage begins; how the call ended. */
+  async cancelAt(base64: string, stage: StageName): Promise<string> {
+    const abort = new AbortController();
+    return worker
+      .identify(abort.signal, toBlob(base64), defaultOptions, (begun) => {
+        if (begun === stage) abort.abort();
+      })
+      .then(
+        (answer) => answer.outcome,
+        (error: Error) => error.name,
+      );
+  },
+
+  /** How a call ends that the worker does not survive. */
+  identifyOrError: (base64: string): Promise<string> =>
+    harness.identify(base64).then(
+      (answer) => answer.outcome,
+      (error: Error) => error.name,
+    ),
+};
+
+declare global {
+  interface Window {
+    harness: typeof harness;
+  }
+}
+window.harness = harness;
