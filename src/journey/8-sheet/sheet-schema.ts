@@ -73,11 +73,16 @@ export const readingSchema = z.discriminatedUnion('kind', [
     text: line,
   }),
   z.object({
-    kind: z.enum(['caliper-od', 'caliper-id', 'rule-od']),
+    kind: z.enum(['caliper-od', 'caliper-id', 'rule-od', 'tube-od']),
     mm: z.number().positive().max(1e4),
     text: line,
   }),
   z.object({ kind: z.literal('seat'), seat: z.enum(seats), text: line }),
+  z.object({
+    kind: z.literal('flank'),
+    flankDeg: z.union([z.literal(55), z.literal(60)]),
+    text: line,
+  }),
   z.object({ kind: z.literal('taper'), taper: z.enum(['tapered', 'straight']), text: line }),
 ]);
 
@@ -86,7 +91,9 @@ export const readingKind = z.enum([
   'caliper-od',
   'caliper-id',
   'rule-od',
+  'tube-od',
   'seat',
+  'flank',
   'taper',
 ]);
 
@@ -110,8 +117,33 @@ export const conclusionSchema = z.object({
     state: z.enum(['settled', 'needs-reading', 'unlisted']),
     thread: word.nullable(),
     connection: connectionName.nullable(),
-    ask: z.object({ reading: readingKind, why: text, gainBits: z.number() }).nullable(),
+    ask: z
+      .object({
+        reading: readingKind,
+        why: text,
+        gainBits: z.number(),
+        // Left out of the code on a shared picture.
+        fits: z
+          .array(z.object({ value: word, candidates: z.array(word).max(100) }))
+          .max(100)
+          .default([]),
+      })
+      .nullable(),
   }),
+  contradictions: z
+    .array(
+      z.discriminatedUnion('source', [
+        z.object({ source: z.literal('photo') }),
+        z.object({
+          source: z.literal('reading'),
+          index: z.number().int().nonnegative(),
+          text: line,
+        }),
+      ]),
+    )
+    .max(101)
+    .default([]),
+  end: z.enum(['male', 'female']).nullable().default(null),
 });
 
 export const referenceSchema = z.object({

@@ -1,0 +1,307 @@
+import { createEffect, createResource, createSignal, For, onCleanup, Show } from 'solid-js';
+import { card, type Field } from '../../scale-card/geometry';
+import { LengthUnitChoice, lengthUnit, ValueInput } from '../identification/AskForm';
+import { type LengthUnit, typedLengthMm } from '../identification/bench-input';
+import { number } from '../language/format';
+import { t } from '../language/language';
+import { notify } from '../shell/notices';
+import { saveFile } from '../widgets/save-file';
+import { cardChecks, keepCheck, removeCheck, useCheck, usedCheck } from './card-checks';
+import './card.css';
+
+type Paper = 'a4' | 'letter';
+
+/** US Letter where it is the common paper; anyone can choose the other. */
+const usualPaper = (): Paper => (/-(US|CA|MX)\b/.test(navigator.language) ? 'letter' : 'a4');
+
+export function CardScreen() {
+  const [field, setField] = createSignal<Field>('dark');
+  const [paper, setPaper] = createSignal<Paper>(usualPaper());
+  const [onScreen, setOnScreen] = createSignal(false);
+  const [drawing] = createResource(field, async (of) => {
+    const { cardSvg } = await import('../../scale-card/card-svg');
+    return cardSvg(of);
+  });
+  const [url, setUrl] = createSignal<string | null>(null);
+  createEffect(() => {
+    const svg = drawing();
+    if (!svg) return;
+    const made = URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' }));
+    setUrl(made);
+    onCleanup(() => URL.revokeObjectURL(made));
+  });
+  const pdf = async () => {
+    const { cardPdf } = await import('../../scale-card/card-pdf');
+    const bytes = await cardPdf(field(), paper());
+    saveFile(
+      new Blob([bytes.slice()], { type: 'application/pdf' }),
+      `crestwise-card-${field()}-${paper()}.pdf`,
+    );
+  };
+  return (
+    <div class="card-screen">
+      <div class="screen-head">
+        <h1>{t().card.title}</h1>
+        <p class="soft measure-width">{t().card.lead}</p>
+      </div>
+      <div class="card-columns">
+        <figure class="card-preview" data-paper={paper()}>
+          <Show when={url()} keyed>
+            {(src) => <img src={src} alt={t().card.preview} width="736" height="544" />}
+          </Show>
+          <figcaption class="small soft">{t().card.preview}</figcaption>
+        </figure>
+        <div class="stack">
+          <fieldset>
+            <legend class="caps">{t().card.field}</legend>
+            <For each={['dark', 'light'] as const}>
+              {(which) => (
+                <label class="choice card-choice">
+                  <input
+                    type="radio"
+                    name="field"
+                    checked={field() === which}
+                    onChange={() => setField(which)}
+                  />
+                  <span>
+                    {t().card[which]}
+                    <span class="small soft">
+                      {which === 'dark' ? t().card.darkFor : t().card.lightFor}
+                    </span>
+                  </span>
+                </label>
+              )}
+            </For>
+          </fieldset>
+          <fieldset>
+            <legend class="caps">{t().card.paper}</legend>
+            <div class="row card-papers">
+              <For each={['a4', 'letter'] as const}>
+                {(which) => (
+                  <label class="choice">
+                    <input
+                      type="radio"
+                      name="paper"
+                      checked={paper() === which}
+                      onChange={() => setPaper(which)}
+                    />
+                    {t().card[which]}
+                  </label>
+                )}
+              </For>
+            </div>
+          </fieldset>
+          <div class="row">
+            <button type="button" class="button strong" onClick={() => void pdf()}>
+              {t().card.pdf}
+            </button>
+            <button
+              type="button"
+              class="button"
+              onClick={() =>
+                saveFile(
+                  new Blob([drawing() ?? ''], { type: 'image/svg+xml' }),
+                  `crestwise-card-${field()}.svg`,
+                )
+              }
+            >
+              {t().card.svg}
+            </button>
+            <button type="button" class="button" onClick={() => setOnScreen(true)}>
+              {t().card.onScreen}
+            </button>
+          </div>
+          <p class="small">{t().card.printTip}</p>
+          <p class="small soft">{t().card.onScreenTip}</p>
+        </div>
+      </div>
+      <PrintCheck />
+      <Show when={onScreen() && url()} keyed>
+        {(src) => <ScreenCard src={src} onClose={() => setOnScreen(false)} />}
+      </Show>
+    </div>
+  );
+}
+
+/** The card alone on the screen, at the size the browser believes to be true. */
+function ScreenCard(props: { readonly src: string; readonly onClose: () => void }) {
+  let dialog!: HTMLDialogElement;
+  createEffect(() => dialog.showModal());
+  return (
+    <dialog class="screen-card" ref={dialog} onClose={props.onClose} aria-label={t().card.title}>
+      <img src={props.src} alt={t().card.preview} />
+      <button type="button" class="button" onClick={() => dialog.close()}>
+        {t().shell.close}
+      </button>
+    </dialog>
+  );
+}
+
+const uOf = { rule: 0.3, caliper: 0.05 } as const;
+const { lengthMm: nominalLong } = card.bars.horizontal;
+const { lengthMm: nominalShort } = card.bars.vertical;
+
+function PrintCheck() {
+  const [long, setLong] = createSignal('');
+  const [short, setShort] = createSignal('');
+  const [name, setName] = createSignal('');
+  const [tool, setTool] = createSignal<keyof typeof uOf>('rule');
+  const [wrong, setWrong] = createSignal<{ long: string | null; short: string | null }>({
+    long: null,
+    short: null,
+  });
+  const read = (typed: string, nominal: number, unit: LengthUnit) => {
+    const mm = typedLengthMm(typed, unit);
+    if (mm === null) return { mm: 0, problem: t().card.notNumber };
+    const off = Math.abs(mm / nominal - 1);
+    return { mm, problem: off > 0.1 ? t().card.bad : null };
+  };
+  const submit = (event: Event) => {
+    event.preventDefault();
+    const first = read(long(), nominalLong, lengthUnit());
+    const second = read(short(), nominalShort, lengthUnit());
+    setWrong({ long: first.problem, short: second.problem });
+    if (first.problem || second.problem) return;
+    keepCheck({
+      name: name().trim() || t().card.title,
+      horizontalMm: first.mm,
+      verticalMm: second.mm,
+      uMm: uOf[tool()],
+    });
+    notify(t().card.kept);
+    setLong('');
+    setShort('');
+  };
+  const factor = (mm: number, nominal: number) => number((mm / nominal) * 100, 2);
+  return (
+    <section class="print-check" aria-labelledby="check-title">
+      <div class="stack">
+        <h2 id="check-title">{t().card.checkTitle}</h2>
+        <p class="measure-width">{t().card.checkLead}</p>
+        <BarsPicture />
+        <form class="stack" onSubmit={submit} novalidate>
+          <div class="value-form">
+            <ValueInput
+              label={t().card.long}
+              text={long()}
+              onText={setLong}
+              placeholder={lengthUnit() === 'mm' ? '150' : '5.906'}
+              wrong={wrong().long}
+            />
+            <ValueInput
+              label={t().card.short}
+              text={short()}
+              onText={setShort}
+              placeholder={lengthUnit() === 'mm' ? '100' : '3.937'}
+              wrong={wrong().short}
+            />
+            <LengthUnitChoice />
+          </div>
+          <div class="check-more">
+            <label class="field">
+              <span class="small soft">{t().card.with}</span>
+              <select
+                value={tool()}
+                onChange={(event) => setTool(event.currentTarget.value as keyof typeof uOf)}
+              >
+                <option value="rule">{t().card.withRule}</option>
+                <option value="caliper">{t().card.withCaliper}</option>
+              </select>
+            </label>
+            <label class="field">
+              <span class="small soft">{t().card.name}</span>
+              <input
+                value={name()}
+                maxLength={80}
+                placeholder={t().card.namePlaceholder}
+                onInput={(event) => setName(event.currentTarget.value)}
+              />
+            </label>
+            <button type="submit" class="button strong">
+              {t().card.keep}
+            </button>
+          </div>
+        </form>
+      </div>
+      <div class="stack tight">
+        <h2>{t().card.checks}</h2>
+        <Show when={cardChecks().length > 0} fallback={<p class="soft">{t().card.none}</p>}>
+          <ul class="check-list">
+            <For each={cardChecks()}>
+              {(check) => (
+                <li>
+                  <label class="choice">
+                    <input
+                      type="radio"
+                      name="used-card"
+                      checked={usedCheck()?.name === check.name}
+                      onChange={() => useCheck(check.name)}
+                    />
+                    <span>
+                      {check.name}
+                      <span class="small soft">
+                        {t().card.factor(
+                          factor(check.horizontalMm, nominalLong),
+                          factor(check.verticalMm, nominalShort),
+                        )}
+                      </span>
+                    </span>
+                  </label>
+                  <button
+                    type="button"
+                    class="button plain"
+                    aria-label={`${t().card.remove} ${check.name}`}
+                    onClick={() => removeCheck(check.name)}
+                  >
+                    {t().card.remove}
+                  </button>
+                </li>
+              )}
+            </For>
+            <li>
+              <label class="choice">
+                <input
+                  type="radio"
+                  name="used-card"
+                  checked={usedCheck() === null}
+                  onChange={() => useCheck(null)}
+                />
+                {t().card.useNominal}
+              </label>
+            </li>
+          </ul>
+        </Show>
+      </div>
+    </section>
+  );
+}
+
+/** Where the two bars are on the card. */
+function BarsPicture() {
+  const { horizontal, vertical, tickMm } = card.bars;
+  const tick = tickMm / 2 + 1;
+  return (
+    <svg class="bars-picture" viewBox="-2 -2 188 140" aria-hidden="true">
+      <rect width={card.widthMm} height={card.heightMm} />
+      <rect
+        class="ring"
+        x={card.window.xMm}
+        y={card.window.yMm}
+        width={card.window.widthMm}
+        height={card.window.heightMm}
+      />
+      <path
+        d={`M${horizontal.fromXMm} ${horizontal.yMm - tick}v${2 * tick}m0 ${-tick}H${horizontal.toXMm}m0 ${-tick}v${2 * tick}`}
+      />
+      <path
+        d={`M${vertical.xMm - tick} ${vertical.fromYMm}h${2 * tick}m${-tick} 0V${vertical.toYMm}m${-tick} 0h${2 * tick}`}
+      />
+      <text x="92" y={horizontal.yMm - 5} text-anchor="middle">
+        150
+      </text>
+      <text x={vertical.xMm - 5} y="72" text-anchor="end">
+        100
+      </text>
+    </svg>
+  );
+}

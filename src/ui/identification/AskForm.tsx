@@ -1,0 +1,290 @@
+import { createSignal, createUniqueId, For, type JSX, Match, Show, Switch } from 'solid-js';
+import {
+  type Reading,
+  type ReadingKind,
+  type Seat,
+  seats,
+} from '../../journey/6-candidates/reading';
+import { t } from '../language/language';
+import { type LengthUnit, type PitchUnit, typedReading, type ValueKind } from './bench-input';
+import { ReadingPicture } from './ReadingPicture';
+import { SectionDrawing } from './SectionDrawing';
+import './ask-form.css';
+
+/** How to take one reading, and a place to put it. */
+export function AskForm(props: {
+  readonly kind: ReadingKind;
+  readonly onReading: (reading: Reading) => void;
+}) {
+  return (
+    <div class="ask-form">
+      <div class="ask-how">
+        <ReadingPicture kind={props.kind} />
+        <p>{t().reading.kinds[props.kind].how}</p>
+      </div>
+      <Switch>
+        <Match when={props.kind === 'pitch-gauge'}>
+          <PitchForm onReading={props.onReading} />
+        </Match>
+        <Match when={lengthKind(props.kind)} keyed>
+          {(kind) => <LengthForm kind={kind} onReading={props.onReading} />}
+        </Match>
+        <Match when={props.kind === 'seat'}>
+          <SeatForm onReading={props.onReading} />
+        </Match>
+        <Match when={props.kind === 'flank'}>
+          <FlankForm onReading={props.onReading} />
+        </Match>
+        <Match when={props.kind === 'taper'}>
+          <TaperForm onReading={props.onReading} />
+        </Match>
+      </Switch>
+    </div>
+  );
+}
+
+type LengthKind = Exclude<ValueKind, 'pitch-gauge'>;
+
+const lengthKind = (kind: ReadingKind): LengthKind | null =>
+  kind === 'seat' || kind === 'taper' || kind === 'flank' || kind === 'pitch-gauge' ? null : kind;
+
+// The bench's unit stays chosen from one reading to the next.
+const [pitchUnit, setPitchUnit] = createSignal<PitchUnit>('tpi');
+const [lengthUnit, setLengthUnit] = createSignal<LengthUnit>('mm');
+
+export { lengthUnit, pitchUnit };
+
+export function UnitChoice<U extends string>(props: {
+  readonly units: readonly (readonly [unit: U, name: string])[];
+  readonly chosen: U;
+  readonly onChoose: (unit: U) => void;
+}) {
+  const group = createUniqueId();
+  return (
+    <fieldset class="unit-choice">
+      <legend class="visually-hidden">{t().reading.unit}</legend>
+      <For each={props.units}>
+        {([unit, name]) => (
+          <label>
+            <input
+              type="radio"
+              class="visually-hidden"
+              name={group}
+              checked={props.chosen === unit}
+              onChange={() => props.onChoose(unit)}
+            />
+            <span>{name}</span>
+          </label>
+        )}
+      </For>
+    </fieldset>
+  );
+}
+
+function PitchForm(props: { readonly onReading: (reading: Reading) => void }) {
+  return (
+    <ValueForm
+      kind="pitch-gauge"
+      onReading={props.onReading}
+      unit={pitchUnit()}
+      placeholder={
+        pitchUnit() === 'tpi' ? t().reading.placeholder.tpi : t().reading.placeholder.mmPitch
+      }
+    >
+      <PitchUnitChoice />
+    </ValueForm>
+  );
+}
+
+function LengthForm(props: {
+  readonly kind: LengthKind;
+  readonly onReading: (reading: Reading) => void;
+}) {
+  return (
+    <ValueForm
+      kind={props.kind}
+      onReading={props.onReading}
+      unit={lengthUnit()}
+      placeholder={lengthPlaceholder()}
+    >
+      <LengthUnitChoice />
+    </ValueForm>
+  );
+}
+
+export const lengthPlaceholder = () =>
+  lengthUnit() === 'mm'
+    ? t().reading.placeholder.mm
+    : `${t().reading.placeholder.in} · ${t().reading.placeholder.fraction}`;
+
+export function PitchUnitChoice() {
+  return (
+    <UnitChoice
+      units={[
+        ['tpi', t().reading.units.tpi],
+        ['mm', t().reading.units.mmPitch],
+      ]}
+      chosen={pitchUnit()}
+      onChoose={setPitchUnit}
+    />
+  );
+}
+
+export function LengthUnitChoice() {
+  return (
+    <UnitChoice
+      units={[
+        ['mm', t().reading.units.mm],
+        ['in', t().reading.units.in],
+      ]}
+      chosen={lengthUnit()}
+      onChoose={setLengthUnit}
+    />
+  );
+}
+
+/** What is wrong with a typed value, in the reader's language. */
+export function wrongWords(kind: ValueKind, reason: string): string {
+  if (reason === 'impossible-value') return t().reading.outOfRange;
+  return kind === 'pitch-gauge' ? t().reading.invalidTpi : t().reading.invalid;
+}
+
+function ValueForm(props: {
+  readonly kind: ValueKind;
+  readonly unit: LengthUnit | PitchUnit;
+  readonly placeholder: string;
+  readonly onReading: (reading: Reading) => void;
+  readonly children: JSX.Element;
+}) {
+  const [text, setText] = createSignal('');
+  const [wrong, setWrong] = createSignal<string | null>(null);
+  const submit = (event: Event) => {
+    event.preventDefault();
+    const reading = typedReading(props.kind, text(), props.unit);
+    if (reading.ok) props.onReading(reading.value);
+    else setWrong(wrongWords(props.kind, reading.reason));
+  };
+  return (
+    <form class="value-form" onSubmit={submit}>
+      <ValueInput
+        text={text()}
+        onText={(value) => {
+          setText(value);
+          setWrong(null);
+        }}
+        placeholder={props.placeholder}
+        wrong={wrong()}
+      />
+      {props.children}
+      <button type="submit" class="button strong">
+        {t().identification.add}
+      </button>
+    </form>
+  );
+}
+
+export function ValueInput(props: {
+  readonly text: string;
+  readonly onText: (text: string) => void;
+  readonly placeholder: string;
+  readonly wrong: string | null;
+  readonly label?: string;
+}) {
+  const id = createUniqueId();
+  return (
+    <div class="field value-input">
+      <label for={id} class="small soft">
+        {props.label ?? t().reading.value}
+      </label>
+      <input
+        id={id}
+        inputmode="text"
+        autocomplete="off"
+        enterkeyhint="done"
+        value={props.text}
+        placeholder={props.placeholder}
+        aria-invalid={props.wrong !== null}
+        aria-describedby={props.wrong ? `${id}-wrong` : undefined}
+        onInput={(event) => props.onText(event.currentTarget.value)}
+      />
+      <Show when={props.wrong}>
+        <span id={`${id}-wrong`} class="small wrong" role="alert">
+          {props.wrong}
+        </span>
+      </Show>
+    </div>
+  );
+}
+
+/** Proportions of a common size, for telling seats apart by eye; not of the fitting at hand. */
+const example = {
+  majorMm: 22,
+  pitchMm: 1.5,
+  flankAngleDeg: 60,
+  tubeOdMm: 16,
+  oRing: null,
+} as const;
+
+function SeatForm(props: { readonly onReading: (reading: Reading) => void }) {
+  const drawn = (seat: Seat) => ({
+    ...example,
+    seat,
+    taper: seat === 'none' ? 1 / 16 : 0,
+    sealsOnThread: seat === 'none',
+  });
+  return (
+    <ul class="seat-choices">
+      <For each={seats}>
+        {(seat) => (
+          <li>
+            <button
+              type="button"
+              class="seat-choice"
+              data-seat={seat}
+              onClick={() => props.onReading({ kind: 'seat', seat, text: seat })}
+            >
+              <SectionDrawing dimensions={drawn(seat)} name="" decorative widthMm={30} />
+              <span>{t().reading.seats[seat]}</span>
+            </button>
+          </li>
+        )}
+      </For>
+    </ul>
+  );
+}
+
+function FlankForm(props: { readonly onReading: (reading: Reading) => void }) {
+  return (
+    <div class="row">
+      <For each={[60, 55] as const}>
+        {(flankDeg) => (
+          <button
+            type="button"
+            class="button"
+            onClick={() => props.onReading({ kind: 'flank', flankDeg, text: String(flankDeg) })}
+          >
+            {t().reading.flank[flankDeg]}
+          </button>
+        )}
+      </For>
+    </div>
+  );
+}
+
+function TaperForm(props: { readonly onReading: (reading: Reading) => void }) {
+  return (
+    <div class="row">
+      <For each={['straight', 'tapered'] as const}>
+        {(taper) => (
+          <button
+            type="button"
+            class="button"
+            onClick={() => props.onReading({ kind: 'taper', taper, text: taper })}
+          >
+            {t().reading[taper]}: {t().reading.taperPicture[taper]}
+          </button>
+        )}
+      </For>
+    </div>
+  );
+}

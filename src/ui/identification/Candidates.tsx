@@ -1,0 +1,164 @@
+import { createMemo, For, Show } from 'solid-js';
+import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import type { Conclusion } from '../../journey/7-next-reading/decision';
+import { number, percent } from '../language/format';
+import { t } from '../language/language';
+import { tradeName } from '../language/trade-names';
+import { evidenceFor } from './evidence';
+import { likelihoodWord } from './likelihood-words';
+import { SectionDrawing } from './SectionDrawing';
+import { dimensionsOf, type Tables } from './table-rows';
+import './candidates.css';
+
+const shownAtMost = 6;
+/** Less than this is summed up in one line. */
+const worthShowing = 0.002;
+
+export function ThreadCandidates(props: {
+  readonly conclusion: Conclusion;
+  readonly measurement: ThreadMeasurement | null;
+  readonly tables: Tables | null;
+}) {
+  const split = createMemo(() => {
+    const all = props.conclusion.threads;
+    const shown = all.filter(
+      (c, i) => i === 0 || (i < shownAtMost && c.probability >= worthShowing),
+    );
+    const rest = all.filter((c) => !shown.includes(c));
+    return { shown, rest, share: rest.reduce((sum, c) => sum + c.probability, 0) };
+  });
+  return (
+    <section class="stack tight" aria-labelledby="threads-title">
+      <h2 id="threads-title">{t().identification.candidates}</h2>
+      <ol class="candidates">
+        <For each={split().shown}>
+          {(candidate) => (
+            <li class="candidate">
+              <div class="candidate-head">
+                <strong>
+                  {candidate.system === null ? t().identification.none : candidate.designation}
+                </strong>
+                <Likelihood probability={candidate.probability} />
+              </div>
+              <Show when={candidate.system !== null && candidate} keyed>
+                {(listed) => (
+                  <>
+                    <p class="small soft">
+                      {t().identification.basic} {number(listed.basicMajorMm, 3)} mm ·{' '}
+                      {t().inspection.pitch} {number(listed.pitchMm, 4)} mm
+                    </p>
+                    <Show when={props.measurement}>
+                      {(measured) => (
+                        <ul class="evidence small">
+                          <For
+                            each={evidenceFor(
+                              listed,
+                              measured(),
+                              props.tables?.thread(listed.designation) ?? null,
+                            )}
+                          >
+                            {(item) => (
+                              <li data-speaks={item.speaks}>
+                                <span class="visually-hidden">
+                                  {item.speaks === 'for'
+                                    ? t().identification.speaksFor
+                                    : t().identification.speaksAgainst}
+                                  :{' '}
+                                </span>
+                                {item.text}
+                              </li>
+                            )}
+                          </For>
+                        </ul>
+                      )}
+                    </Show>
+                  </>
+                )}
+              </Show>
+            </li>
+          )}
+        </For>
+      </ol>
+      <Show when={split().rest.length > 0}>
+        <p class="small soft">
+          {t().identification.more(split().rest.length)} {percent(split().share)}
+        </p>
+      </Show>
+    </section>
+  );
+}
+
+export function ConnectionCandidates(props: {
+  readonly conclusion: Conclusion;
+  readonly tables: Tables | null;
+}) {
+  const shown = createMemo(() =>
+    props.conclusion.connections
+      .filter((c, i) => i === 0 || (i < shownAtMost && c.probability >= worthShowing))
+      .map((candidate) => {
+        const row = props.tables?.connection(
+          candidate.family,
+          candidate.size,
+          props.conclusion.end ?? 'male',
+        );
+        const thread = row?.thread ? props.tables?.thread(row.thread) : null;
+        return { candidate, row: row ?? null, thread: thread ?? null };
+      }),
+  );
+  /** One scale for all drawings, so that a larger thread looks larger. */
+  const widthMm = () =>
+    Math.max(...shown().map(({ thread }) => (thread ? thread.basicMajorMm * 1.75 : 0)));
+  return (
+    <section class="stack tight" aria-labelledby="connections-title">
+      <h2 id="connections-title">{t().identification.connections}</h2>
+      <ol class="candidates connection-candidates">
+        <For each={shown()}>
+          {({ candidate, row, thread }) => {
+            const name = `${candidate.family} ${candidate.size}`;
+            return (
+              <li class="candidate">
+                <div class="candidate-drawing">
+                  <Show when={row && thread}>
+                    <SectionDrawing
+                      dimensions={dimensionsOf(thread!, row)}
+                      name={t().identification.section(name)}
+                      widthMm={widthMm()}
+                    />
+                  </Show>
+                </div>
+                <div class="stack tight">
+                  <div class="candidate-head">
+                    <strong>{name}</strong>
+                    <Likelihood probability={candidate.probability} />
+                  </div>
+                  <Show when={row} keyed>
+                    {(found) => (
+                      <p class="small soft">
+                        {tradeName(found.tradeName)}
+                        {found.thread ? ` · ${found.thread}` : ''}
+                        <br />
+                        {found.sealing === 'thread' ? '' : t().reading.seats[found.seat]}
+                      </p>
+                    )}
+                  </Show>
+                </div>
+              </li>
+            );
+          }}
+        </For>
+      </ol>
+    </section>
+  );
+}
+
+function Likelihood(props: { readonly probability: number }) {
+  return (
+    <span class="likelihood">
+      <span>{likelihoodWord(props.probability)}</span> <b>{percent(props.probability)}</b>
+      <svg viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true">
+        <path class="whole" d="M0 2H100" />
+        <path class="part" d={`M0 2H${(props.probability * 100).toFixed(2)}`} />
+      </svg>
+    </span>
+  );
+}

@@ -1,0 +1,64 @@
+import { Show } from 'solid-js';
+import type { Conclusion } from '../../journey/7-next-reading/decision';
+import { percent } from '../language/format';
+import { t } from '../language/language';
+import './decision.css';
+
+/** The answer, as two lines of a title block: the thread, and the connection. */
+export function DecisionBlock(props: { readonly conclusion: Conclusion }) {
+  const decision = () => props.conclusion.decision;
+  const likeliest = () => {
+    const first = props.conclusion.threads.find((c) => c.system !== null);
+    return first?.system ? first : null;
+  };
+  const lead = () => {
+    const d = decision();
+    if (d.state === 'unlisted') return t().identification.unlistedLead;
+    if (d.state === 'settled') return t().identification.settledLead;
+    return d.thread ? t().identification.threadSettled : t().identification.needs;
+  };
+  return (
+    <section
+      class="decision"
+      data-state={decision().state}
+      aria-labelledby="decision-title"
+      aria-live="polite"
+    >
+      <h2 id="decision-title" class="decision-lead">
+        {lead()}
+      </h2>
+      <dl class="decision-lines">
+        <div>
+          <dt class="caps">{t().identification.thread}</dt>
+          <dd classList={{ open: decision().thread === null }} data-testid="decided-thread">
+            <Show
+              when={decision().thread}
+              fallback={
+                <Show when={decision().state !== 'unlisted' && likeliest()} fallback="—" keyed>
+                  {(first) => (
+                    <>
+                      {first.designation} <span class="small">{percent(first.probability)}</span>
+                    </>
+                  )}
+                </Show>
+              }
+            >
+              {decision().thread}
+            </Show>
+          </dd>
+        </div>
+        <div>
+          <dt class="caps">{t().identification.connection}</dt>
+          <dd classList={{ open: decision().connection === null }} data-testid="decided-connection">
+            <Show when={decision().connection} fallback={t().identification.open} keyed>
+              {(connection) => `${connection.family} ${connection.size}`}
+            </Show>
+          </dd>
+        </div>
+      </dl>
+      <Show when={decision().state === 'unlisted'}>
+        <p class="small">{t().identification.unlistedText}</p>
+      </Show>
+    </section>
+  );
+}

@@ -1,0 +1,114 @@
+import { Match, Switch } from 'solid-js';
+import type { ReadingKind } from '../../journey/6-candidates/reading';
+import './reading-picture.css';
+
+/** How to take a reading: own line drawings; the accent is the tool. Decorative: the words say the same. */
+export function ReadingPicture(props: { readonly kind: ReadingKind }) {
+  return (
+    <svg class="reading-picture" viewBox="0 0 240 130" aria-hidden="true">
+      <Switch>
+        <Match when={props.kind === 'pitch-gauge'}>
+          <Male x={70} />
+          <path
+            class="tool"
+            d="M84 6 H236 V30 L230 38 L223 38 L216 26 L209 38 L202 26 L195 38 L188 26 L181 38 L174 26 L167 38 L160 26 L153 38 L146 26 L139 38 L132 26 L125 38 L118 26 L111 38 L104 30 L84 22 Z"
+          />
+          <circle class="tool-line" cx="94" cy="14" r="3.5" />
+        </Match>
+        <Match when={props.kind === 'caliper-od'}>
+          <Male x={70} />
+          <path class="tool" d="M132 38 H150 V22 H168 V4 H118 L126 30 Z" />
+          <path class="tool" d="M132 106 H150 V120 H168 V129 H118 L126 112 Z" />
+          <path
+            class="arrow"
+            d="M141 44 V100 M141 44 l-4 7 M141 44 l4 7 M141 100 l-4 -7 M141 100 l4 -7"
+          />
+        </Match>
+        <Match when={props.kind === 'caliper-id'}>
+          <Female />
+          <path class="tool" d="M190 8 H214 V30 L176 52 H112 V44 H150 L190 26 Z" />
+          <path class="tool" d="M190 124 H214 V104 L176 92 H112 V99 H150 L190 110 Z" />
+          <path
+            class="arrow"
+            d="M128 46 V98 M128 46 l-4 7 M128 46 l4 7 M128 98 l-4 -7 M128 98 l4 -7"
+          />
+        </Match>
+        <Match when={props.kind === 'rule-od'}>
+          <Male x={70} />
+          <path class="tool" d="M124 2 H164 V128 H124 Z" />
+          <path
+            class="tool-line"
+            d="M124 12h10m-10 8h6m-6 8h6m-6 8h14m-14 8h6m-6 8h6m-6 8h10m-10 8h6m-6 8h6m-6 8h14m-14 8h6m-6 8h6m-6 8h10m-10 8h6"
+          />
+          <path class="sight" d="M60 38 H190 M60 106 H190" />
+        </Match>
+        <Match when={props.kind === 'tube-od'}>
+          <path class="part" d="M96 46 H239 M96 98 H239 M96 46 V98" />
+          <path class="part" d="M4 30 H60 V52 H96 M4 114 H60 V92 H96" />
+          <path class="axis" d="M4 72H239" />
+          <path class="tool" d="M156 46 H174 V28 H192 V4 H142 L150 34 Z" />
+          <path class="tool" d="M156 98 H174 V116 H192 V129 H142 L150 108 Z" />
+          <path
+            class="arrow"
+            d="M165 52 V92 M165 52 l-4 7 M165 52 l4 7 M165 92 l-4 -7 M165 92 l4 -7"
+          />
+        </Match>
+        <Match when={props.kind === 'seat'}>
+          <Male x={100} />
+          <path class="tool-line" d="M92 46 L70 58 V86 L92 98" />
+          <circle class="lens" cx="70" cy="72" r="42" />
+          <path class="tool-line lens-grip" d="M40 102 L14 126" />
+        </Match>
+        <Match when={props.kind === 'flank'}>
+          <Male x={70} />
+          <path class="tool" d="M84 4 H170 V20 L164 38 L157 50 L150 38 L140 20 H84 Z" />
+          <path class="sight" d="M157 50 L146 30 M157 50 L168 30" />
+        </Match>
+        <Match when={props.kind === 'taper'}>
+          <Male x={70} />
+          <path class="tool" d="M60 22 H230 V33 H60 Z" />
+          <path class="sight" d="M60 106 H230" />
+        </Match>
+      </Switch>
+    </svg>
+  );
+}
+
+/** A male end seen from the side, free end to the left, axis at y = 72. */
+function Male(props: { readonly x: number }) {
+  const crests = () => {
+    let top = `M${props.x + 12} 46`;
+    let bottom = `M${props.x + 12} 98`;
+    for (let i = 0; i < 8; i++) {
+      const x = props.x + 19 + i * 14;
+      top += `L${x} 38L${x + 7} 50`;
+      bottom += `L${x - 7} 94L${x} 106`;
+    }
+    return `${top} ${bottom}`;
+  };
+  return (
+    <>
+      <path class="part" d={`M${props.x + 12} 46L${props.x} 52V92L${props.x + 12} 98`} />
+      <path class="part" d={crests()} />
+      <path class="part" d={`M${props.x + 124} 50V28H239M${props.x + 124} 94V116H239`} />
+      <path class="axis" d={`M${props.x - 14} 72H239`} />
+    </>
+  );
+}
+
+/** A nut cut open, mouth to the right. */
+function Female() {
+  let top = 'M150 40';
+  let bottom = 'M150 104';
+  for (let i = 0; i < 7; i++) {
+    top += `L${143 - i * 14} 32L${136 - i * 14} 44`;
+    bottom += `L${143 - i * 14} 112L${136 - i * 14} 100`;
+  }
+  return (
+    <>
+      <path class="cut" d={`${top} L30 44 V8 H150 Z`} />
+      <path class="cut" d={`${bottom} L30 100 V128 H150 Z`} />
+      <path class="axis" d="M16 72H239" />
+    </>
+  );
+}

@@ -1,0 +1,159 @@
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import type { Reading, ReadingKind } from '../../journey/6-candidates/reading';
+import type { Ask } from '../../journey/7-next-reading/decision';
+import { t } from '../language/language';
+import type { Tool } from '../work/open-sheet';
+import { allTools } from '../work/tools';
+import { AskForm } from './AskForm';
+import { readingText, valueText } from './reading-text';
+import './readings.css';
+
+const kinds: readonly ReadingKind[] = [
+  'pitch-gauge',
+  'caliper-od',
+  'caliper-id',
+  'rule-od',
+  'tube-od',
+  'seat',
+  'taper',
+  'flank',
+];
+
+/** The reading that would help most, with its form; any other on request. */
+export function AskedReading(props: {
+  readonly ask: Ask | null;
+  readonly settled: boolean;
+  readonly tools: readonly Tool[];
+  readonly onTools: (tools: readonly Tool[]) => void;
+  readonly onReading: (reading: Reading) => void;
+}) {
+  const [chosen, setChosen] = createSignal<ReadingKind | null>(null);
+  const kind = createMemo(() => chosen() ?? props.ask?.reading ?? null);
+  const take = (reading: Reading) => {
+    setChosen(null);
+    props.onReading(reading);
+  };
+  return (
+    <section class="asked panel stack" aria-labelledby="ask-title">
+      <Show when={kind()} keyed fallback={<h2 id="ask-title">{t().identification.addReading}</h2>}>
+        {(now) => (
+          <>
+            <div class="stack tight">
+              <Show when={now === props.ask?.reading}>
+                <p class="caps">{t().identification.ask}</p>
+              </Show>
+              <h2 id="ask-title">{t().reading.kinds[now].title}</h2>
+              <Show when={now === props.ask?.reading && props.ask} keyed>
+                {(ask) => <Why ask={ask} />}
+              </Show>
+            </div>
+            <AskForm kind={now} onReading={take} />
+          </>
+        )}
+      </Show>
+      <div class="asked-other">
+        <label class="field">
+          <span class="small soft">{t().identification.another}</span>
+          <select
+            value={chosen() ?? ''}
+            onChange={(event) =>
+              setChosen((event.currentTarget.value || null) as ReadingKind | null)
+            }
+          >
+            <option value="">{props.ask ? t().reading.kinds[props.ask.reading].name : '—'}</option>
+            <For each={kinds.filter((k) => k !== props.ask?.reading)}>
+              {(k) => <option value={k}>{t().reading.kinds[k].name}</option>}
+            </For>
+          </select>
+        </label>
+        <AtHand tools={props.tools} onTools={props.onTools} />
+      </div>
+    </section>
+  );
+}
+
+/** What each outcome would speak for. */
+function Why(props: { readonly ask: Ask }) {
+  const most = 4;
+  const shown = () => props.ask.fits.slice(0, most);
+  const names = (candidates: readonly string[]) =>
+    candidates.length > 3 ? `${candidates.slice(0, 3).join(', ')} …` : candidates.join(', ');
+  return (
+    <Show when={shown().length > 0}>
+      <table class="why small">
+        <caption class="visually-hidden">{t().identification.why}</caption>
+        <tbody>
+          <For each={shown()}>
+            {(fit) => (
+              <tr>
+                <th scope="row">{valueText(props.ask.reading, fit.value)}</th>
+                <td>{names(fit.candidates)}</td>
+              </tr>
+            )}
+          </For>
+        </tbody>
+      </table>
+    </Show>
+  );
+}
+
+function AtHand(props: {
+  readonly tools: readonly Tool[];
+  readonly onTools: (tools: readonly Tool[]) => void;
+}) {
+  const toggle = (tool: Tool) =>
+    props.onTools(
+      props.tools.includes(tool)
+        ? props.tools.filter((one) => one !== tool)
+        : [...props.tools, tool],
+    );
+  return (
+    <fieldset>
+      <legend class="small soft">{t().identification.atHand}</legend>
+      <div class="row at-hand">
+        <For each={allTools}>
+          {(tool) => (
+            <label class="choice">
+              <input
+                type="checkbox"
+                checked={props.tools.includes(tool)}
+                onChange={() => toggle(tool)}
+              />
+              {t().identification.tools[tool]}
+            </label>
+          )}
+        </For>
+      </div>
+    </fieldset>
+  );
+}
+
+export function ReadingList(props: {
+  readonly readings: readonly Reading[];
+  readonly onRemove: (index: number) => void;
+}) {
+  return (
+    <Show when={props.readings.length > 0}>
+      <section class="stack tight" aria-labelledby="readings-title">
+        <h2 id="readings-title">{t().identification.readings}</h2>
+        <ul class="reading-list">
+          <For each={props.readings}>
+            {(reading, index) => (
+              <li>
+                <span>{readingText(reading)}</span>
+                <button
+                  type="button"
+                  class="button plain"
+                  aria-label={t().identification.removeReading(readingText(reading))}
+                  onClick={() => props.onRemove(index())}
+                >
+                  {t().card.remove}
+                </button>
+              </li>
+            )}
+          </For>
+        </ul>
+      </section>
+    </Show>
+  );
+}

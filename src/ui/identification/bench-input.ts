@@ -1,0 +1,26 @@
+import { parseReading } from '../../journey/6-candidates/parse-reading';
+import type { Reading } from '../../journey/6-candidates/reading';
+import { parseLength } from '../../quantity/units';
+
+export type LengthUnit = 'mm' | 'in';
+export type PitchUnit = 'tpi' | 'mm';
+export type ValueKind = Exclude<Reading['kind'], 'seat' | 'taper' | 'flank'>;
+
+/** What was typed with its unit: the one it names, else the one chosen beside the field.
+ *  A fraction is inches whatever is chosen: nobody writes fractions of a millimetre. */
+export function withUnit(typed: string, unit: LengthUnit | PitchUnit): string {
+  const text = typed.trim().replace(/[”″]/g, '"');
+  if (/(mm|in|inch|inches|tpi|")$/i.test(text)) return text;
+  if (text.includes('/') && unit === 'mm') return `${text}in`;
+  return `${text}${unit}`;
+}
+
+export function typedReading(kind: ValueKind, typed: string, unit: LengthUnit | PitchUnit) {
+  return parseReading(`${kind}=${withUnit(typed, unit)}`);
+}
+
+/** mm, or null when it cannot be read. */
+export function typedLengthMm(typed: string, unit: LengthUnit): number | null {
+  const length = parseLength(withUnit(typed, unit));
+  return length.ok ? length.value : null;
+}

@@ -1,0 +1,57 @@
+import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import type { ThreadCandidate } from '../../journey/6-candidates/candidate';
+import { number } from '../language/format';
+import { t } from '../language/language';
+
+export interface Evidence {
+  readonly speaks: 'for' | 'against';
+  readonly text: string;
+}
+
+type Listed = Extract<ThreadCandidate, { designation: string }>;
+
+const percentOf = (share: number) => {
+  const p = Math.abs(share) * 100;
+  return `${number(p, p < 1 ? 2 : 1)} %`;
+};
+
+/** What the photo's numbers say about one thread, in words. The judgement is the matching
+ *  core's; this only shows the differences behind it. Beyond 3 u a difference speaks against. */
+export function evidenceFor(
+  candidate: Listed,
+  measured: ThreadMeasurement,
+  row: { readonly taper: number; readonly crests: { minMm: number; maxMm: number } } | null,
+): Evidence[] {
+  const say = t().identification.evidence;
+  const found: Evidence[] = [];
+  const pitch = measured.pitchMm.value / candidate.pitchMm - 1;
+  const uPitch = measured.pitchMm.u / measured.pitchMm.value;
+  found.push(
+    Math.abs(pitch) <= 3 * uPitch
+      ? { speaks: 'for', text: say.pitchFits(percentOf(pitch)) }
+      : { speaks: 'against', text: say.pitchOff(percentOf(pitch)) },
+  );
+  const tapered = candidate.system === 'R' || candidate.system === 'NPT';
+  const { value: major, u } = measured.majorDiameterMm;
+  const under = candidate.basicMajorMm - major;
+  const mm = `${number(Math.abs(under), 2)} mm`;
+  // A taper thread's diameter depends on where it is read, so it is not compared with one basic value.
+  if (!tapered) {
+    const least = row?.crests.minMm ?? candidate.basicMajorMm * 0.975;
+    if (under < -3 * u) found.push({ speaks: 'against', text: say.diameterOver(mm) });
+    else if (major < least - 3 * u) found.push({ speaks: 'against', text: say.diameterOff(mm) });
+    else found.push({ speaks: 'for', text: say.diameterFits(mm) });
+  }
+  if (measured.taper && measured.taper.u < 0.02) {
+    const seen = measured.taper.value;
+    const off = (from: number) => Math.abs(seen - from) > 3 * measured.taper!.u;
+    if (tapered)
+      found.push(
+        off(1 / 16)
+          ? { speaks: 'against', text: say.taperMissing }
+          : { speaks: 'for', text: say.taperFits },
+      );
+    else if (off(0) && seen > 0) found.push({ speaks: 'against', text: say.taperOff });
+  }
+  return found;
+}

@@ -1,0 +1,24 @@
+import {
+  type Reading,
+  type ReadingKind,
+  type Seat,
+  seats,
+} from '../../journey/6-candidates/reading';
+import { language, t } from '../language/language';
+
+/** A reading as people say it, e.g. 'Pitch gauge: 16 tpi'. */
+export function readingText(reading: Reading): string {
+  return `${t().reading.kinds[reading.kind].name}: ${valueText(reading.kind, reading.text)}`;
+}
+
+/** A value as it is written in a reading ('16tpi', 'cone-37', '26.5…26.9mm'), for people. */
+export function valueText(kind: ReadingKind, value: string): string {
+  if (kind === 'seat') return isSeat(value) ? t().reading.seats[value] : value;
+  if (kind === 'taper') return value === 'tapered' ? t().reading.tapered : t().reading.straight;
+  if (kind === 'flank') return `${value}°`;
+  if (value === 'other') return t().reading.otherValue;
+  const spaced = value.replace(/\s*(tpi|mm|in)$/, ' $1').replace('…', ' – ');
+  return language() === 'en' ? spaced : spaced.replaceAll('.', ',');
+}
+
+const isSeat = (value: string): value is Seat => (seats as readonly string[]).includes(value);

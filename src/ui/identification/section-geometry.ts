@@ -1,0 +1,201 @@
+import type { Seat } from '../../journey/6-candidates/reading';
+
+/** What the drawing needs from the tables, mm. Null where a table has no such row. */
+export interface SectionDimensions {
+  readonly majorMm: number;
+  readonly pitchMm: number;
+  /** Flank angle 55 or 60. */
+  readonly flankAngleDeg: number;
+  /** On diameter, mm per mm. */
+  readonly taper: number;
+  readonly seat: Seat;
+  readonly sealsOnThread: boolean;
+  readonly tubeOdMm: number | null;
+  readonly oRing: { readonly insideMm: number; readonly sectionMm: number } | null;
+}
+
+export type SectionPoint = readonly [x: number, r: number];
+
+/** Frame: x along the axis from the free end, r outwards, mm. */
+export interface SectionShape {
+  readonly lengthMm: number;
+  readonly outerMm: number;
+  /** Outline of the cut material, upper half. */
+  readonly cut: readonly SectionPoint[];
+  /** The line it seals on. */
+  readonly seal: readonly SectionPoint[];
+  /** Cross-sections of O-rings in place. */
+  readonly rings: readonly { readonly x: number; readonly r: number; readonly radius: number }[];
+  readonly threadFromMm: number;
+  readonly threadToMm: number;
+  readonly minorMm: number;
+  readonly boreMm: number;
+}
+
+/** Depth of an external thread, as a share of pitch: 17/24·H for 60° (ISO 68-1, ASME B1.1),
+ *  0.6403 for 55° (ISO 228-1, ISO 7-1), 0.8 for NPT (ASME B1.20.1), whose taper tells it apart. */
+function depthShare(d: SectionDimensions): number {
+  if (d.flankAngleDeg === 55) return 0.6403;
+  return d.taper > 0 ? 0.8 : (17 / 24) * 0.866;
+}
+
+const degrees = Math.PI / 180;
+
+/** A male end in half section. Thread, seat angle, tube and O-ring are the tables'; the number
+ *  of turns shown, the hex and the wall are only there to look like a fitting. */
+export function sectionShape(d: SectionDimensions): SectionShape {
+  const radius = d.majorMm / 2;
+  const depth = depthShare(d) * d.pitchMm;
+  const minor = radius - depth;
+  const bore = Math.min(d.tubeOdMm ? d.tubeOdMm * 0.4 : minor * 0.6, minor * 0.68);
+  const turns = Math.max(4, Math.min(8, Math.round((0.75 * d.majorMm) / d.pitchMm)));
+  const threadLength = turns * d.pitchMm;
+  const nose = noseOf(d, minor, bore);
+  const from = nose.lengthMm;
+  const to = from + threadLength;
+  const relief =
+    d.seat === 'o-ring-at-hex'
+      ? Math.max(1.2 * d.pitchMm, (d.oRing?.sectionMm ?? 2) * 1.1)
+      : d.pitchMm;
+  const hexAt = to + relief;
+  const length = hexAt + 0.42 * d.majorMm;
+  const outer = radius * 1.36;
+  const grow = (x: number) => (d.taper / 2) * (x - from);
+
+  const top: SectionPoint[] = [...nose.outside];
+  for (let i = 0; i < turns; i++) {
+    const x = from + i * d.pitchMm;
+    const crest = radius + grow(x) - (d.taper ? (d.taper / 2) * threadLength * 0.5 : 0);
+    const root = crest - depth;
+    top.push(
+      [x, root],
+      [x + 0.375 * d.pitchMm, crest],
+      [x + 0.5 * d.pitchMm, crest],
+      [x + 0.875 * d.pitchMm, root],
+    );
+  }
+  const neck = minor - 0.05 * d.pitchMm;
+  top.push([to, neck], [hexAt, neck], [hexAt, outer], [length, outer], [length, bore]);
+
+  const seal = [...nose.seal];
+  const rings = [...nose.rings];
+  if (d.seat === 'o-ring-at-hex') {
+    const section = (d.oRing?.sectionMm ?? relief * 0.9) / 2;
+    rings.push({ x: hexAt - section, r: neck + section, radius: section });
+    seal.push([hexAt, neck], [hexAt, Math.min(outer, radius + 2 * section)]);
+  }
+  if (d.seat === 'flat-washer-face') seal.push([hexAt, radius], [hexAt, outer]);
+  if (d.sealsOnThread) {
+    for (const [x, r] of top) if (x >= from && x < to) seal.push([x, r]);
+  }
+  return {
+    lengthMm: length,
+    outerMm: outer,
+    cut: [...top, ...nose.inside],
+    seal,
+    rings,
+    threadFromMm: from,
+    threadToMm: to,
+    minorMm: minor * 2,
+    boreMm: bore * 2,
+  };
+}
+
+interface Nose {
+  readonly lengthMm: number;
+  readonly outside: readonly SectionPoint[];
+  /** From the hex end of the bore back to the nose. */
+  readonly inside: readonly SectionPoint[];
+  readonly seal: readonly SectionPoint[];
+  readonly rings: SectionShape['rings'];
+}
+
+function noseOf(d: SectionDimensions, minor: number, bore: number): Nose {
+  const chamfer = 0.4 * d.pitchMm;
+  const base = minor - 0.1 * d.pitchMm;
+  const plain: Nose = {
+    lengthMm: chamfer,
+    outside: [
+      [0, base - chamfer],
+      [chamfer, base],
+    ],
+    inside: [[0, bore]],
+    seal: [],
+    rings: [],
+  };
+  switch (d.seat) {
+    case 'cone-37':
+    case 'cone-45':
+    case 'cone-30': {
+      const angle = Number(d.seat.slice(5)) * degrees;
+      const tip = Math.max(bore + 0.12 * minor, minor * 0.62);
+      const cone = (base - tip) / Math.tan(angle);
+      const land = 0.6 * d.pitchMm;
+      return {
+        lengthMm: cone + land,
+        outside: [
+          [0, tip],
+          [cone, base],
+          [cone + land, base],
+        ],
+        inside: [[0, bore]],
+        seal: [
+          [0, tip],
+          [cone, base],
+        ],
+        rings: [],
+      };
+    }
+    case 'cone-24':
+    case 'cone-60': {
+      const half = (Number(d.seat.slice(5)) / 2) * degrees;
+      const throat =
+        d.seat === 'cone-24' && d.tubeOdMm ? Math.min(d.tubeOdMm / 2, minor * 0.8) : bore;
+      const mouth = Math.min(
+        minor * 0.93,
+        throat + (d.seat === 'cone-24' ? 0.12 * minor : 0.3 * minor),
+      );
+      const depth = (mouth - throat) / Math.tan(half);
+      const seal: SectionPoint[] = [
+        [0, mouth],
+        [depth, throat],
+      ];
+      const step: SectionPoint[] =
+        throat > bore
+          ? [
+              [depth + 0.5 * minor, bore],
+              [depth + 0.5 * minor, throat],
+            ]
+          : [];
+      return { ...plain, inside: [...step, [depth, throat], [0, mouth]], seal };
+    }
+    case 'flat-face-o-ring': {
+      const section = d.oRing?.sectionMm ?? 1.78;
+      const mean = d.oRing
+        ? d.oRing.insideMm / 2 + section / 2
+        : Math.min(base - section, (base + bore) / 2);
+      const half = section * 0.68;
+      const deep = section * 0.74;
+      return {
+        ...plain,
+        inside: [
+          [0, bore],
+          [0, mean - half],
+          [deep, mean - half],
+          [deep, mean + half],
+          [0, mean + half],
+        ],
+        seal: [
+          [0, bore],
+          [0, mean - half],
+          [Number.NaN, Number.NaN],
+          [0, mean + half],
+          [0, base - chamfer],
+        ],
+        rings: [{ x: section / 2 - section * 0.24, r: mean, radius: section / 2 }],
+      };
+    }
+    default:
+      return plain;
+  }
+}

@@ -1,0 +1,157 @@
+import { createEffect, createMemo, createResource, createSignal, For, on, Show } from 'solid-js';
+import type { MeasureOptions } from '../../journey/identification';
+import type { PhotoPoint } from '../../journey/overlay';
+import { t } from '../language/language';
+import { refusalWords } from '../measuring/refusal-words';
+import { uprightPhoto } from '../work/photo-bytes';
+import { remeasure, remeasuring } from '../work/remeasure';
+import { openSheet } from '../work/sheets';
+import { BudgetPicture } from './BudgetPicture';
+import { HelpHandles } from './HelpHandles';
+import { type Hand, HelpPanel } from './HelpPanel';
+import { createHistory } from './history';
+import { Numbers } from './Numbers';
+import { PhotoView } from './PhotoView';
+import { ProfilePlot } from './ProfilePlot';
+import './inspection.css';
+
+/** The photo of the open sheet, what was found on it, and the numbers with their budget. */
+export function Inspection() {
+  const sheet = () => openSheet()!.sheet;
+  const [shotIndex, setShotIndex] = createSignal(0);
+  const shot = createMemo(() => sheet().shots[Math.min(shotIndex(), sheet().shots.length - 1)]!);
+  const bytes = createMemo(() => openSheet()!.photos[sheet().shots.indexOf(shot())]);
+  const [photo] = createResource(
+    () => ({ bytes: bytes(), shot: shot() }),
+    (from) => (from.bytes ? uprightPhoto(from.bytes, from.shot) : null),
+  );
+  const [crest, setCrest] = createSignal<number | null>(null);
+  const [helping, setHelping] = createSignal(false);
+  const [problem, setProblem] = createSignal<string | null>(null);
+  createEffect(on(shot, () => setCrest(null)));
+
+  const history = createHistory<Hand>(startingHand());
+
+  function startingHand(): Hand {
+    const { overlay, corrections, ruler } = shot();
+    const width = overlay?.widthPx ?? 1000;
+    const height = overlay?.heightPx ?? 1000;
+    const somewhere: readonly [PhotoPoint, PhotoPoint] = [
+      [width * 0.45, height / 2],
+      [width * 0.55, height / 2],
+    ];
+    const [a, b] =
+      corrections?.axis ?? (ruler ? [ruler.from, ruler.to] : null) ?? overlay?.axis ?? somewhere;
+    return {
+      mode: ruler ? 'ruler' : 'axis',
+      a,
+      b,
+      side: corrections?.side ?? 'both',
+      distance: ruler ? String(ruler.mm) : '',
+    };
+  }
+
+  const again = async (help: Pick<MeasureOptions, 'ruler' | 'corrections'>) => {
+    setProblem(null);
+    const refused = await remeasure(sheet().shots.indexOf(shot()), help);
+    if (refused)
+      setProblem(`${refusalWords(refused.refusal).what} ${refusalWords(refused.refusal).todo}`);
+  };
+
+  return (
+    <div class="inspection stack">
+      <section class="stack tight" aria-labelledby="inspection-title">
+        <h2 id="inspection-title" class="visually-hidden">
+          {t().inspection.title}
+        </h2>
+        <Show when={sheet().shots.length > 1}>
+          <div class="row">
+            <For each={sheet().shots}>
+              {(_, index) => (
+                <button
+                  type="button"
+                  class="button"
+                  aria-pressed={index() === shotIndex()}
+                  onClick={() => setShotIndex(index())}
+                >
+                  {t().inspection.title} {index() + 1}
+                </button>
+              )}
+            </For>
+          </div>
+        </Show>
+        <Show when={photo()} keyed fallback={<div class="photo-stage" />}>
+          {(blob) => (
+            <PhotoView photo={blob} overlay={shot().overlay} crest={crest()} onCrest={setCrest}>
+              {helping()
+                ? (scale, toPhoto) => (
+                    <HelpHandles history={history} scale={scale()} toPhoto={toPhoto} />
+                  )
+                : undefined}
+            </PhotoView>
+          )}
+        </Show>
+        <Show
+          when={helping()}
+          fallback={
+            <div class="row">
+              <button type="button" class="button" onClick={() => setHelping(true)}>
+                {t().inspection.help}
+              </button>
+            </div>
+          }
+        >
+          <HelpPanel
+            history={history}
+            busy={remeasuring() !== null}
+            onApply={(help) => void again(help)}
+            onClear={() => void again({ ruler: null, corrections: null })}
+            onClose={() => setHelping(false)}
+          />
+        </Show>
+        <Show when={remeasuring()}>
+          {(stage) => (
+            <p role="status" class="small">
+              {t().measuring.stages[stage()]} …
+            </p>
+          )}
+        </Show>
+        <Show when={problem()}>
+          <p class="alert" role="alert">
+            {problem()}
+          </p>
+        </Show>
+      </section>
+      <Show when={shot().notes.length > 0}>
+        <ul class="photo-notes small">
+          <For each={shot().notes}>{(note) => <li>{t().inspection.note[note]}</li>}</For>
+        </ul>
+      </Show>
+      <Show when={shot().profile}>
+        {(profile) => (
+          <section class="stack tight" aria-labelledby="profile-title">
+            <h2 id="profile-title">{t().inspection.profile}</h2>
+            <ProfilePlot
+              profile={profile()}
+              crests={shot().overlay?.crests ?? []}
+              crest={crest()}
+              onCrest={setCrest}
+              turns={shot().measurement.turns}
+            />
+          </section>
+        )}
+      </Show>
+      <div class="inspection-numbers">
+        <section class="stack tight" aria-labelledby="numbers-title">
+          <h2 id="numbers-title">{t().inspection.numbers}</h2>
+          <Numbers
+            measurement={sheet().measurement ?? shot().measurement}
+            reference={shot().reference}
+          />
+          <p class="small soft">{t().inspection.numbersNote}</p>
+        </section>
+        <BudgetPicture measurement={sheet().measurement ?? shot().measurement} />
+      </div>
+    </div>
+  );
+}

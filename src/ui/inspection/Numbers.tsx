@@ -1,0 +1,105 @@
+import { type JSX, Show } from 'solid-js';
+import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import type { Reference } from '../../journey/identification';
+import { decimalsFor, number, plusMinus } from '../language/format';
+import { t } from '../language/language';
+import './numbers.css';
+
+const mmPerInch = 25.4;
+
+export function Numbers(props: {
+  readonly measurement: ThreadMeasurement;
+  readonly reference: Reference | null;
+}) {
+  const m = () => props.measurement;
+  const inches = () => {
+    const { value, u } = m().majorDiameterMm;
+    return plusMinus({ value: value / mmPerInch, u: u / mmPerInch }, 'in');
+  };
+  const tpi = () => {
+    const { value, u } = m().pitchMm;
+    const turns = mmPerInch / value;
+    return plusMinus({ value: turns, u: (turns * u) / value }, 'tpi');
+  };
+  return (
+    <dl class="numbers">
+      <Row name={t().inspection.pitch} main={plusMinus(m().pitchMm, 'mm')} also={tpi()} />
+      <Row
+        name={t().inspection.major}
+        note={t().inspection.overCrests}
+        main={plusMinus(m().majorDiameterMm, 'mm')}
+        also={inches()}
+      />
+      <Row
+        name={t().inspection.taper}
+        main={taperText(m())}
+        also={m().taper ? `1 : 16 = ${number(1 / 16, 4)}` : undefined}
+      />
+      <Row
+        name={t().inspection.flank}
+        main={m().flankAngleDeg && plusMinus(m().flankAngleDeg!, '°')}
+      />
+      <Row
+        name={t().inspection.nose}
+        main={m().noseHalfAngleDeg && plusMinus(m().noseHalfAngleDeg!, '°')}
+      />
+      <Row name={t().inspection.turns} main={number(m().turns, 1)} />
+      <Row name={t().inspection.hand} main={m().hand && t().inspection[m().hand!]} />
+      <Row name={t().inspection.starts} main={m().starts === null ? null : String(m().starts)} />
+      <Show when={props.reference}>
+        {(reference) => (
+          <>
+            <Show when={reference().axisHeightMm !== null}>
+              <Row
+                name={t().inspection.height}
+                main={`${number(reference().axisHeightMm!, 1)} mm`}
+              />
+            </Show>
+            <Show when={reference().cameraHeightMm !== null}>
+              <Row
+                name={t().inspection.camera}
+                main={`${number(reference().cameraHeightMm!, 0)} mm`}
+              />
+            </Show>
+            <Show when={reference().tiltDeg !== null}>
+              <Row name={t().inspection.tilt} main={`${number(reference().tiltDeg!, 1)}°`} />
+            </Show>
+            <Show when={reference().field}>
+              {(field) => <Row name={t().inspection.field} main={t().card[field()]} />}
+            </Show>
+          </>
+        )}
+      </Show>
+    </dl>
+  );
+}
+
+function taperText(m: ThreadMeasurement): string | null {
+  if (!m.taper) return null;
+  const decimals = decimalsFor(2 * m.taper.u);
+  return `${number(m.taper.value, decimals)} ± ${number(2 * m.taper.u, decimals)} ${t().inspection.taperUnit}`;
+}
+
+function Row(props: {
+  readonly name: string;
+  readonly main: string | null;
+  readonly also?: string | undefined;
+  readonly note?: string;
+}): JSX.Element {
+  return (
+    <div>
+      <dt>
+        {props.name}
+        <Show when={props.note}>
+          <span class="small soft"> {props.note}</span>
+        </Show>
+      </dt>
+      <dd classList={{ soft: props.main === null }}>
+        {props.main ?? t().inspection.unresolved}
+        <Show when={props.also}>
+          <span class="small soft">{props.also}</span>
+        </Show>
+      </dd>
+    </div>
+  );
+}

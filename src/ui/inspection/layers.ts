@@ -1,0 +1,2 @@
+export const layerNames = ['markers', 'outline', 'axis', 'contact', 'crests'] as const;
+export type LayerName = (typeof layerNames)[number];

@@ -1,0 +1,4 @@
+import type { Dictionary } from './dictionary';
+import { en } from './en';
+
+export const es: Dictionary = en;

@@ -1,0 +1,10 @@
+import type { Refused } from '../../journey/identification';
+import { t } from '../language/language';
+
+/** What happened and what to do. The codes are ours, so every language has its words for them;
+ *  a code without words (a newer worker) is shown as the journey says it. */
+export function refusalWords(refusal: Refused['refusal']): { what: string; todo: string } {
+  const known: Readonly<Record<string, { what: string; todo: string }>> = t().refused.reasons;
+  if (Object.hasOwn(known, refusal.reason)) return known[refusal.reason];
+  return { what: t().refused.other.what, todo: refusal.advice || t().refused.other.todo };
+}

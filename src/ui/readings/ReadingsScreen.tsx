@@ -1,0 +1,142 @@
+import { createSignal, createUniqueId, For, Show } from 'solid-js';
+import type { Reading } from '../../journey/6-candidates/reading';
+import {
+  LengthUnitChoice,
+  lengthPlaceholder,
+  lengthUnit,
+  PitchUnitChoice,
+  pitchUnit,
+  ValueInput,
+  wrongWords,
+} from '../identification/AskForm';
+import { typedReading, type ValueKind } from '../identification/bench-input';
+import { ReadingPicture } from '../identification/ReadingPicture';
+import { t } from '../language/language';
+import { conclude } from '../work/engine';
+import { sheetFromReadings } from '../work/make-sheet';
+import { adopt } from '../work/sheets';
+import { toolsAtHand } from '../work/tools';
+import './readings-screen.css';
+
+/** Pitch and one diameter, without a photo. */
+export function ReadingsScreen() {
+  const [end, setEnd] = createSignal<'male' | 'female'>('male');
+  const [pitch, setPitch] = createSignal('');
+  const [width, setWidth] = createSignal('');
+  const [withTool, setWithTool] = createSignal<'caliper' | 'rule'>('caliper');
+  const [wrong, setWrong] = createSignal<{ pitch: string | null; width: string | null }>({
+    pitch: null,
+    width: null,
+  });
+  const [busy, setBusy] = createSignal(false);
+  const group = createUniqueId();
+
+  const widthKind = (): ValueKind =>
+    end() === 'female' ? 'caliper-id' : withTool() === 'rule' ? 'rule-od' : 'caliper-od';
+
+  const submit = async (event: Event) => {
+    event.preventDefault();
+    const found: Reading[] = [];
+    const problems: { pitch: string | null; width: string | null } = { pitch: null, width: null };
+    const take = (kind: ValueKind, typed: string, unit: 'tpi' | 'mm' | 'in') => {
+      const reading = typedReading(kind, typed, unit);
+      if (reading.ok) found.push(reading.value);
+      return reading.ok ? null : wrongWords(kind, reading.reason);
+    };
+    problems.pitch = take('pitch-gauge', pitch(), pitchUnit());
+    problems.width = take(widthKind(), width(), lengthUnit());
+    setWrong(problems);
+    if (problems.pitch || problems.width) return;
+    setBusy(true);
+    try {
+      const conclusion = await conclude(null, found, toolsAtHand());
+      await adopt(await sheetFromReadings(found, conclusion));
+    } finally {
+      setBusy(false);
+    }
+  };
+
+  return (
+    <div class="readings-screen">
+      <div class="screen-head">
+        <h1>{t().readingsOnly.title}</h1>
+        <p class="soft">{t().readingsOnly.lead}</p>
+      </div>
+      <form class="stack" onSubmit={(event) => void submit(event)} novalidate>
+        <fieldset class="end-choice">
+          <legend>{t().readingsOnly.end}</legend>
+          <div class="row">
+            <For each={['male', 'female'] as const}>
+              {(which) => (
+                <label class="choice end-card">
+                  <input
+                    type="radio"
+                    name={group}
+                    checked={end() === which}
+                    onChange={() => setEnd(which)}
+                  />
+                  <span>{t().readingsOnly[which]}</span>
+                </label>
+              )}
+            </For>
+          </div>
+        </fieldset>
+        <section class="readings-part">
+          <ReadingPicture kind="pitch-gauge" />
+          <div class="stack tight">
+            <h2>{t().readingsOnly.pitch}</h2>
+            <p class="small soft">{t().reading.kinds['pitch-gauge'].how}</p>
+            <div class="value-form">
+              <ValueInput
+                label={t().readingsOnly.pitch}
+                text={pitch()}
+                onText={setPitch}
+                placeholder={
+                  pitchUnit() === 'tpi'
+                    ? t().reading.placeholder.tpi
+                    : t().reading.placeholder.mmPitch
+                }
+                wrong={wrong().pitch}
+              />
+              <PitchUnitChoice />
+            </div>
+          </div>
+        </section>
+        <section class="readings-part">
+          <ReadingPicture kind={end() === 'female' ? 'caliper-id' : widthKind()} />
+          <div class="stack tight">
+            <h2>{end() === 'male' ? t().readingsOnly.od : t().readingsOnly.id}</h2>
+            <p class="small soft">{t().reading.kinds[widthKind()].how}</p>
+            <div class="value-form">
+              <ValueInput
+                label={end() === 'male' ? t().readingsOnly.od : t().readingsOnly.id}
+                text={width()}
+                onText={setWidth}
+                placeholder={lengthPlaceholder()}
+                wrong={wrong().width}
+              />
+              <LengthUnitChoice />
+            </div>
+            <Show when={end() === 'male'}>
+              <label class="field readings-tool">
+                <span class="small soft">{t().readingsOnly.with}</span>
+                <select
+                  value={withTool()}
+                  onChange={(event) => setWithTool(event.currentTarget.value as 'caliper' | 'rule')}
+                >
+                  <option value="caliper">{t().identification.tools.caliper}</option>
+                  <option value="rule">{t().identification.tools.rule}</option>
+                </select>
+              </label>
+            </Show>
+          </div>
+        </section>
+        <div class="row">
+          <button type="submit" class="button strong" disabled={busy()}>
+            {t().readingsOnly.go}
+          </button>
+        </div>
+      </form>
+    </div>
+  );
+}

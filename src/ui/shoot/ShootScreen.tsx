@@ -1,0 +1,173 @@
+import { createMemo, createSignal, For, Match, onCleanup, onMount, Show, Switch } from 'solid-js';
+import { t } from '../language/language';
+import { FileButton } from '../start/FileButton';
+import { type Guidance, guideFrame, warmUpSoon } from '../work/engine';
+import { measureNew } from '../work/job';
+import { type Camera, openCamera } from './camera';
+import { checksOf, firstHint } from './checks';
+import './shoot.css';
+
+/** The frames that must be good in a row before the shot is taken. */
+const steadyFrames = 4;
+
+export function ShootScreen() {
+  const [camera, setCamera] = createSignal<Camera | null>(null);
+  const [trouble, setTrouble] = createSignal<'none' | 'no-camera' | 'denied'>('none');
+  const [auto, setAuto] = createSignal(true);
+  const [torch, setTorch] = createSignal(false);
+  const [guidance, setGuidance] = createSignal<Guidance | null>(null);
+  const [steady, setSteady] = createSignal(0);
+  const [taking, setTaking] = createSignal(false);
+  let video!: HTMLVideoElement;
+  const gone = new AbortController();
+  onMount(warmUpSoon);
+  onCleanup(() => {
+    gone.abort();
+    camera()?.close();
+  });
+
+  const start = async () => {
+    const opened = await openCamera();
+    if (typeof opened === 'string') {
+      setTrouble(opened);
+      return;
+    }
+    if (gone.signal.aborted) {
+      opened.close();
+      return;
+    }
+    setTrouble('none');
+    setCamera(opened);
+    video.srcObject = opened.stream;
+    await video.play().catch(() => undefined);
+    void watch();
+  };
+
+  /** One frame at a time: the next is taken when the last was judged, so a slow device skips frames. */
+  const watch = async () => {
+    const judge = guideFrame;
+    if (!judge) return;
+    while (!gone.signal.aborted && camera()) {
+      const frame = camera()!.frame(video);
+      if (frame) {
+        try {
+          const found = await judge(gone.signal, frame);
+          if (gone.signal.aborted) return;
+          setGuidance(found);
+          setSteady((now) => (found.ready ? now + 1 : 0));
+          if (auto() && steady() >= steadyFrames && !taking()) {
+            await shoot();
+            return;
+          }
+        } catch {
+          if (gone.signal.aborted) return;
+          setGuidance(null);
+          await pause(1000);
+        }
+      }
+      await pause(30);
+    }
+  };
+
+  const shoot = async () => {
+    const now = camera();
+    if (!now || taking()) return;
+    setTaking(true);
+    const photo = await now.shoot(video);
+    now.close();
+    setCamera(null);
+    if (photo) await measureNew(photo);
+    setTaking(false);
+  };
+
+  const checks = createMemo(() => checksOf(guidance()));
+  const hint = () => firstHint(guidance());
+
+  return (
+    <div class="shoot">
+      <div class="screen-head">
+        <h1>{t().shoot.title}</h1>
+      </div>
+      <div class="shoot-columns">
+        <div class="viewfinder" classList={{ steady: steady() > 0 }}>
+          {/* biome-ignore lint/a11y/useMediaCaption: a live picture without sound */}
+          <video ref={video} playsinline muted aria-label={t().shoot.viewfinder} />
+          <Show when={!camera()}>
+            <div class="viewfinder-start">
+              <button type="button" class="button strong" onClick={() => void start()}>
+                {t().shoot.start}
+              </button>
+            </div>
+          </Show>
+          <Show when={camera()}>
+            <p class="viewfinder-hint" role="status">
+              <Switch>
+                <Match when={taking()}>{t().shoot.shot}</Match>
+                <Match when={guideFrame === null}>{t().shoot.noGuide}</Match>
+                <Match when={guidance() === null}>{t().shoot.hints.loading}</Match>
+                <Match when={hint()}>{(key) => t().shoot.hints[key()]}</Match>
+                <Match when={true}>{t().shoot.hold}</Match>
+              </Switch>
+            </p>
+          </Show>
+        </div>
+        <div class="stack">
+          <Show when={trouble() !== 'none'}>
+            <p class="alert" role="alert">
+              {trouble() === 'denied' ? t().shoot.denied : t().shoot.noCamera}
+            </p>
+          </Show>
+          <Show when={guideFrame !== null}>
+            <ul class="checks">
+              <For each={checks()}>
+                {(check) => (
+                  <li data-state={check.state}>
+                    <span>{t().shoot.checks[check.key]}</span>
+                    <span class="small soft">
+                      {check.state === 'good'
+                        ? t().shoot.good
+                        : check.state === 'bad'
+                          ? t().shoot.bad
+                          : '–'}
+                    </span>
+                  </li>
+                )}
+              </For>
+            </ul>
+            <label class="choice">
+              <input type="checkbox" checked={auto()} onChange={() => setAuto(!auto())} />
+              {t().shoot.auto}
+            </label>
+          </Show>
+          <div class="row">
+            <button
+              type="button"
+              class="button strong"
+              disabled={!camera() || taking()}
+              onClick={() => void shoot()}
+            >
+              {t().shoot.byHand}
+            </button>
+            <Show when={camera()?.setTorch} keyed>
+              {(turn) => (
+                <button
+                  type="button"
+                  class="button"
+                  aria-pressed={torch()}
+                  onClick={async () => {
+                    if (await turn(!torch())) setTorch(!torch());
+                  }}
+                >
+                  {t().shoot.torch}
+                </button>
+              )}
+            </Show>
+            <FileButton label={t().shoot.full} capture />
+          </div>
+        </div>
+      </div>
+    </div>
+  );
+}
+
+const pause = (ms: number) => new Promise<void>((done) => setTimeout(done, ms));

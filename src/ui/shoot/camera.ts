@@ -1,0 +1,85 @@
+export interface Camera {
+  readonly stream: MediaStream;
+  /** The picture now, at most 1280 px wide, for guidance. Null until the camera delivers. */
+  frame(video: HTMLVideoElement): ImageData | null;
+  /** The best still the device gives. */
+  shoot(video: HTMLVideoElement): Promise<Blob | null>;
+  readonly setTorch: ((on: boolean) => Promise<boolean>) | null;
+  close(): void;
+}
+
+const guideWidth = 1280;
+
+/** The rear camera at the highest resolution it offers. */
+export async function openCamera(): Promise<Camera | 'no-camera' | 'denied'> {
+  if (!navigator.mediaDevices?.getUserMedia) return 'no-camera';
+  let stream: MediaStream;
+  try {
+    stream = await navigator.mediaDevices.getUserMedia({
+      audio: false,
+      video: {
+        facingMode: { ideal: 'environment' },
+        width: { ideal: 4096 },
+        height: { ideal: 3072 },
+      },
+    });
+  } catch (cause) {
+    const denied = cause instanceof DOMException && cause.name === 'NotAllowedError';
+    return denied ? 'denied' : 'no-camera';
+  }
+  const [track] = stream.getVideoTracks();
+  const canvas = document.createElement('canvas');
+  const context = canvas.getContext('2d', { willReadFrequently: true })!;
+  return {
+    stream,
+    frame(video) {
+      const { videoWidth, videoHeight } = video;
+      if (!videoWidth || !videoHeight) return null;
+      const factor = Math.min(1, guideWidth / videoWidth);
+      canvas.width = Math.round(videoWidth * factor);
+      canvas.height = Math.round(videoHeight * factor);
+      context.drawImage(video, 0, 0, canvas.width, canvas.height);
+      return context.getImageData(0, 0, canvas.width, canvas.height);
+    },
+    shoot: (video) => still(track, video),
+    setTorch: torchOf(track),
+    close() {
+      for (const one of stream.getTracks()) one.stop();
+    },
+  };
+}
+
+interface StillCamera {
+  takePhoto(): Promise<Blob>;
+}
+
+/** A real still where the browser can take one; it has more pixels than the video. */
+async function still(track: MediaStreamTrack, video: HTMLVideoElement): Promise<Blob | null> {
+  const { ImageCapture: Capture } = globalThis as {
+    ImageCapture?: new (track: MediaStreamTrack) => StillCamera;
+  };
+  if (Capture) {
+    try {
+      return await new Capture(track).takePhoto();
+    } catch {
+      // Some devices announce stills and fail: the video frame serves.
+    }
+  }
+  if (!video.videoWidth) return null;
+  const canvas = new OffscreenCanvas(video.videoWidth, video.videoHeight);
+  canvas.getContext('2d')!.drawImage(video, 0, 0);
+  return canvas.convertToBlob({ type: 'image/jpeg', quality: 0.95 });
+}
+
+function torchOf(track: MediaStreamTrack): Camera['setTorch'] {
+  const able = track.getCapabilities?.() as { torch?: boolean } | undefined;
+  if (!able?.torch) return null;
+  return async (on) => {
+    try {
+      await track.applyConstraints({ advanced: [{ torch: on } as MediaTrackConstraintSet] });
+      return true;
+    } catch {
+      return false;
+    }
+  };
+}

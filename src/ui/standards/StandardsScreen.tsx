@@ -1,0 +1,76 @@
+import { createResource, createSignal, For, Match, Show, Switch } from 'solid-js';
+import { t } from '../language/language';
+import { ConnectionTable } from './ConnectionTable';
+import { ThreadTable } from './ThreadTable';
+import './standards.css';
+
+export function StandardsScreen() {
+  const [tab, setTab] = createSignal<'threads' | 'connections'>('threads');
+  const [search, setSearch] = createSignal('');
+  const [unit, setUnit] = createSignal<'mm' | 'in'>('mm');
+  const [data] = createResource(async () => {
+    const [{ threads }, { connections }] = await Promise.all([
+      import('../../standards/threads'),
+      import('../../standards/connections/connections'),
+    ]);
+    return { threads, connections };
+  });
+  return (
+    <div class="standards-screen">
+      <div class="screen-head">
+        <h1>{t().standards.title}</h1>
+        <p class="soft">{t().standards.lead}</p>
+      </div>
+      <div class="standards-tools">
+        <div class="row">
+          <For each={['threads', 'connections'] as const}>
+            {(which) => (
+              <button
+                type="button"
+                class="button"
+                aria-pressed={tab() === which}
+                onClick={() => setTab(which)}
+              >
+                {t().standards[which]}
+              </button>
+            )}
+          </For>
+        </div>
+        <label class="field">
+          <span class="small soft">{t().standards.search}</span>
+          <input
+            type="search"
+            value={search()}
+            onInput={(event) => setSearch(event.currentTarget.value)}
+          />
+        </label>
+        <label class="field">
+          <span class="small soft">{t().standards.unit}</span>
+          <select
+            value={unit()}
+            onChange={(event) => setUnit(event.currentTarget.value as 'mm' | 'in')}
+          >
+            <option value="mm">mm</option>
+            <option value="in">{t().reading.units.in}</option>
+          </select>
+        </label>
+      </div>
+      <Show
+        when={data()}
+        fallback={<p class="screen-wait soft">{t().standards.loading} …</p>}
+        keyed
+      >
+        {({ threads, connections }) => (
+          <Switch>
+            <Match when={tab() === 'threads'}>
+              <ThreadTable rows={threads} search={search()} unit={unit()} />
+            </Match>
+            <Match when={tab() === 'connections'}>
+              <ConnectionTable rows={connections} search={search()} unit={unit()} />
+            </Match>
+          </Switch>
+        )}
+      </Show>
+    </div>
+  );
+}

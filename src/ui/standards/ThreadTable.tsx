@@ -1,0 +1,61 @@
+import type { Thread } from '../../standards/thread';
+import { number } from '../language/format';
+import { t } from '../language/language';
+import { type Column, SortedTable } from './SortedTable';
+
+export function lengthText(mm: number, unit: 'mm' | 'in'): string {
+  return unit === 'mm' ? number(mm, 3) : number(mm / 25.4, 4);
+}
+
+export function ThreadTable(props: {
+  readonly rows: readonly Thread[];
+  readonly search: string;
+  readonly unit: 'mm' | 'in';
+}) {
+  const columns = (): Column<Thread>[] => {
+    const name = t().standards.columns;
+    const length = (mm: number) => lengthText(mm, props.unit);
+    return [
+      { name: name.designation, show: (row) => row.designation },
+      {
+        name: name.system,
+        show: (row) => (row.series === row.system ? row.system : `${row.system} ${row.series}`),
+      },
+      {
+        name: `${name.major}, ${props.unit}`,
+        show: (row) => length(row.basicMajorMm),
+        by: (row) => row.basicMajorMm,
+        numeric: true,
+      },
+      {
+        name: `${name.pitch}, ${props.unit}`,
+        show: (row) => length(row.pitchMm),
+        by: (row) => row.pitchMm,
+        numeric: true,
+      },
+      {
+        name: name.tpi,
+        show: (row) => (row.tpi === null ? '–' : number(row.tpi, row.tpi % 1 ? 1 : 0)),
+        by: (row) => row.tpi ?? 0,
+        numeric: true,
+      },
+      {
+        name: `${name.minor}, ${props.unit}`,
+        show: (row) => length(row.minorInternalMm),
+        by: (row) => row.minorInternalMm,
+        numeric: true,
+      },
+      { name: name.flank, show: (row) => `${row.flankAngleDeg}°`, numeric: true },
+      { name: name.taper, show: (row) => (row.taper ? '1:16' : '–') },
+      { name: name.source, show: (row) => row.source, wide: true },
+    ];
+  };
+  return (
+    <SortedTable
+      caption={t().standards.threads}
+      rows={props.rows}
+      columns={columns()}
+      search={props.search}
+    />
+  );
+}

@@ -1,0 +1,138 @@
+import { createResource, createSignal, For, onMount, Show } from 'solid-js';
+import { usedCheck } from '../card/card-checks';
+import { dateTime } from '../language/format';
+import { t } from '../language/language';
+import { go, hashOf } from '../shell/route';
+import { CardSketch } from '../widgets/CardSketch';
+import { recallDraft } from '../work/draft';
+import { warmUpSoon } from '../work/engine';
+import { dropping } from '../work/intake';
+import { discardJob, job, resumeDraft } from '../work/job';
+import { FileButton } from './FileButton';
+import { Recent } from './Recent';
+import { Samples } from './Samples';
+import { PrintPicture, ReadingStep } from './StepPictures';
+import './start.css';
+
+export function StartScreen() {
+  const [draft, { mutate }] = createResource(async () => (job() ? null : recallDraft()));
+  onMount(warmUpSoon);
+  return (
+    <div class="start">
+      <div class="start-head stack tight">
+        <h1>{t().start.title}</h1>
+        <p class="start-lead">{t().start.lead}</p>
+      </div>
+      <section
+        class="start-photo"
+        classList={{ dropping: dropping() }}
+        aria-labelledby="photo-title"
+      >
+        <h2 id="photo-title">{t().start.photo}</h2>
+        <div class="start-actions">
+          <FileButton label={t().start.take} capture strong />
+          <FileButton label={t().start.choose} />
+          <Show when={'mediaDevices' in navigator}>
+            <a class="button" href={hashOf({ screen: 'shoot' })}>
+              {t().start.live}
+            </a>
+          </Show>
+        </div>
+        <p class="small soft">{dropping() ? t().start.dropNow : t().start.drop}</p>
+        <p class="small soft">
+          {t().start.card}:{' '}
+          <a href={hashOf({ screen: 'card' })}>{usedCheck()?.name ?? t().start.cardNominal}</a>
+        </p>
+      </section>
+      <Show when={draft()}>
+        {(kept) => (
+          <section class="start-draft alert" aria-labelledby="draft-title">
+            <h2 id="draft-title">{t().start.draft}</h2>
+            <p>{t().start.draftFrom(dateTime(kept().at))}</p>
+            <div class="row">
+              <button type="button" class="button strong" onClick={() => void resumeDraft()}>
+                {t().start.draftGo}
+              </button>
+              <button
+                type="button"
+                class="button"
+                onClick={() => {
+                  void discardJob();
+                  mutate(null);
+                }}
+              >
+                {t().start.draftDrop}
+              </button>
+            </div>
+          </section>
+        )}
+      </Show>
+      <section class="start-sample" aria-labelledby="sample-title">
+        <h2 id="sample-title">{t().start.sample}</h2>
+        <Samples />
+        <p class="small soft">{t().start.sampleNote}</p>
+      </section>
+      <section class="start-readings" aria-labelledby="readings-only-title">
+        <h2 id="readings-only-title">{t().start.noPhoto}</h2>
+        <p>{t().start.noPhotoText}</p>
+        <div class="row">
+          <button type="button" class="button" onClick={() => go({ screen: 'readings' })}>
+            {t().start.readingsOnly}
+          </button>
+        </div>
+      </section>
+      <HowItWorks />
+      <Recent />
+    </div>
+  );
+}
+
+const seenKey = 'crestwise.seen';
+
+/** Open on the first visit, folded afterwards. */
+function HowItWorks() {
+  const [first] = createSignal(!seenBefore());
+  return (
+    <details class="start-how" open={first()}>
+      <summary>
+        <h2>{t().start.how}</h2>
+      </summary>
+      <ol class="how-steps">
+        <For each={t().start.steps}>
+          {(step, index) => (
+            <li>
+              <div class="how-picture">
+                {index() === 0 ? (
+                  <PrintPicture />
+                ) : index() === 1 ? (
+                  <CardSketch shows="right" />
+                ) : (
+                  <ReadingStep />
+                )}
+              </div>
+              <h3>
+                {index() + 1}. {step.title}
+              </h3>
+              <p class="small">{step.text}</p>
+              <Show when={index() === 0}>
+                <p class="small">
+                  <a href={hashOf({ screen: 'card' })}>{t().start.getCard}</a>
+                </p>
+              </Show>
+            </li>
+          )}
+        </For>
+      </ol>
+    </details>
+  );
+}
+
+function seenBefore(): boolean {
+  try {
+    const seen = localStorage.getItem(seenKey) !== null;
+    localStorage.setItem(seenKey, '1');
+    return seen;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,52 @@
+import { type DBSchema, openDB } from 'idb';
+import type { MeasureOptions } from '../../journey/identification';
+
+/** The photo in hand, kept until it is measured, so that a reload (phones do it when
+ *  the camera opens, and after a crash) loses nothing. */
+export interface Draft {
+  readonly photo: Blob;
+  readonly at: string;
+  readonly options: MeasureOptions;
+}
+
+interface DraftDb extends DBSchema {
+  draft: { key: string; value: Draft };
+}
+
+const open = () =>
+  openDB<DraftDb>('crestwise-draft', 1, {
+    upgrade: (db) => {
+      db.createObjectStore('draft');
+    },
+  });
+
+/** A browser without storage still measures; only the reload safety is gone. */
+async function quietly<T>(work: () => Promise<T>, otherwise: T): Promise<T> {
+  try {
+    return await work();
+  } catch {
+    return otherwise;
+  }
+}
+
+export const keepDraft = (draft: Draft): Promise<void> =>
+  quietly(async () => {
+    const db = await open();
+    await db.put('draft', draft, 'photo');
+    db.close();
+  }, undefined);
+
+export const recallDraft = (): Promise<Draft | null> =>
+  quietly(async () => {
+    const db = await open();
+    const draft = await db.get('draft', 'photo');
+    db.close();
+    return draft ?? null;
+  }, null);
+
+export const dropDraft = (): Promise<void> =>
+  quietly(async () => {
+    const db = await open();
+    await db.delete('draft', 'photo');
+    db.close();
+  }, undefined);

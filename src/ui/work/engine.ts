@@ -1,0 +1,66 @@
+import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import type { Reading } from '../../journey/6-candidates/reading';
+import type { Conclusion } from '../../journey/7-next-reading/decision';
+import type { Tool } from '../../journey/7-next-reading/next-reading';
+import type { Identification, MeasureOptions, OnStage } from '../../journey/identification';
+import { MeasuringWorker, WorkerDied } from '../../worker/client';
+
+export { WorkerDied };
+
+/** Set only while screens are laid out without the worker; never in a build. */
+const fixture = import.meta.env.DEV && import.meta.env.VITE_FIXTURE === '1';
+
+let worker: MeasuringWorker | null = null;
+
+/** Starts on first use, or when a screen expects a photo soon: OpenCV then loads meanwhile. */
+export function warmUp(): MeasuringWorker {
+  worker ??= new MeasuringWorker();
+  return worker;
+}
+
+export async function measurePhoto(
+  signal: AbortSignal,
+  photo: Blob,
+  options: MeasureOptions,
+  onStage: OnStage,
+): Promise<Identification> {
+  if (fixture) {
+    const { fixtureMeasure } = await import('../../../tests/e2e/fixture-engine');
+    return fixtureMeasure(signal, options, onStage);
+  }
+  return warmUp().identify(signal, photo, options, onStage);
+}
+
+/** Stages 6 and 7 need no photo and no OpenCV: they run in the page, and their tables load on first use. */
+export async function conclude(
+  measurement: ThreadMeasurement | null,
+  readings: readonly Reading[],
+  atHand: readonly Tool[],
+): Promise<Conclusion> {
+  const core = await import('../../journey/7-next-reading/conclude');
+  return core.conclude(measurement, readings, { atHand });
+}
+
+/** What the live view needs to know of one frame. */
+export interface Guidance {
+  readonly markersSeen: number;
+  readonly tiltDeg: number | null;
+  readonly tooNear: boolean;
+  readonly tooDark: boolean;
+  readonly moving: boolean;
+  readonly lowContrast: boolean;
+  readonly fittingOutside: boolean;
+  readonly ready: boolean;
+}
+
+/** Judges one frame, or null where the worker gives no guidance. */
+export const guideFrame: ((signal: AbortSignal, frame: ImageData) => Promise<Guidance>) | null =
+  null;
+
+/** Lets the screen stand first; then the worker and OpenCV arrive while a photo is being chosen. */
+export function warmUpSoon(): void {
+  if (fixture) return;
+  const start = () => void warmUp();
+  if ('requestIdleCallback' in globalThis) requestIdleCallback(start, { timeout: 3000 });
+  else setTimeout(start, 1500);
+}

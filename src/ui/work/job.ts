@@ -1,0 +1,96 @@
+import { createSignal } from 'solid-js';
+import {
+  defaultOptions,
+  type Measured,
+  type MeasureOptions,
+  type Refused,
+  type StageName,
+} from '../../journey/identification';
+import { barsInUse } from '../card/card-checks';
+import { t } from '../language/language';
+import { notify } from '../shell/notices';
+import { go } from '../shell/route';
+import { dropDraft, keepDraft, recallDraft } from './draft';
+import { measurePhoto, WorkerDied } from './engine';
+import { sheetFromPhoto } from './make-sheet';
+import { adopt } from './sheets';
+
+export const stages: readonly StageName[] = [
+  'photo',
+  'card-pose',
+  'silhouette',
+  'thread-signal',
+  'measurement',
+  'candidates',
+];
+
+/** The photo being measured, or refused and waiting for the person. */
+export interface Job {
+  readonly photo: Blob;
+  readonly at: string;
+  readonly options: MeasureOptions;
+  readonly status: 'running' | 'refused' | 'cancelled' | 'failed';
+  readonly stage: StageName | null;
+  readonly refused: Refused | null;
+}
+
+const [current, setCurrent] = createSignal<Job | null>(null);
+export const job = current;
+
+let running: AbortController | null = null;
+
+/** From a fresh photo to a kept sheet; the way on (refusal, cancel) stays on the measuring screen. */
+export async function measureNew(
+  photo: Blob,
+  options: Partial<MeasureOptions> = {},
+): Promise<void> {
+  const full: MeasureOptions = { ...defaultOptions, bars: barsInUse(), ...options };
+  const at = new Date().toISOString();
+  running?.abort();
+  const controller = new AbortController();
+  running = controller;
+  setCurrent({ photo, at, options: full, status: 'running', stage: null, refused: null });
+  go({ screen: 'measuring' });
+  await keepDraft({ photo, at, options: full });
+  try {
+    const answer = await measurePhoto(controller.signal, photo, full, (stage) => {
+      if (!controller.signal.aborted) setCurrent((now) => now && { ...now, stage });
+    });
+    if (controller.signal.aborted) return;
+    if (answer.outcome === 'refused') {
+      setCurrent((now) => now && { ...now, status: 'refused', refused: answer });
+      return;
+    }
+    await finish(photo, full, answer);
+  } catch (cause) {
+    if (controller.signal.aborted) return;
+    if (cause instanceof WorkerDied) notify(t().shell.workerDied);
+    else console.error(cause);
+    setCurrent((now) => now && { ...now, status: 'failed' });
+  }
+}
+
+async function finish(photo: Blob, options: MeasureOptions, answer: Measured): Promise<void> {
+  const made = await sheetFromPhoto(photo, options, answer);
+  await adopt(made, 'replace');
+  await dropDraft();
+  setCurrent(null);
+}
+
+export function cancelJob(): void {
+  running?.abort();
+  setCurrent((now) => now && { ...now, status: 'cancelled' });
+}
+
+export async function discardJob(): Promise<void> {
+  running?.abort();
+  setCurrent(null);
+  await dropDraft();
+}
+
+export async function resumeDraft(): Promise<boolean> {
+  const draft = await recallDraft();
+  if (!draft) return false;
+  void measureNew(draft.photo, draft.options);
+  return true;
+}

@@ -1,0 +1,63 @@
+import { version } from '../../../package.json';
+import type { Reading } from '../../journey/6-candidates/reading';
+import type { Conclusion } from '../../journey/7-next-reading/decision';
+import type { Measured, MeasureOptions } from '../../journey/identification';
+import { usedCheck } from '../card/card-checks';
+import type { SheetWithPhotos, Shot } from './open-sheet';
+import { keepablePhoto } from './photo-bytes';
+
+export async function makeShot(
+  photo: Blob,
+  options: MeasureOptions,
+  measured: Measured,
+): Promise<{ shot: Shot; bytes: Uint8Array }> {
+  const [{ newShot }, kept] = await Promise.all([
+    import('../../journey/8-sheet/new-sheet'),
+    keepablePhoto(photo),
+  ]);
+  const check = usedCheck();
+  const shot = newShot({
+    photo: kept.photo,
+    camera: kept.camera,
+    measured,
+    options,
+    barsName: options.bars && check ? check.name : null,
+  });
+  return { shot, bytes: kept.photo.bytes };
+}
+
+export async function sheetFromPhoto(
+  photo: Blob,
+  options: MeasureOptions,
+  measured: Measured,
+): Promise<SheetWithPhotos> {
+  const { newSheet } = await import('../../journey/8-sheet/new-sheet');
+  const { shot, bytes } = await makeShot(photo, options, measured);
+  const sheet = newSheet({
+    title: '',
+    shots: [shot],
+    measurement: measured.measurement,
+    readings: options.readings,
+    conclusion: measured.conclusion,
+    appVersion: version,
+    now: new Date(),
+  });
+  return { sheet, photos: [bytes] };
+}
+
+export async function sheetFromReadings(
+  readings: readonly Reading[],
+  conclusion: Conclusion,
+): Promise<SheetWithPhotos> {
+  const { newSheet } = await import('../../journey/8-sheet/new-sheet');
+  const sheet = newSheet({
+    title: '',
+    shots: [],
+    measurement: null,
+    readings,
+    conclusion,
+    appVersion: version,
+    now: new Date(),
+  });
+  return { sheet, photos: [] };
+}

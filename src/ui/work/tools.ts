@@ -1,0 +1,37 @@
+import { createSignal } from 'solid-js';
+import type { Tool } from './open-sheet';
+
+const key = 'crestwise.tools';
+export const allTools: readonly Tool[] = [
+  'rule',
+  'caliper',
+  'pitch-gauge',
+  'form-gauge',
+  'seat-gauge',
+];
+
+/** What most benches have; the rest is there to be ticked. */
+const usual: readonly Tool[] = ['rule', 'caliper', 'pitch-gauge'];
+
+function read(): readonly Tool[] {
+  try {
+    const kept = localStorage.getItem(key);
+    return kept === null ? usual : allTools.filter((tool) => kept.split(' ').includes(tool));
+  } catch {
+    return usual;
+  }
+}
+
+const [tools, setTools] = createSignal(read());
+
+/** What the person has at hand; belongs to the person, not to a sheet. */
+export const toolsAtHand = tools;
+
+export function setToolsAtHand(next: readonly Tool[]): void {
+  setTools(next);
+  try {
+    localStorage.setItem(key, next.join(' '));
+  } catch {
+    // lasts until reload then
+  }
+}
