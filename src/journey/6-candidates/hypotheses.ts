@@ -4,14 +4,12 @@ import type { Thread } from '../../standards/thread';
 import { threads } from '../../standards/threads';
 import { type DiameterDensity, femaleDensity, maleDensity } from './diameter-density';
 import {
+  connectionPrior,
   endShare,
-  familyPrior,
-  formPrior,
   otherUseShare,
   type PriorOptions,
   plainThreadPrior,
   plainThreadShare,
-  sizePrior,
 } from './priors';
 
 /** What a thread is used for: one listed connection, or something else (null). */
@@ -43,30 +41,20 @@ export function hypotheses(options: PriorOptions): readonly Hypothesis[] {
 function build(options: PriorOptions): Hypothesis[] {
   const carried = carriedBy();
   const matched = threads.filter((t) => t.separable);
-  const familyTotals = new Map<string, number>();
-  const raw = (c: Connection, t: Thread) => sizePrior(t.basicMajorMm) * formPrior(c);
   const ends = ['male', 'female'] as const;
-  for (const t of matched) {
-    for (const end of ends) {
-      for (const c of carried.get(`${t.designation}/${end}`) ?? []) {
-        const of = `${c.family}/${end}`;
-        familyTotals.set(of, (familyTotals.get(of) ?? 0) + raw(c, t));
-      }
-    }
-  }
   const plain = matched.filter((t) => !ends.some((e) => carried.has(`${t.designation}/${e}`)));
   const plainTotal = plain.reduce((sum, t) => sum + plainThreadPrior(t), 0);
 
   const list = matched.flatMap((thread) =>
-    ends.map((end) => {
+    ends.flatMap((end) => {
+      // NPSM is the thread of swivel nuts only.
+      if (thread.series === 'NPSM' && end === 'male') return [];
       const own = carried.get(`${thread.designation}/${end}`) ?? [];
       const uses: Use[] = own.map((c) => ({
         connection: c,
-        prior:
-          (endShare[end] * familyPrior(c.family, options) * raw(c, thread)) /
-          familyTotals.get(`${c.family}/${end}`)!,
+        prior: endShare[end] * connectionPrior(c, options),
       }));
-      return { thread, end, density: densityOf(thread, end), uses };
+      return [{ thread, end, density: densityOf(thread, end), uses }];
     }),
   );
   const listedTotal = list.flatMap((h) => h.uses).reduce((sum, u) => sum + u.prior, 0);

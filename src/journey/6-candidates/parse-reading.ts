@@ -30,6 +30,7 @@ export function parseReading(text: string): Result<Reading, ReadingRefusal> {
     case 'caliper-id':
     case 'rule-od':
     case 'tube-od': {
+      if (kind === 'tube-od' && /^none$/i.test(value)) return ok({ kind, mm: null, text: 'none' });
       const length = parseLength(value);
       if (!length.ok) return length;
       if (length.value >= 1 && length.value <= 300)

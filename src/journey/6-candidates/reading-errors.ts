@@ -7,8 +7,8 @@ import { seats } from './reading';
  *  single reading decides alone. A repeated reading of one kind repeats its mistakes, and counts
  *  for little. Figures by judgement of bench work, stated here, and tried by the simulator in
  *  tests/accuracy/matching, which makes its errors in its own way. */
-export const misreadShare = 0.012;
-export const repeatedMisreadShare = 0.3;
+export const misreadShare = 0.01;
+export const repeatedMisreadShare = 0.25;
 
 /** One standard uncertainty of the instrument and its handling, before rounding, mm. */
 export const lengthUmm = {
@@ -107,14 +107,15 @@ export function seatChance(seen: Seat, shown: Seat, misread: number): number {
 
 /** Chance of calling a thread tapered: short tapers look straight more often than the reverse. */
 export function taperChance(called: 'tapered' | 'straight', taper: number, misread: number) {
-  const right = taper > 0 ? 1 - misread - 0.01 : 1 - misread;
+  // A misread of two choices is still right half the time.
+  const right = 1 - misread / 2 - (taper > 0 ? 0.007 : 0.002);
   const calledRight = (called === 'tapered') === taper > 0;
   return calledRight ? right : 1 - right;
 }
 
 /** Chance of the 55° or 60° form gauge being called the one without light. */
 export function flankChance(called: 55 | 60, flankDeg: 55 | 60, misread: number): number {
-  const right = 1 - misread - 0.01;
+  const right = 1 - misread / 2 - 0.005;
   return called === flankDeg ? right : 1 - right;
 }
 

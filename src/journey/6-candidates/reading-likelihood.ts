@@ -44,7 +44,7 @@ export function readingModels(
       misread: i === misreadIndex ? 1 : share,
       scale: i === misreadIndex ? share : 1,
       lengthEnd: endOf(reading),
-      stepMm: 'mm' in reading ? resolutionMm(reading.text) : 0,
+      stepMm: 'mm' in reading && reading.mm !== null ? resolutionMm(reading.text) : 0,
       turns,
       blade: reading.kind === 'pitch-gauge' ? closestBladeIndex(reading.pitchMm) : -1,
     };
@@ -54,6 +54,12 @@ export function readingModels(
 function endOf(reading: Reading): 'male' | 'female' | null {
   if (reading.kind === 'caliper-od' || reading.kind === 'rule-od') return 'male';
   return reading.kind === 'caliper-id' ? 'female' : null;
+}
+
+export type LengthReading = Extract<Reading, { kind: 'caliper-od' | 'caliper-id' | 'rule-od' }>;
+
+export function isLength(reading: Reading): reading is LengthReading {
+  return endOf(reading) !== null;
 }
 
 const bladeCache = new Map<string, Float64Array>();
@@ -105,7 +111,7 @@ export function lengthOnPart(
   diameterMm: number,
 ): number {
   const { reading } = model;
-  if (model.lengthEnd !== end || !('mm' in reading)) return 1;
+  if (model.lengthEnd !== end || !isLength(reading)) return 1;
   const clean =
     model.misread < 1
       ? lengthDensity(reading.mm, diameterMm, lengthUmm[reading.kind], model.stepMm)
@@ -114,14 +120,10 @@ export function lengthOnPart(
 }
 
 /** What a reading says of the connection that the thread carries. */
-export function useFactor(
-  model: ReadingModel,
-  connection: Connection | null,
-  thread: Thread,
-): number {
+export function useFactor(model: ReadingModel, connection: Connection | null): number {
   const { reading } = model;
   if (reading.kind === 'seat') {
-    return shownSeats(connection, thread).reduce(
+    return shownSeats(connection).reduce(
       (sum, [shown, share]) => sum + share * seatChance(reading.seat, shown, model.misread),
       0,
     );
@@ -139,15 +141,12 @@ const shownCache = new WeakMap<Connection, readonly (readonly [Seat, number])[]>
 
 /** What an end shows, with shares. Tapered male ends may carry a 60° chamfer inside for a swivel;
  *  an inverted-flare nut ends in a slope (common practice). */
-export function shownSeats(
-  connection: Connection | null,
-  thread: Thread,
-): readonly (readonly [Seat, number])[] {
+export function shownSeats(connection: Connection | null): readonly (readonly [Seat, number])[] {
   if (connection === null) return otherSeats;
   const known = shownCache.get(connection);
   if (known) return known;
   const shown: readonly (readonly [Seat, number])[] =
-    connection.seat === 'none' && thread.taper > 0 && connection.end === 'male'
+    connection.sealing === 'thread' && connection.end === 'male'
       ? [
           ['none', 0.94],
           ['cone-60', 0.06],
@@ -162,19 +161,31 @@ export function shownSeats(
   return shown;
 }
 
+const studSeats: ReadonlySet<Seat> = new Set(['o-ring-at-hex', 'flat-washer-face']);
+
 /** Tubes that an end takes, mm OD. */
 export function tubesOf(connection: Connection | null): readonly number[] {
-  if (connection === null) return [];
+  // A stud or port may be sized by a tube, but takes none.
+  if (connection === null || studSeats.has(connection.seat)) return [];
   const { tubeOdMm, metricTubeOdMm } = connection;
   return [tubeOdMm, metricTubeOdMm].filter(
     (mm, i, all): mm is number => mm !== null && all.indexOf(mm) === i,
   );
 }
 
-function tubeDensity(model: ReadingModel, mm: number, connection: Connection | null): number {
+/** Someone measures a tube, or a bore, where the end takes none. */
+export const strayTubeShare = 0.05;
+
+function tubeDensity(
+  model: ReadingModel,
+  mm: number | null,
+  connection: Connection | null,
+): number {
   const tubes = tubesOf(connection);
+  const stray = Math.max(strayTubeShare, model.misread / 2);
+  if (mm === null) return tubes.length === 0 ? 1 - stray : model.misread / 2;
   const broad = misreadLengthDensity(mm);
-  if (tubes.length === 0) return broad;
+  if (tubes.length === 0) return stray * broad;
   const clean =
     tubes.reduce((sum, t) => sum + lengthDensity(mm, t, lengthUmm['tube-od'], model.stepMm), 0) /
     tubes.length;

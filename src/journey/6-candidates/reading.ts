@@ -17,10 +17,15 @@ export type Seat = (typeof seats)[number];
 export type Reading =
   | { readonly kind: 'pitch-gauge'; readonly pitchMm: number; readonly text: string }
   | {
-      /** Over the crests of a male end, across the crests of a female end, or over the tube that
-       *  the end takes (its bore in the end serves too). */
-      readonly kind: 'caliper-od' | 'caliper-id' | 'rule-od' | 'tube-od';
+      /** Over the crests of a male end, or across the crests of a female end. */
+      readonly kind: 'caliper-od' | 'caliper-id' | 'rule-od';
       readonly mm: number;
+      readonly text: string;
+    }
+  | {
+      /** The tube that the end takes (its bore in the end serves too); null: it takes none. */
+      readonly kind: 'tube-od';
+      readonly mm: number | null;
       readonly text: string;
     }
   | { readonly kind: 'seat'; readonly seat: Seat; readonly text: string }

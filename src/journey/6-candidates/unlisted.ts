@@ -6,7 +6,6 @@ import {
   taperLikelihood,
 } from './photo-likelihood';
 import { unlistedShare, unlistedWithStandardPitch } from './priors';
-import { seats } from './reading';
 import {
   blades,
   flankChance,
@@ -14,7 +13,13 @@ import {
   misreadShare,
   taperChance,
 } from './reading-errors';
-import { gaugeFactor, lengthOnPart, type ReadingModel } from './reading-likelihood';
+import {
+  gaugeFactor,
+  isLength,
+  lengthOnPart,
+  type ReadingModel,
+  useFactor,
+} from './reading-likelihood';
 
 /** 'None of these': a thread of any pitch and diameter, even over the octaves, or of a standard
  *  pitch on any diameter. Its mass stands against every listed thread, so that a measurement that
@@ -26,7 +31,8 @@ export interface Unlisted {
 const pitchOctaves = Math.log(6.5 / 0.3);
 const standardPitches = blades.filter((p) => p >= 0.5 && p <= 6.4);
 const offsets = [-5, -4, -3, -2.4, -1.8, -1.2, -0.6, 0, 0.6, 1.2, 1.8, 2.4, 3, 4, 5];
-const shares = { taper: 0.1, whitworth: 0.3, female: 0.4 };
+/** Shares among unlisted threads (judgement). */
+export const unlistedParts = { taper: 0.1, whitworth: 0.3, female: 0.4 } as const;
 
 export function weighUnlisted(
   photo: MeasuredThread | null,
@@ -36,21 +42,21 @@ export function weighUnlisted(
   let factor = unlistedShare;
   if (photo) {
     factor *=
-      shares.taper * taperLikelihood(photo.taper, 1 / 16) +
-      (1 - shares.taper) * taperLikelihood(photo.taper, 0);
+      unlistedParts.taper * taperLikelihood(photo.taper, 1 / 16) +
+      (1 - unlistedParts.taper) * taperLikelihood(photo.taper, 0);
     factor *=
-      shares.whitworth * flankLikelihood(photo.flankAngleDeg, 55) +
-      (1 - shares.whitworth) * flankLikelihood(photo.flankAngleDeg, 60);
+      unlistedParts.whitworth * flankLikelihood(photo.flankAngleDeg, 55) +
+      (1 - unlistedParts.whitworth) * flankLikelihood(photo.flankAngleDeg, 60);
     factor *= noseLikelihood(photo.noseHalfAngleDeg, null);
   }
   for (const model of models) factor *= otherFactor(model);
   const ends = shape ? (['male'] as const) : (['male', 'female'] as const);
   let weight = 0;
   for (const end of ends) {
-    const endPrior = shape ? 1 : end === 'female' ? shares.female : 1 - shares.female;
+    const endPrior = shape ? 1 : end === 'female' ? unlistedParts.female : 1 - unlistedParts.female;
     let here = endPrior * factor;
     for (const model of models) {
-      if (model.lengthEnd !== null && model.lengthEnd !== end && 'mm' in model.reading) {
+      if (isLength(model.reading) && model.lengthEnd !== end) {
         here *= misreadShare * misreadLengthDensity(model.reading.mm);
       }
     }
@@ -115,7 +121,7 @@ function diameterNodes(
   const around: [number, number][] = [];
   if (shape) around.push([shape.majorDiameterMm.value, shape.majorDiameterMm.u]);
   for (const model of models) {
-    if (model.lengthEnd === end && 'mm' in model.reading) {
+    if (isLength(model.reading) && model.lengthEnd === end) {
       around.push([model.reading.mm, Math.max(0.06, 0.4 * model.stepMm)]);
     }
   }
@@ -137,26 +143,21 @@ function otherFactor(model: ReadingModel): number {
     case 'taper':
       return (
         model.scale *
-        (shares.taper * taperChance(reading.taper, 1 / 16, model.misread) +
-          (1 - shares.taper) * taperChance(reading.taper, 0, model.misread))
+        (unlistedParts.taper * taperChance(reading.taper, 1 / 16, model.misread) +
+          (1 - unlistedParts.taper) * taperChance(reading.taper, 0, model.misread))
       );
     case 'flank':
       return (
         model.scale *
-        (shares.whitworth * flankChance(reading.flankDeg, 55, model.misread) +
-          (1 - shares.whitworth) * flankChance(reading.flankDeg, 60, model.misread))
+        (unlistedParts.whitworth * flankChance(reading.flankDeg, 55, model.misread) +
+          (1 - unlistedParts.whitworth) * flankChance(reading.flankDeg, 60, model.misread))
       );
     case 'seat':
-      return model.scale * (0.5 / seats.length + (reading.seat === 'none' ? 0.5 : 0));
     case 'tube-od':
-      return model.scale * useFactorOfNone(model);
+      return model.scale * useFactor(model, null);
     case 'pitch-gauge':
       return 1;
     default:
       return model.scale;
   }
-}
-
-function useFactorOfNone(model: ReadingModel): number {
-  return 'mm' in model.reading ? misreadLengthDensity(model.reading.mm) : 1;
 }

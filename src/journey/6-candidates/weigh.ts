@@ -68,7 +68,7 @@ export function weigh(
     const uses = hypothesis.uses.map((use) => {
       let own = likelihood;
       if (evidence.photo) own *= noseLikelihood(evidence.photo.noseHalfAngleDeg, use.connection);
-      for (const model of models) own *= useFactor(model, use.connection, hypothesis.thread);
+      for (const model of models) own *= useFactor(model, use.connection);
       weight += own * use.prior;
       return { use, likelihood: own, weight: own * use.prior };
     });

@@ -24,8 +24,8 @@ export interface ConcludeOptions extends PriorOptions {
  *  (checked by the simulator); and nearly so when every listed candidate starts equal, so that
  *  no prior settles anything alone. */
 const settled = {
-  thread: { probability: 0.999, flat: 0.98 },
-  connection: { probability: 0.995, flat: 0.95 },
+  thread: { probability: 0.999, flat: 0.95 },
+  connection: { probability: 0.995, flat: 0.9 },
   unlisted: 0.95,
 } as const;
 

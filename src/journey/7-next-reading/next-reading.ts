@@ -11,8 +11,9 @@ export type Tool = 'rule' | 'caliper' | 'pitch-gauge' | 'form-gauge' | 'seat-gau
 
 /** One way things may be: a thread with one use. */
 export interface Scenario {
-  readonly weighed: WeighedThread;
-  readonly thread: Thread;
+  /** Null with `thread`: none of the listed threads. */
+  readonly weighed: WeighedThread | null;
+  readonly thread: Thread | null;
   readonly connection: Connection | null;
   readonly probability: number;
   /** Scenarios that mean the same answer share a label. */
@@ -45,21 +46,21 @@ export function nextReading(
 ): Ask | null {
   const scenarios = scenariosOf(weighed);
   if (scenarios.length < 2) return null;
-  const given = new Set(evidence.readings.map((r) => r.kind));
+  const times = (kind: ReadingKind) => evidence.readings.filter((r) => r.kind === kind).length;
   const allowed = (Object.keys(readingEffort) as ReadingKind[]).filter((kind) => {
     const { tool } = readingEffort[kind];
     return tool === null || !options.atHand || options.atHand.includes(tool);
   });
   const fresh = bestOf(
-    allowed.filter((kind) => !given.has(kind)),
+    allowed.filter((kind) => times(kind) === 0),
     evidence,
     scenarios,
   );
-  // Where nothing new would help, the same again, by another hand or with more care.
+  // Where nothing new would help, the same once more, by another hand or with more care.
   const found =
     fresh ??
     bestOf(
-      allowed.filter((kind) => given.has(kind)),
+      allowed.filter((kind) => times(kind) === 1),
       evidence,
       scenarios,
     );
@@ -84,7 +85,7 @@ function bestOf(kinds: readonly ReadingKind[], evidence: Evidence, scenarios: re
 
 export function scenariosOf(weighed: Weighed): Scenario[] {
   const labels = new Map<string, number>();
-  const all = weighed.threads.flatMap((w) =>
+  const all: (Omit<Scenario, 'label'> & { name: string })[] = weighed.threads.flatMap((w) =>
     w.uses.map((u) => {
       const { thread } = w.hypothesis;
       const { connection } = u.use;
@@ -92,6 +93,8 @@ export function scenariosOf(weighed: Weighed): Scenario[] {
       return { weighed: w, thread, connection, name, probability: u.weight / weighed.total };
     }),
   );
+  const unlisted = weighed.unlisted.weight / weighed.total;
+  all.push({ weighed: null, thread: null, connection: null, name: '', probability: unlisted });
   const top = all
     .filter((s) => s.probability > 1e-5)
     .sort((a, b) => b.probability - a.probability)

@@ -8,7 +8,13 @@ import {
   seatChance,
   taperChance,
 } from '../6-candidates/reading-errors';
-import { cachedBladeChances, shownSeats, tubesOf } from '../6-candidates/reading-likelihood';
+import {
+  cachedBladeChances,
+  shownSeats,
+  strayTubeShare,
+  tubesOf,
+} from '../6-candidates/reading-likelihood';
+import { unlistedParts } from '../6-candidates/unlisted';
 import { diameterPosterior, type Evidence } from '../6-candidates/weigh';
 import type { Scenario } from './next-reading';
 
@@ -34,8 +40,8 @@ export function outcomeTable(
       return {
         kind,
         outcomes: seats,
-        chances: scenarios.map(({ connection, thread }) => {
-          const shown = shownSeats(connection, thread);
+        chances: scenarios.map(({ connection }) => {
+          const shown = shownSeats(connection);
           return seats.map((seen) =>
             shown.reduce((sum, [s, share]) => sum + share * seatChance(seen, s, misread), 0),
           );
@@ -44,20 +50,32 @@ export function outcomeTable(
     case 'taper': {
       const outcomes = ['tapered', 'straight'] as const;
       const chances = scenarios.map(({ thread }) =>
-        outcomes.map((o) => taperChance(o, thread.taper, misread)),
+        outcomes.map((o) =>
+          thread
+            ? taperChance(o, thread.taper, misread)
+            : mix(unlistedParts.taper, (yes) => taperChance(o, yes ? 1 / 16 : 0, misread)),
+        ),
       );
       return { kind, outcomes, chances };
     }
     case 'flank': {
       const outcomes = [55, 60] as const;
       const chances = scenarios.map(({ thread }) =>
-        outcomes.map((o) => flankChance(o, thread.flankAngleDeg, misread)),
+        outcomes.map((o) =>
+          thread
+            ? flankChance(o, thread.flankAngleDeg, misread)
+            : mix(unlistedParts.whitworth, (yes) => flankChance(o, yes ? 55 : 60, misread)),
+        ),
       );
       return { kind, outcomes: outcomes.map(String), chances };
     }
     case 'pitch-gauge': {
       const turns = evidence.photo?.turns ?? 6;
-      const chances = scenarios.map((s) => cachedBladeChances(s.thread.pitchMm, turns, misread));
+      const chances = scenarios.map(({ thread }) =>
+        thread
+          ? cachedBladeChances(thread.pitchMm, turns, misread)
+          : unlistedBlades(evidence, turns, misread),
+      );
       return { kind, outcomes: bladeNames, chances };
     }
     case 'tube-od':
@@ -71,23 +89,40 @@ const bladeNames: readonly string[] = blades.map((mm, i) =>
   i < 20 ? `${mm}mm` : `${Number((25.4 / mm).toFixed(1))}tpi`,
 );
 
-/** Tubes whose diameters a caliper tells apart, plus one outcome for anything else. */
+function mix(share: number, chance: (yes: boolean) => number): number {
+  return share * chance(true) + (1 - share) * chance(false);
+}
+
+/** An unlisted thread: any pitch the photo allows, or any at all. */
+function unlistedBlades(evidence: Evidence, turns: number, misread: number): ArrayLike<number> {
+  const pitch = evidence.photo?.pitchMm;
+  if (!pitch) return new Float64Array(blades.length).fill(1 / blades.length);
+  const seen = [-1.5, 0, 1.5].map((k) =>
+    cachedBladeChances(pitch.value + k * pitch.u, turns, misread),
+  );
+  return blades.map((_, i) => seen.reduce((sum, chances) => sum + chances[i]! / 3, 0));
+}
+
+/** Tubes whose diameters a caliper tells apart, 'none', and one outcome for anything else. */
 function tubes(scenarios: readonly Scenario[], misread: number): OutcomeTable | null {
   const sizes = [...new Set(scenarios.flatMap((s) => tubesOf(s.connection)))].sort((a, b) => a - b);
   if (sizes.length === 0) return null;
   const groups: number[] = [];
   for (const mm of sizes) if (mm - (groups.at(-1) ?? 0) > 0.25) groups.push(mm);
   const nearest = (mm: number) => groups.findLastIndex((g) => g <= mm);
+  const none = groups.length;
   const chances = scenarios.map(({ connection }) => {
     const own = tubesOf(connection);
-    const row = new Float64Array(groups.length + 1);
+    const row = new Float64Array(groups.length + 2);
     for (const mm of own) row[nearest(mm)]! += (1 - misread) / own.length;
-    const stray = own.length === 0 ? 1 : misread;
-    row[groups.length]! += 0.6 * stray;
+    const stray = own.length === 0 ? Math.max(strayTubeShare, misread / 2) : misread / 2;
+    row[none]! += own.length === 0 ? 1 - stray : misread / 2;
+    row[none + 1]! += 0.6 * stray;
     for (let i = 0; i < groups.length; i++) row[i]! += (0.4 * stray) / groups.length;
     return row;
   });
-  return { kind: 'tube-od', outcomes: [...groups.map((mm) => `${round(mm)}mm`), 'other'], chances };
+  const outcomes = [...groups.map((mm) => `${round(mm)}mm`), 'none', 'other'];
+  return { kind: 'tube-od', outcomes, chances };
 }
 
 const mostCells = 90;
@@ -99,16 +134,18 @@ function lengths(
   misread: number,
 ): OutcomeTable | null {
   const end = kind === 'caliper-id' ? 'female' : 'male';
-  if (!scenarios.some((s) => s.weighed.hypothesis.end === end)) return null;
+  if (!scenarios.some((s) => s.weighed?.hypothesis.end === end)) return null;
   const u = Math.hypot(lengthUmm[kind], kind === 'rule-od' ? 0.3 : 0.03);
-  const posteriors = scenarios.map((s) => diameterPosterior(s.weighed.hypothesis, evidence));
+  const posteriors = scenarios.map((s) =>
+    s.weighed?.hypothesis.end === end ? diameterPosterior(s.weighed.hypothesis, evidence) : null,
+  );
   let low = Number.POSITIVE_INFINITY;
   let high = 0;
-  posteriors.forEach((p, i) => {
-    if (scenarios[i]!.weighed.hypothesis.end !== end) return;
+  for (const p of posteriors) {
+    if (!p) continue;
     low = Math.min(low, p.firstMm - 2 * u);
     high = Math.max(high, p.firstMm + p.weights.length * p.stepMm + 2 * u);
-  });
+  }
   const cellMm = Math.max(1.5 * u, (high - low) / mostCells);
   const cells = Math.ceil((high - low) / cellMm);
   const outcomes = Array.from({ length: cells }, (_, i) => {
@@ -119,9 +156,9 @@ function lengths(
   const chances = scenarios.map((s, i) => {
     const known = cached.get(s.weighed);
     if (known) return known;
-    const row = new Float64Array(cells).fill(misread / cells);
-    if (s.weighed.hypothesis.end === end) spread(posteriors[i]!, row, low, cellMm, u, 1 - misread);
-    else row.fill(1 / cells);
+    const posterior = posteriors[i];
+    const row = new Float64Array(cells).fill(posterior ? misread / cells : 1 / cells);
+    if (posterior) spread(posterior, row, low, cellMm, u, 1 - misread);
     cached.set(s.weighed, row);
     return row;
   });

@@ -24,7 +24,9 @@ export function explain(
 function namesOf(kind: ReadingKind, scenarios: readonly Scenario[]): string[] {
   const byConnection = kind === 'seat' || kind === 'tube-od';
   return scenarios.map(({ thread, connection }) =>
-    byConnection && connection ? `${connection.family} ${connection.size}` : thread.designation,
+    byConnection && connection
+      ? `${connection.family} ${connection.size}`
+      : (thread?.designation ?? 'a thread in no table'),
   );
 }
 
@@ -54,7 +56,10 @@ const verbs: Record<ReadingKind, (value: string) => string> = {
   'caliper-od': (v) => `${v.replace('mm', ' mm')} over the crests fits`,
   'caliper-id': (v) => `${v.replace('mm', ' mm')} across the crests fits`,
   'rule-od': (v) => `${v.replace('mm', ' mm')} on the rule fits`,
-  'tube-od': (v) => (v === 'other' ? 'another tube fits' : `a ${v.replace('mm', ' mm')} tube fits`),
+  'tube-od': (v) =>
+    v === 'none'
+      ? 'no tube fits'
+      : `${v === 'other' ? 'another' : `a ${v.replace('mm', ' mm')}`} tube fits`,
   seat: (v) => `${seatWords[v] ?? v} fits`,
   taper: (v) => `a ${v} thread fits`,
   flank: (v) => `a ${v}° thread form fits`,

@@ -22,7 +22,11 @@ export function takeReading(kind: ReadingKind, part: Part, random: Random): stri
       const tubes = [part.connection?.tubeOdMm, part.connection?.metricTubeOdMm].filter(
         (mm): mm is number => typeof mm === 'number',
       );
-      return tubes.length > 0 ? length(random.pick(tubes), 0.05, wrong, random) : null;
+      const stud = /^(o-ring-at-hex|flat-washer-face|none)$/.test(part.connection?.seat ?? 'none');
+      if (tubes.length === 0 || (stud && part.connection?.family !== 'SAE J512 inverted')) {
+        return random.uniform() < 0.03 ? length(random.between(4, 40), 0, false, random) : 'none';
+      }
+      return random.uniform() < 0.003 ? 'none' : length(random.pick(tubes), 0.05, wrong, random);
     }
     case 'seat':
       return wrong ? random.pick(seats) : seatOf(part, random);
@@ -32,7 +36,8 @@ export function takeReading(kind: ReadingKind, part: Part, random: Random): stri
       return (wrong ? random.uniform() < 0.5 : slip !== tapered) ? 'tapered' : 'straight';
     }
     case 'flank':
-      return String(wrong || random.uniform() < 0.008 ? 115 - part.flankDeg : part.flankDeg);
+      if (wrong) return random.pick(['55', '60']);
+      return String(random.uniform() < 0.008 ? 115 - part.flankDeg : part.flankDeg);
   }
 }
 
