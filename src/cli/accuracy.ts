@@ -1,0 +1,108 @@
+import { fork } from 'node:child_process';
+import { readFile, writeFile } from 'node:fs/promises';
+import { parseArgs } from 'node:util';
+import { casesInFolder, type LazyCase, syntheticCases } from './accuracy/cases';
+import { measureCases } from './accuracy/measure-cases';
+import type { Score } from './accuracy/score';
+import {
+  budgetTable,
+  comparisonTable,
+  photoTable,
+  strataTable,
+  summaryTable,
+} from './accuracy/tables';
+import { pathFrom, runCommand, UsageError } from './arguments';
+import { measureOptions } from './measure-options';
+
+const usage = `npm run accuracy -- [FOLDER] | --synthetic COUNT [--seed S]
+  [--workers N] [--bars MM150,MM100] [--budget] [--json OUT.json] [--compare OLD.json] [--only NAME,NAME]
+FOLDER holds photos with NAME.truth.json beside them; fixtures/photos when none is named.`;
+
+async function main(): Promise<number> {
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: {
+      synthetic: { type: 'string' },
+      seed: { type: 'string', default: '1' },
+      workers: { type: 'string', default: '1' },
+      bars: { type: 'string' },
+      budget: { type: 'boolean', default: false },
+      json: { type: 'string' },
+      compare: { type: 'string' },
+      only: { type: 'string' },
+      // How a worker is told its share: K/N.
+      share: { type: 'string' },
+    },
+  });
+  if (positionals.length > 1 || (positionals.length > 0 && values.synthetic !== undefined))
+    throw new UsageError('Name one folder, or --synthetic.');
+  const { bars } = measureOptions({ bars: values.bars });
+  const cases =
+    values.synthetic === undefined
+      ? await casesInFolder(positionals[0] ? pathFrom(positionals[0]) : 'fixtures/photos')
+      : syntheticCases(whole(values.seed), whole(values.synthetic));
+  const only = values.only?.split(',');
+  const wanted = cases.filter(({ name }) => !only || only.includes(name));
+  if (wanted.length === 0) throw new UsageError('No such photo with truth there.');
+  if (values.share !== undefined) {
+    await measureCases(shareOf(wanted, values.share), bars, (score) => process.send?.(score));
+    process.disconnect?.();
+    return 0;
+  }
+  const scores: Score[] = [];
+  const note = (score: Score) => {
+    scores.push(score);
+    process.stderr.write(`\r${scores.length}/${wanted.length} `);
+  };
+  const workers = Math.min(whole(values.workers), wanted.length);
+  if (workers > 1) await inWorkers(workers, note);
+  else await measureCases(wanted, bars, note);
+  process.stderr.write('\n');
+  scores.sort((a, b) => (a.name < b.name ? -1 : 1));
+
+  const earlier = values.compare && (await readScores(pathFrom(values.compare)));
+  const tables = [
+    photoTable(scores),
+    summaryTable(scores),
+    scores.length >= 40 && strataTable(scores),
+    values.budget && budgetTable(scores),
+    earlier && comparisonTable(earlier, scores),
+  ];
+  console.log(tables.filter(Boolean).join('\n\n'));
+  if (values.json) await writeFile(pathFrom(values.json), JSON.stringify(scores, null, 1));
+  return 0;
+}
+
+/** The same command in N processes, each with every N-th case. */
+async function inWorkers(count: number, onScore: (score: Score) => void): Promise<void> {
+  const own = process.argv.slice(2);
+  await Promise.all(
+    Array.from({ length: count }, (_, k) => {
+      const child = fork(process.argv[1]!, [...own, '--share', `${k}/${count}`]);
+      child.on('message', (score) => onScore(score as Score));
+      return new Promise<void>((resolve, reject) => {
+        child.on('error', reject);
+        child.on('exit', (code) =>
+          code === 0 ? resolve() : reject(new Error(`worker ${k} ended with ${code}`)),
+        );
+      });
+    }),
+  );
+}
+
+function shareOf(cases: readonly LazyCase[], share: string): LazyCase[] {
+  const [k, n] = share.split('/').map(Number);
+  return cases.filter((_, i) => i % n! === k);
+}
+
+async function readScores(path: string): Promise<Score[]> {
+  return JSON.parse(await readFile(path, 'utf8')) as Score[];
+}
+
+function whole(text: string): number {
+  const value = Number(text);
+  if (!Number.isInteger(value) || value < 1) throw new UsageError(`${text} is no whole number.`);
+  return value;
+}
+
+await runCommand(usage, main);

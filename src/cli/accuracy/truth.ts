@@ -1,0 +1,37 @@
+import { z } from 'zod';
+
+const point = z.tuple([z.number(), z.number(), z.number()]);
+
+/** What is known of a photo with ground truth. World frame: origin at the card's centre, x right,
+ *  y up, z out of the card, mm. Fields that scoring does not need are let through unread. */
+export const truthSchema = z.object({
+  name: z.string(),
+  designation: z.string(),
+  system: z.enum(['UN', 'M', 'G', 'R', 'NPT']),
+  basic_major_mm: z.number(),
+  pitch_mm: z.number().positive(),
+  /** On diameter. */
+  taper: z.number(),
+  crest_major_at_start_mm: z.number(),
+  crest_major_at_end_mm: z.number(),
+  axis_p0: point,
+  axis_p1: point,
+  hex_af_mm: z.number(),
+  f_px: z.number(),
+  k1: z.number(),
+  distance_mm: z.number(),
+  tilt_deg: z.number(),
+  exif: z.enum(['f35', 'none']),
+  field: z.enum(['light', 'dark']),
+  finish: z.string(),
+  family: z.string().optional(),
+  size: z.string().optional(),
+  camera_height_mm: z.number().optional(),
+  /** How the print-check bars were measured; synthetic photos only. */
+  bars: z
+    .object({ horizontalMm: z.number(), verticalMm: z.number(), uMm: z.number() })
+    .nullable()
+    .optional(),
+});
+
+export type Truth = z.infer<typeof truthSchema>;
