@@ -1,5 +1,8 @@
 import solid from 'vite-plugin-solid';
 import { defineConfig } from 'vitest/config';
+import { licencesPlugin } from './src/offline/licences-plugin.ts';
+import { precachePlugin } from './src/offline/precache-plugin.ts';
+import { securityPolicyPlugin } from './src/offline/security-policy-plugin.ts';
 import { ensureOpenCv } from './wasm/split.mjs';
 
 ensureOpenCv();
@@ -7,7 +10,7 @@ ensureOpenCv();
 export default defineConfig({
   // Relative, so that dist/ works from any sub-path.
   base: './',
-  plugins: [solid()],
+  plugins: [solid(), securityPolicyPlugin(), licencesPlugin(), precachePlugin()],
   worker: { format: 'es', plugins: () => [] },
   build: {
     target: 'es2022',

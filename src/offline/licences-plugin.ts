@@ -1,0 +1,98 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Plugin } from 'vite';
+
+export interface ShippedPackage {
+  readonly name: string;
+  readonly version: string;
+  readonly licence: string;
+  /** Licence and notice files, whole. */
+  readonly texts: readonly string[];
+}
+
+/** Built from, though not listed as dependencies: OpenCV is split out of its package (wasm/). */
+const alsoShipped = ['@opencvjs/web'];
+
+/** Writes licences.txt: every package whose code or data is in the build, with its licence. */
+export function licencesPlugin(): Plugin {
+  let root = '.';
+  return {
+    name: 'crestwise-licences',
+    apply: 'build',
+    configResolved: (config) => {
+      root = config.root;
+    },
+    generateBundle(_options, bundle) {
+      const bundled = Object.values(bundle).flatMap((part) =>
+        part.type === 'chunk' ? part.moduleIds.map(packageOfModule) : [],
+      );
+      const names = [...alsoShipped, ...bundled.filter((name) => name !== null)];
+      const source = licencesText(shippedPackages(root, names));
+      this.emitFile({ type: 'asset', fileName: 'licences.txt', source });
+    },
+  };
+}
+
+function packageOfModule(id: string): string | null {
+  return /.*node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(id)?.[1] ?? null;
+}
+
+/** All production dependencies, theirs in turn, and the packages named. */
+export function shippedPackages(root: string, alsoNames: readonly string[]): ShippedPackage[] {
+  const own = readManifest(root);
+  const found = new Map<string, ShippedPackage>();
+  const visit = (name: string, from: string) => {
+    const folder = findPackage(name, from, root);
+    if (!folder || found.has(folder)) return;
+    const manifest = readManifest(folder);
+    found.set(folder, {
+      name,
+      version: manifest.version ?? '',
+      licence: licenceOf(manifest),
+      texts: licenceTexts(folder),
+    });
+    for (const dependency of Object.keys(manifest.dependencies ?? {})) visit(dependency, folder);
+  };
+  for (const name of [...Object.keys(own.dependencies ?? {}), ...alsoNames]) visit(name, root);
+  return [...found.values()].sort((a, b) => a.name.localeCompare(b.name));
+}
+
+export function licencesText(packages: readonly ShippedPackage[]): string {
+  const rule = `\n${'-'.repeat(78)}\n\n`;
+  const overview = packages.map((p) => `${p.name} ${p.version}: ${p.licence}`).join('\n');
+  const whole = packages.map((p) =>
+    [`${p.name} ${p.version}`, `Licence: ${p.licence}`, ...p.texts].join('\n\n'),
+  );
+  return [`Crestwise contains these packages.\n\n${overview}\n`, ...whole].join(rule);
+}
+
+interface Manifest {
+  readonly version?: string;
+  readonly license?: string | { readonly type?: string };
+  readonly dependencies?: Readonly<Record<string, string>>;
+}
+
+function readManifest(folder: string): Manifest {
+  return JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+}
+
+function licenceOf({ license }: Manifest): string {
+  return (typeof license === 'string' ? license : license?.type) ?? 'see its licence file';
+}
+
+/** Nested copies first, as Node resolves. */
+function findPackage(name: string, from: string, root: string): string | null {
+  const places = [join(from, 'node_modules', name), join(root, 'node_modules', name)];
+  return places.find((place) => existsSync(join(place, 'package.json'))) ?? null;
+}
+
+/** In the package's folder and, for wrapped codecs, beside the codec. */
+function licenceTexts(folder: string): string[] {
+  return [folder, join(folder, 'codec'), join(folder, 'codec', 'pkg')]
+    .filter((place) => existsSync(place))
+    .flatMap((place) =>
+      readdirSync(place, { withFileTypes: true })
+        .filter((entry) => entry.isFile() && /^(licen[cs]e|copying|notice)/i.test(entry.name))
+        .map((entry) => readFileSync(join(place, entry.name), 'utf8').trim()),
+    );
+}

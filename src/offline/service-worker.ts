@@ -1,0 +1,93 @@
+import type { Build } from './build-list';
+
+/** Keeps one whole version of the page on the device and answers from it, so that everything works
+ *  without a network after one visit. Versions never mix: a new one is fetched completely and
+ *  checked byte by byte before it may take over, and takes over all tabs at once. */
+
+/** Written before this script by precache-plugin.ts. */
+declare const crestwiseBuild: Build;
+
+const worker = self as unknown as ServiceWorkerGlobalScope;
+/** One origin may serve several copies from sub-paths; each has caches of its own. */
+const cachePrefix = `crestwise ${worker.registration.scope} `;
+const cacheName = cachePrefix + crestwiseBuild.version;
+const parallel = 4;
+
+worker.addEventListener('install', (event) => {
+  event.waitUntil(fetchAll());
+});
+
+worker.addEventListener('activate', (event) => {
+  event.waitUntil(
+    (async () => {
+      const older = (await caches.keys()).filter(
+        (name) => name.startsWith(cachePrefix) && name !== cacheName,
+      );
+      await Promise.all(older.map((name) => caches.delete(name)));
+      // On the very first visit the open page is of this version; later it need not be.
+      if (older.length === 0) await worker.clients.claim();
+    })(),
+  );
+});
+
+worker.addEventListener('message', (event) => {
+  if (event.data === 'take-over') void worker.skipWaiting();
+});
+
+worker.addEventListener('fetch', (event) => {
+  const { request } = event;
+  if (request.method !== 'GET' || !request.url.startsWith(worker.registration.scope)) return;
+  event.respondWith(answer(request));
+});
+
+async function answer(request: Request): Promise<Response> {
+  const cache = await caches.open(cacheName);
+  const options = { ignoreSearch: true, ignoreVary: true };
+  const kept =
+    (await cache.match(request, options)) ??
+    (request.mode === 'navigate'
+      ? await cache.match(worker.registration.scope, options)
+      : undefined);
+  return kept ?? fetch(request);
+}
+
+async function fetchAll(): Promise<void> {
+  const cache = await caches.open(cacheName);
+  const queue = [...crestwiseBuild.files];
+  const lane = async () => {
+    for (let file = queue.shift(); file; file = queue.shift()) {
+      const url = new URL(file.path, worker.registration.scope).href;
+      await cache.put(url, await wholeFile(url, file.sha256));
+    }
+  };
+  try {
+    await Promise.all(Array.from({ length: parallel }, lane));
+  } catch (cause) {
+    await caches.delete(cacheName);
+    throw cause;
+  }
+}
+
+/** The file of exactly this build: from an older version's cache, the browser's, or the server. */
+async function wholeFile(url: string, sha256: string): Promise<Response> {
+  const sources = [
+    () => caches.match(url),
+    () => fetch(url),
+    () => fetch(url, { cache: 'reload' }),
+  ];
+  for (const source of sources) {
+    const response = await source();
+    if (!response?.ok) continue;
+    const body = await response.arrayBuffer();
+    if ((await digest(body)) !== sha256) continue;
+    // Made anew, because a redirected response may not answer a navigation.
+    const type = response.headers.get('content-type') ?? 'application/octet-stream';
+    return new Response(body, { headers: { 'content-type': type } });
+  }
+  throw new Error(`${url} is not of version ${crestwiseBuild.version}`);
+}
+
+async function digest(body: ArrayBuffer): Promise<string> {
+  const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', body));
+  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
