@@ -13,6 +13,7 @@ declare module '*/wasm/build/opencv.js' {
     readonly data32S: Int32Array;
     readonly data32F: Float32Array;
     readonly data64F: Float64Array;
+    convertTo(target: Mat, type: number): void;
   }
 
   export interface MatVector extends Deletable {
@@ -26,11 +27,12 @@ declare module '*/wasm/build/opencv.js' {
   }
 
   type Size = { readonly width: number; readonly height: number };
-  type Point = { readonly x: number; readonly y: number };
   type Scalar = readonly [number, number, number, number];
 
   export interface OpenCv {
+    readonly CV_8U: number;
     readonly CV_8UC1: number;
+    readonly CV_32F: number;
     readonly CV_32S: number;
     readonly CV_64FC1: number;
     readonly BORDER_CONSTANT: number;
@@ -39,9 +41,8 @@ declare module '*/wasm/build/opencv.js' {
     readonly INTER_LINEAR: number;
     readonly CHAIN_APPROX_NONE: number;
     readonly DICT_4X4_50: number;
-    readonly MORPH_CLOSE: number;
-    readonly MORPH_ELLIPSE: number;
-    readonly MORPH_OPEN: number;
+    readonly DIST_L2: number;
+    readonly DIST_MASK_PRECISE: number;
     readonly RETR_EXTERNAL: number;
     readonly THRESH_BINARY: number;
     readonly THRESH_OTSU: number;
@@ -71,6 +72,7 @@ declare module '*/wasm/build/opencv.js' {
       connectivity: 4 | 8,
       labelType: number,
     ): number;
+    distanceTransform(source: Mat, target: Mat, metric: number, maskSize: number): void;
     findContours(
       image: Mat,
       contours: MatVector,
@@ -85,17 +87,6 @@ declare module '*/wasm/build/opencv.js' {
       sigmaX: number,
       sigmaY: number,
       border: number,
-    ): void;
-    getStructuringElement(shape: number, kernel: Size): Mat;
-    morphologyEx(
-      source: Mat,
-      target: Mat,
-      operation: number,
-      kernel: Mat,
-      anchor: Point,
-      iterations: number,
-      border: number,
-      borderValue: Scalar,
     ): void;
     resize(
       source: Mat,

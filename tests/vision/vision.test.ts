@@ -121,6 +121,29 @@ test('opening removes what the disc does not fit into, closing fills it', () => 
   ).toBe(0);
 });
 
+test('opening and closing are those of a disc, at any radius', () => {
+  const speckled = draw(60, 50, (x, y) =>
+    (x * 7919 + y * 104729 + x * y * 31) % 11 < 5 ? 255 : 0,
+  );
+  /** The definition, straight: is a pixel of this value within the radius? */
+  const spread = ({ width, height, data }: GreyImage, value: number, radius: number) =>
+    draw(width, height, (x, y) => {
+      for (let v = Math.max(0, y - radius); v <= Math.min(height - 1, y + radius); v++) {
+        for (let u = Math.max(0, x - radius); u <= Math.min(width - 1, x + radius); u++) {
+          const inDisc = (u - x) ** 2 + (v - y) ** 2 <= radius ** 2;
+          if (inDisc && data[v * width + u] === value) return value;
+        }
+      }
+      return 255 - value;
+    });
+  for (const radius of [1, 2, 5]) {
+    const closed = spread(spread(speckled, 255, radius), 0, radius);
+    const opened = spread(spread(speckled, 0, radius), 255, radius);
+    expect(vision.close(speckled, radius)).toEqual(closed);
+    expect(vision.open(speckled, radius)).toEqual(opened);
+  }
+});
+
 test('contours walk the outer border, pixel by pixel', () => {
   const contours = vision.contours(twoRectangles);
   // A rectangle of a × b pixels has 2(a + b) − 4 on its border.
