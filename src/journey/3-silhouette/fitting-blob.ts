@@ -1,0 +1,143 @@
+import type { GreyImage } from '../../vision/grey-image';
+import type { Vision } from '../../vision/vision';
+import type { WindowView } from './window-view';
+
+/** A group of crisp edges in the window view: the fitting's outline and the texture inside it. */
+export interface Blob {
+  /** The edges themselves, and the same widened by `toleranceMm`. */
+  readonly edges: GreyImage;
+  readonly nearEdges: GreyImage;
+  /** Convex hull of the edges, pixels, counter-clockwise as drawn with y down. */
+  readonly hull: readonly Pixel[];
+  readonly hullAreaMm2: number;
+  readonly centroid: Pixel;
+  readonly touchesRim: boolean;
+}
+
+export type Pixel = readonly [x: number, y: number];
+
+const toleranceMm = 0.5;
+
+/** Shadows are soft where metal's outline and texture are crisp: edges that lie within a few
+ *  millimetres of each other belong to one thing. Largest first. An outline that fades into its
+ *  background leaves gaps, so nothing here relies on it being closed. */
+export function fittingBlobs(view: WindowView, vision: Vision): Blob[] {
+  const { width, height, pxPerMm } = view;
+  const crisp = crispEdges(view, vision);
+  const { components, labels } = vision.components(
+    vision.close(crisp, Math.round(2.5 * pxPerMm)),
+    4 * pxPerMm * pxPerMm,
+  );
+  return components
+    .map(({ label, bbox }): Blob => {
+      const edges = crisp.data.map((v, i) => (labels[i] === label ? v : 0));
+      const points: Pixel[] = [];
+      for (let y = bbox.y; y < bbox.y + bbox.height; y++)
+        for (let x = bbox.x; x < bbox.x + bbox.width; x++)
+          if (edges[y * width + x]) points.push([x, y]);
+      const hull = convexHull(points);
+      const { area, centroid } = areaAndCentroid(hull);
+      return {
+        edges: { width, height, data: edges },
+        nearEdges: widened({ width, height, data: edges }, Math.round(toleranceMm * pxPerMm)),
+        hull,
+        hullAreaMm2: area / (pxPerMm * pxPerMm),
+        centroid,
+        touchesRim:
+          bbox.x <= 2 ||
+          bbox.y <= 2 ||
+          bbox.x + bbox.width >= width - 3 ||
+          bbox.y + bbox.height >= height - 3,
+      };
+    })
+    .sort((a, b) => b.hullAreaMm2 - a.hullAreaMm2);
+}
+
+/** Andrew's monotone chain. */
+function convexHull(points: readonly Pixel[]): Pixel[] {
+  const sorted = [...points].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const chain = (list: readonly Pixel[]) => {
+    const out: Pixel[] = [];
+    for (const p of list) {
+      while (out.length >= 2 && turn(out[out.length - 2], out[out.length - 1], p) <= 0) out.pop();
+      out.push(p);
+    }
+    out.pop();
+    return out;
+  };
+  return [...chain(sorted), ...chain(sorted.reverse())];
+}
+
+const turn = (a: Pixel, b: Pixel, c: Pixel) =>
+  (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+
+function areaAndCentroid(hull: readonly Pixel[]): { area: number; centroid: Pixel } {
+  let area = 0;
+  let x = 0;
+  let y = 0;
+  hull.forEach((p, i) => {
+    const q = hull[(i + 1) % hull.length];
+    const cross = p[0] * q[1] - q[0] * p[1];
+    area += cross / 2;
+    x += ((p[0] + q[0]) * cross) / 6;
+    y += ((p[1] + q[1]) * cross) / 6;
+  });
+  return Math.abs(area) > 1e-9
+    ? { area: Math.abs(area), centroid: [x / area, y / area] }
+    : { area: 0, centroid: hull[0] ?? [0, 0] };
+}
+
+function widened({ width, height, data }: GreyImage, radius: number): GreyImage {
+  const rows = new Uint8Array(data.length);
+  const out = new Uint8Array(data.length);
+  for (let i = 0; i < data.length; i++)
+    if (data[i])
+      rows.fill(255, Math.max(i - radius, i - (i % width)), Math.min(i + radius + 1, i - (i % width) + width));
+  for (let i = 0; i < data.length; i++)
+    if (rows[i])
+      for (let k = -radius; k <= radius; k++) {
+        const j = i + k * width;
+        if (j >= 0 && j < out.length) out[j] = 255;
+      }
+  return { width, height, data: out };
+}
+
+/** Gradients that stand out against the same view blurred by a millimetre: a penumbra is alike in
+ *  both, an outline is not. Weak ones count where they join strong ones. */
+function crispEdges(view: WindowView, vision: Vision): GreyImage {
+  const { width, height, pxPerMm } = view;
+  const soft = gradient(vision.blur(view, 1.0 * pxPerMm));
+  const crisp = gradient(vision.blur(view, 0.8)).map((m, i) => m - 1.2 * soft[i]);
+  // Most of the window is empty paper: its gradients are noise and JPEG blocks.
+  const noise = quantile(gradient(vision.blur(view, 0.8)), 0.5);
+  const weak = Math.max(1.3, 3.5 * noise);
+  const mask = (level: number): GreyImage => ({
+    width,
+    height,
+    data: Uint8Array.from(crisp, (m) => (m > level ? 255 : 0)),
+  });
+  const { labels } = vision.components(mask(weak), 1);
+  const anchored = new Set<number>();
+  crisp.forEach((m, i) => {
+    if (m > 3 * weak) anchored.add(labels[i]);
+  });
+  return { width, height, data: Uint8Array.from(labels, (l) => (l && anchored.has(l) ? 255 : 0)) };
+}
+
+/** Central differences, grey levels per pixel. */
+function gradient({ width, height, data }: GreyImage): Float32Array {
+  const magnitude = new Float32Array(width * height);
+  for (let y = 1; y < height - 1; y++) {
+    for (let x = 1; x < width - 1; x++) {
+      const i = y * width + x;
+      magnitude[i] = Math.hypot(data[i + 1] - data[i - 1], data[i + width] - data[i - width]) / 2;
+    }
+  }
+  return magnitude;
+}
+
+function quantile(values: Float32Array, q: number): number {
+  const sparse = values.filter((_, i) => i % 7 === 0).sort();
+  return sparse[Math.floor(q * sparse.length)];
+}
+

@@ -1,0 +1,81 @@
+import type { Blob, Pixel } from './fitting-blob';
+
+/** Mirror line of the blob in the window view's pixels. */
+export interface RoughAxis {
+  readonly angleRad: number;
+  /** A point on the line, pixels. */
+  readonly through: Pixel;
+  /** How well the mirror image covers the blob, 0…1. */
+  readonly symmetry: number;
+}
+
+const scanRad = (3 * Math.PI) / 180;
+
+/** Mirror lines of a blob, best first; a body of revolution has one along its axis, and a stubby
+ *  fitting a second, poorer one across: the thread decides between them later. */
+export function roughAxes(blob: Blob): RoughAxis[] {
+  const edges = sparseEdges(blob, 1500);
+  const scan: RoughAxis[] = [];
+  for (let a = 0; a < Math.PI - 1e-9; a += scanRad) scan.push(mirror(blob, edges, a, 2));
+  const peaks = scan.filter((axis, i) => {
+    const before = scan[(i + scan.length - 1) % scan.length].symmetry;
+    const after = scan[(i + 1) % scan.length].symmetry;
+    return axis.symmetry >= before && axis.symmetry > after;
+  });
+  return peaks
+    .sort((p, q) => q.symmetry - p.symmetry)
+    .slice(0, 3)
+    .map((peak) => refine(blob, edges, peak))
+    .sort((p, q) => q.symmetry - p.symmetry);
+}
+
+function refine(blob: Blob, edges: readonly Pixel[], start: RoughAxis): RoughAxis {
+  let best = start;
+  for (let step = scanRad / 2; step > 0.004; step /= 2) {
+    for (const a of [best.angleRad - step, best.angleRad + step]) {
+      const tried = mirror(blob, edges, a, 1);
+      if (tried.symmetry > best.symmetry) best = tried;
+    }
+  }
+  return best;
+}
+
+/** Best of a few parallel lines around the hull's centroid: perspective and shading shift it. */
+function mirror(blob: Blob, edges: readonly Pixel[], angleRad: number, stepPx: number): RoughAxis {
+  const c = Math.cos(angleRad);
+  const s = Math.sin(angleRad);
+  const [x0, y0] = blob.centroid;
+  const offsets = blob.hull.map(([x, y]) => -(x - x0) * s + (y - y0) * c);
+  const middle = (Math.max(...offsets) + Math.min(...offsets)) / 2;
+  const spread = Math.max(...offsets) - Math.min(...offsets);
+  const { width, height, data } = blob.nearEdges;
+  let best: RoughAxis = { angleRad, through: blob.centroid, symmetry: -1 };
+  for (let shift = -6; shift <= 6; shift += stepPx) {
+    const off0 = middle + shift;
+    let seen = 0;
+    let met = 0;
+    for (const [x, y] of edges) {
+      const off = -(x - x0) * s + (y - y0) * c - off0;
+      const mx = Math.round(x + 2 * off * s);
+      const my = Math.round(y - 2 * off * c);
+      // What lies past the window's rim has no say.
+      if (mx < 0 || my < 0 || mx >= width || my >= height) continue;
+      seen++;
+      if (data[my * width + mx]) met++;
+    }
+    if (seen < edges.length / 2) continue;
+    // The hull's extents must agree as well: texture inside mirrors onto texture anywhere.
+    const symmetry = (met / seen) * (1 - Math.abs(shift) / spread);
+    if (symmetry > best.symmetry)
+      best = { angleRad, through: [x0 - s * off0, y0 + c * off0], symmetry };
+  }
+  return best;
+}
+
+function sparseEdges({ edges }: Blob, wanted: number): Pixel[] {
+  const all: Pixel[] = [];
+  for (let i = 0; i < edges.data.length; i++)
+    if (edges.data[i]) all.push([i % edges.width, Math.floor(i / edges.width)]);
+  const stride = Math.max(1, Math.floor(all.length / wanted));
+  return all.filter((_, i) => i % stride === 0);
+}

@@ -1,0 +1,172 @@
+import type { Straightened } from './straightened';
+
+/** Part of the straightened view where something repeats along the axis. */
+export interface PeriodicZone {
+  readonly fromS: number;
+  readonly toS: number;
+  readonly periodMm: number;
+  /** Width across the axis over which the pattern is seen, weighted by how well the period and its
+   *  harmonics explain each row, mm. */
+  readonly strength: number;
+  /** Outermost rows that repeat with the period: the crests, roughly, in the axis plane, mm. */
+  readonly reachLeftMm: number;
+  readonly reachRightMm: number;
+}
+
+/** Pitches of listed fluid-power threads run from 0.9 mm (27 or 28 tpi) to 3.2 mm (8 tpi). */
+const shortestMm = 0.72;
+const longestMm = 3.7;
+const stepRatio = 1.028;
+const rowStrideMm = 0.25;
+
+interface Row {
+  /** Axis frame, mm. */
+  readonly r: number;
+  readonly values: Float32Array;
+}
+
+/** Spectra of every row in windows along the axis, phases dropped: the ridges of a helix slant from
+ *  row to row, and only their spacing is common to all. Best first; `insideS` is where the fitting lies. */
+export function periodicZones(
+  view: Straightened,
+  insideS: readonly [from: number, to: number],
+): PeriodicZone[] {
+  const rows = whitenedRows(view);
+  const periods: number[] = [];
+  for (let p = shortestMm / 2; p < longestMm; p *= stepRatio) periods.push(p);
+  const octave = Math.round(Math.log(2) / Math.log(stepRatio));
+  const first = periods.findIndex((p) => p >= Math.max(shortestMm, 4 * view.stepMm));
+  const found: PeriodicZone[] = [];
+  for (const windowMm of [5, 8, 12]) {
+    for (
+      let centre = insideS[0] + windowMm / 2;
+      centre <= insideS[1] - windowMm / 2 + 1e-9;
+      centre += windowMm / 8
+    ) {
+      const spectra = windowSpectra(view, rows, centre - view.fromS, windowMm, periods);
+      let best: PeriodicZone | null = null;
+      for (let k = first; k < periods.length; k++) {
+        const p = periods[k];
+        if (3 * p > windowMm) break;
+        // The crest and the root of a ridge both shine: much of the power sits in the second harmonic,
+        // and counting it with the first keeps half a pitch from passing for a pitch. Twice the pitch may
+        // win instead where all power is in the first; the outline tells (outline-edges.ts).
+        let strength = 0;
+        for (const row of spectra) {
+          const explained = Math.min(1, row[k] + row[k - octave]);
+          strength += explained * explained;
+        }
+        strength *= rowStrideMm * Math.min(1, Math.sqrt(windowMm / 8));
+        if (!best || strength > best.strength)
+          best = {
+            fromS: centre - windowMm / 2,
+            toS: centre + windowMm / 2,
+            periodMm: p,
+            strength,
+            ...reach(rows, spectra, k, octave),
+          };
+      }
+      if (best) found.push(best);
+    }
+  }
+  return found.sort((a, b) => b.strength - a.strength);
+}
+
+/** How far out, left and right, at least half of three neighbouring rows repeat. */
+function reach(rows: readonly Row[], spectra: readonly Float64Array[], k: number, octave: number) {
+  const explained = spectra.map((row) => Math.min(1, row[k] + row[k - octave]) * row[row.length - 1]);
+  const typical = [...explained].sort((a, b) => b - a)[Math.floor(explained.length / 3)] ?? 0;
+  let left = 0;
+  let right = 0;
+  rows.forEach(({ r }, i) => {
+    const near = [i - 1, i, i + 1].map((j) => explained[j] ?? 0).sort((a, b) => a - b)[1];
+    if (near < 0.4 * typical) return;
+    left = Math.max(left, r);
+    right = Math.max(right, -r);
+  });
+  return { reachLeftMm: left, reachRightMm: right };
+}
+
+/** Share of each row's windowed variance at each period, rows × (periods, variance). */
+function windowSpectra(
+  view: Straightened,
+  rows: readonly Row[],
+  centreMm: number,
+  windowMm: number,
+  periods: readonly number[],
+): Float64Array[] {
+  const i0 = Math.max(0, Math.round((centreMm - windowMm / 2) / view.stepMm));
+  const i1 = Math.min(view.columns - 1, Math.round((centreMm + windowMm / 2) / view.stepMm));
+  const n = i1 - i0 + 1;
+  const w = Float64Array.from({ length: n }, (_, i) => Math.sin((Math.PI * (i + 0.5)) / n));
+  const sumW = w.reduce((a, b) => a + b, 0);
+  const sumW2 = w.reduce((a, b) => a + b * b, 0);
+  const windowed = rows.map(({ values: row }) => {
+    let mean = 0;
+    for (let i = 0; i < n; i++) mean += w[i] * row[i0 + i];
+    mean /= sumW;
+    let energy = 1e-9;
+    const v = new Float64Array(n);
+    for (let i = 0; i < n; i++) {
+      v[i] = w[i] * (row[i0 + i] - mean);
+      energy += v[i] * v[i];
+    }
+    return { v, energy };
+  });
+  // Last entry: the row's own variance, near 1 for ridges and near 0 for paper.
+  const out = windowed.map(({ energy }) => {
+    const row = new Float64Array(periods.length + 1);
+    row[periods.length] = energy / sumW2;
+    return row;
+  });
+  const c = new Float64Array(n);
+  const s = new Float64Array(n);
+  periods.forEach((p, k) => {
+    for (let i = 0; i < n; i++) {
+      const t = (2 * Math.PI * i * view.stepMm) / p;
+      c[i] = Math.cos(t);
+      s[i] = Math.sin(t);
+    }
+    windowed.forEach(({ v, energy }, r) => {
+      let a = 0;
+      let b = 0;
+      for (let i = 0; i < n; i++) {
+        a += c[i] * v[i];
+        b += s[i] * v[i];
+      }
+      // A pure wave under the window w has |Σ w²·A·cos·e|² = (A·Σw²/2)² and energy A²·Σw²/2.
+      out[r][k] = (2 * (a * a + b * b)) / (sumW2 * energy);
+    });
+  });
+  return out;
+}
+
+/** Rows in coded brightness less their running mean and over their running spread: shading goes,
+ *  and the step at a hex counts no more than a ridge. A floor on the spread keeps noise small. */
+function whitenedRows({ values, columns, rows, fromR, stepMm }: Straightened): Row[] {
+  const half = Math.round(2.0 / stepMm);
+  const stride = Math.max(1, Math.round(rowStrideMm / stepMm));
+  const floor = 0.35;
+  const out: Row[] = [];
+  for (let j = 0; j < rows; j += stride) {
+    const row = Float64Array.from(values.subarray(j * columns, (j + 1) * columns), Math.sqrt);
+    if (!row.every(Number.isFinite)) continue;
+    const s1 = new Float64Array(columns + 1);
+    const s2 = new Float64Array(columns + 1);
+    for (let i = 0; i < columns; i++) {
+      s1[i + 1] = s1[i] + row[i];
+      s2[i + 1] = s2[i] + row[i] * row[i];
+    }
+    out.push({
+      r: fromR + j * stepMm,
+      values: Float32Array.from(row, (v, i) => {
+        const a = Math.max(0, i - half);
+        const b = Math.min(columns, i + half + 1);
+        const mean = (s1[b] - s1[a]) / (b - a);
+        const variance = Math.max(0, (s2[b] - s2[a]) / (b - a) - mean * mean);
+        return (v - mean) / Math.hypot(Math.sqrt(variance), floor);
+      }),
+    });
+  }
+  return out;
+}

@@ -1,0 +1,207 @@
+import { type LeastSquaresResult, leastSquares } from '../../quantity/least-squares';
+import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
+import type { PeriodStart } from './start-period';
+import { contourAt, toothContour } from './tooth';
+
+/** The outline of both sides fitted as one thread. Frame: axis frame of the points, mm. */
+export interface ThreadFit {
+  /** In the order of `fitParameters`. */
+  readonly parameters: Float64Array;
+  readonly pitchMm: number;
+  /** Crest radius at `middleS`, corrected for blur and slant. */
+  readonly crestRadiusMm: number;
+  /** Growth of the radius along s. */
+  readonly halfTaper: number;
+  /** Offset and turn of the axis that the two sides ask for: left minus right, halved. */
+  readonly axisOffsetMm: number;
+  readonly axisTurn: number;
+  readonly crestS: number;
+  readonly flat: number;
+  readonly depth: number;
+  readonly halfAngleRad: number;
+  readonly blurMm: number;
+  /** Over `fitParameters`; scatter and its correlation along the outline included. */
+  readonly covariance: Float64Array;
+  readonly scatterMm: number;
+  readonly cost: number;
+  readonly termination: string;
+  /** Cauchy weight of each point, 0…1. */
+  readonly weights: Float64Array;
+  readonly modelAt: (side: Side, s: number, slope: number) => number;
+}
+
+export const fitParameters = [
+  'pitch',
+  'crestS',
+  'radius',
+  'halfTaper',
+  'offset',
+  'turn',
+  'flat',
+  'depth',
+  'lnBlur',
+  'halfAngle',
+] as const;
+
+export interface ThreadPriors {
+  readonly blurMm: number;
+  readonly halfAngleRad: number;
+  /** +1 or −1: which way the helix climbs, as the sign of its slope on the left side. */
+  readonly handed: 1 | -1;
+}
+
+const slantNodes = 5;
+
+export function fitThread(
+  points: readonly OutlinePoint[],
+  middleS: number,
+  start: PeriodStart,
+  priors: ThreadPriors,
+): ThreadFit {
+  const n = points.length;
+  const radius0 = (start.left[0] + start.right[0]) / 2 + 0.9 * start.amplitudeMm;
+  const initial = [
+    start.pitchMm,
+    start.crestS,
+    radius0,
+    (start.left[1] + start.right[1]) / 2,
+    (start.left[0] - start.right[0]) / 2,
+    (start.left[1] - start.right[1]) / 2,
+    0.14,
+    0.61,
+    0,
+    priors.halfAngleRad,
+  ];
+  const lead = start.pitchMm / (2 * Math.PI * radius0);
+  /** (t ± λ), whose square times R/p is the slant of tooth.ts. */
+  const tilt = (side: Side, slope: number) => slope + (side === 'left' ? 1 : -1) * priors.handed * lead;
+  const tilts = points.map((q) => Math.abs(tilt(q.side, q.slope)));
+  const low = Math.min(...tilts);
+  const high = Math.max(...tilts, low + 0.01);
+
+  const model = (p: ArrayLike<number>) => {
+    const ratio = p[2] / p[0];
+    const contours = Array.from({ length: slantNodes }, (_, k) => {
+      const t = low + ((high - low) * k) / (slantNodes - 1);
+      return toothContour(
+        {
+          flat: Math.max(0.01, Math.min(0.6, p[6])),
+          depth: Math.max(0.2, Math.min(0.95, p[7])),
+          blur: (priors.blurMm * Math.exp(p[8])) / p[0],
+          halfAngleRad: Math.max(0.2, Math.min(0.9, p[9])),
+        },
+        Math.max(1e-6, ratio * t * t),
+      );
+    });
+    return (side: Side, s: number, slope: number) => {
+      const sign = side === 'left' ? 1 : -1;
+      const t = s - middleS;
+      const phase = (s - p[1]) / p[0] + (side === 'left' ? 0 : 0.5);
+      const at = ((Math.abs(tilt(side, slope)) - low) / (high - low)) * (slantNodes - 1);
+      const k = Math.max(0, Math.min(slantNodes - 2, Math.floor(at)));
+      const f = Math.max(0, Math.min(1, at - k));
+      const tooth = contourAt(contours[k], phase) * (1 - f) + contourAt(contours[k + 1], phase) * f;
+      return p[2] + p[3] * t + sign * (p[4] + p[5] * t) + p[0] * tooth;
+    };
+  };
+  const residualsOf = (p: ArrayLike<number>) => {
+    const at = model(p);
+    return points.map((q) => q.r - at(q.side, q.s, q.slope));
+  };
+  const robustScatter = (p: ArrayLike<number>) => {
+    const sizes = residualsOf(p)
+      .map(Math.abs)
+      .sort((a, b) => a - b);
+    return Math.max(0.002, 1.4826 * (sizes[sizes.length >> 1] ?? 1));
+  };
+  let scatter = 0.08 * start.pitchMm;
+  let fit: LeastSquaresResult | null = null;
+  let current: ArrayLike<number> = initial;
+  for (let pass = 0; pass < 4; pass++) {
+    const sigma = scatter;
+    fit = leastSquares({
+      parameters: current,
+      count: n + 4,
+      loss: 'cauchy',
+      lossScale: 2,
+      steps: [1e-4, 1e-3, 1e-3, 1e-4, 1e-3, 1e-4, 4e-3, 4e-3, 0.02, 0.01],
+      maxIterations: 25,
+      residuals: (p, out) => {
+        const at = model(p);
+        for (let i = 0; i < n; i++) {
+          const q = points[i];
+          out[i] = (q.r - at(q.side, q.s, q.slope)) / sigma;
+        }
+        out[n] = (p[6] - 0.14) / 0.05;
+        out[n + 1] = (p[7] - 0.61) / 0.05;
+        out[n + 2] = p[8] / 0.2;
+        out[n + 3] = (p[9] - priors.halfAngleRad) / 0.06;
+      },
+    });
+    current = fit.parameters;
+    const next = robustScatter(current);
+    const settled = pass > 0 && Math.abs(next / scatter - 1) < 0.03;
+    scatter = next;
+    if (settled) break;
+  }
+  const p = fit!.parameters;
+  const residuals = residualsOf(p);
+  const weights = Float64Array.from(residuals, (e) => 1 / (1 + (e / (2 * scatter)) ** 2));
+  const inflation = alongOutline(points, residuals, weights, p[0]);
+  return {
+    parameters: p,
+    pitchMm: p[0],
+    crestRadiusMm: p[2],
+    halfTaper: p[3],
+    axisOffsetMm: p[4],
+    axisTurn: p[5],
+    crestS: p[1],
+    flat: p[6],
+    depth: p[7],
+    halfAngleRad: p[9],
+    blurMm: priors.blurMm * Math.exp(p[8]),
+    covariance: fit!.covariance.map((v) => v * inflation),
+    scatterMm: scatter,
+    cost: fit!.cost,
+    termination: fit!.termination,
+    weights,
+    modelAt: model(p),
+  };
+}
+
+/** Neighbouring cuts see the same pixels and the same scratch: by how much the variance of a mean
+ *  over the outline exceeds that of independent points, 1 + 2 Σ ρ(lag), lags up to half a pitch. */
+function alongOutline(
+  points: readonly OutlinePoint[],
+  residuals: readonly number[],
+  weights: Float64Array,
+  pitchMm: number,
+): number {
+  const lags = 80;
+  let square = 0;
+  let count = 0;
+  const sums = new Float64Array(lags);
+  const counts = new Float64Array(lags);
+  for (const side of ['left', 'right'] as const) {
+    const order = points
+      .map((q, i) => ({ s: q.s, i, side: q.side }))
+      .filter((q) => q.side === side && weights[q.i] > 0.3)
+      .sort((a, b) => a.s - b.s);
+    for (let a = 0; a < order.length; a++) {
+      square += residuals[order[a].i] ** 2;
+      count++;
+      for (let lag = 1; lag < lags && a + lag < order.length; lag++) {
+        if (order[a + lag].s - order[a].s > pitchMm / 2) break;
+        sums[lag] += residuals[order[a].i] * residuals[order[a + lag].i];
+        counts[lag]++;
+      }
+    }
+  }
+  let inflation = 1;
+  for (let lag = 1; lag < lags && counts[lag] >= 20; lag++) {
+    const rho = sums[lag] / counts[lag] / (square / count);
+    if (rho < 0.05) break;
+    inflation += 2 * rho;
+  }
+  return inflation;
+}

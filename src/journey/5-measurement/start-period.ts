@@ -1,0 +1,99 @@
+import { solveSymmetric } from '../../quantity/matrix';
+import type { OutlinePoint } from '../4-thread-signal/outline-edges';
+
+/** A first period from outline points: linear least squares at each trial pitch, robustly weighted. */
+export interface PeriodStart {
+  readonly pitchMm: number;
+  /** Axial position of a crest on the left side, mm. */
+  readonly crestS: number;
+  /** Radius of the mean outline and slope on each side. */
+  readonly left: readonly [number, number];
+  readonly right: readonly [number, number];
+  /** Amplitude of the fundamental, mm. */
+  readonly amplitudeMm: number;
+  /** Share of the detrended spread that the period explains. */
+  readonly explained: number;
+}
+
+const harmonics = 3;
+const unknowns = 4 + 2 * harmonics;
+
+/** Left and right outlines of a single-start helix are half a pitch apart: harmonic k of the right
+ *  side is (−1)^k times that of the left. */
+export function startPeriod(
+  points: readonly OutlinePoint[],
+  middleS: number,
+  pitches: readonly number[],
+): PeriodStart | null {
+  let best: PeriodStart | null = null;
+  for (const p of pitches) {
+    const tried = fitAt(points, middleS, p);
+    if (tried && (!best || tried.explained > best.explained)) best = tried;
+  }
+  return best;
+}
+
+function fitAt(points: readonly OutlinePoint[], middleS: number, pitchMm: number): PeriodStart | null {
+  const n = points.length;
+  const rows = points.map((q) => basis(q, middleS, pitchMm));
+  const w = new Float64Array(n).fill(1);
+  let x: Float64Array | null = null;
+  let scale = 0.3 * pitchMm;
+  const residual = (i: number, c: Float64Array) => {
+    let v = points[i].r;
+    for (let k = 0; k < unknowns; k++) v -= rows[i][k] * c[k];
+    return v;
+  };
+  for (let pass = 0; pass < 6; pass++) {
+    const A = new Float64Array(unknowns * unknowns);
+    const b = new Float64Array(unknowns);
+    for (let i = 0; i < n; i++) {
+      const row = rows[i];
+      for (let k = 0; k < unknowns; k++) {
+        b[k] += w[i] * row[k] * points[i].r;
+        for (let l = 0; l < unknowns; l++) A[k * unknowns + l] += w[i] * row[k] * row[l];
+      }
+    }
+    for (let k = 0; k < unknowns; k++) A[k * unknowns + k] += 1e-6 * n;
+    x = solveSymmetric(A, b, unknowns);
+    if (!x) return null;
+    const solved = x;
+    const sizes = points.map((_, i) => Math.abs(residual(i, solved))).sort((p, q) => p - q);
+    scale = Math.max(0.01 * pitchMm, 1.48 * sizes[n >> 1]);
+    for (let i = 0; i < n; i++) w[i] = 1 / (1 + (residual(i, solved) / (2 * scale)) ** 2);
+  }
+  if (!x) return null;
+  const c = x;
+  let wave = 0;
+  let rest = 0;
+  points.forEach((_, i) => {
+    let v = 0;
+    for (let k = 4; k < unknowns; k++) v += rows[i][k] * c[k];
+    const e = residual(i, c);
+    wave += w[i] * v * v;
+    rest += w[i] * e * e + (1 - w[i]) * scale * scale;
+  });
+  const amplitudeMm = Math.hypot(c[4], c[5]);
+  return {
+    pitchMm,
+    crestS: middleS + (Math.atan2(c[5], c[4]) / (2 * Math.PI)) * pitchMm,
+    left: [c[0], c[1]],
+    right: [c[2], c[3]],
+    amplitudeMm,
+    explained: wave / (wave + rest),
+  };
+}
+
+function basis({ side, s }: OutlinePoint, middleS: number, pitchMm: number): Float64Array {
+  const row = new Float64Array(unknowns);
+  const t = s - middleS;
+  row[side === 'left' ? 0 : 2] = 1;
+  row[side === 'left' ? 1 : 3] = t;
+  for (let k = 1; k <= harmonics; k++) {
+    const sign = side === 'right' && k % 2 === 1 ? -1 : 1;
+    const a = (2 * Math.PI * k * t) / pitchMm;
+    row[2 + 2 * k] = sign * Math.cos(a);
+    row[3 + 2 * k] = sign * Math.sin(a);
+  }
+  return row;
+}

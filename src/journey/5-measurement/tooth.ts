@@ -1,0 +1,75 @@
+import { erf } from '../../quantity/erf';
+
+/** One period of a thread's outline, in units of the pitch: a trapezoid with a crest flat, straight
+ *  flanks and a root, as a photo shows it. */
+export interface ToothShape {
+  /** Width of the crest flat; ISO 68-1 and ASME B1.1 make it 1/8, wear widens it, and the rounded
+   *  crest of a 55° form passes for one. */
+  readonly flat: number;
+  readonly depth: number;
+  /** Standard deviation of the blur. */
+  readonly blur: number;
+  readonly halfAngleRad: number;
+}
+
+const phases = 48;
+const nodes = 17;
+const reach = 2.6;
+const offsets = Float64Array.from({ length: nodes }, (_, i) => reach * ((2 * i) / (nodes - 1) - 1));
+const weights = offsets.map((u) => Math.exp(-0.5 * u * u));
+const weightSum = weights.reduce((a, b) => a + b, 0);
+
+/** Height of the half-intensity contour over half a period, relative to the crest (≤ 0 but for
+ *  rounding), sampled at phase k/48 from the middle of a crest; it is symmetric.
+ *
+ *  Two things round it. A view that slants along the axis by a slope t sees, beside each point of the
+ *  silhouette, points further round the thread, r·cos θ wide and shifted by r·sin θ·t: the outline is
+ *  the section dilated by a parabola of radius `slant` = (R/p)(t ± λ)², λ = p/2πR the slope of the helix,
+ *  its sign by side and hand. Crests keep their height and roots fill. Then blur pulls convex
+ *  corners in, which is what makes naive crest diameters small. */
+export function toothContour(shape: ToothShape, slant: number): Float64Array {
+  const slope = 1 / Math.tan(shape.halfAngleRad);
+  const corner = slant * slope;
+  const height = (x: number) => {
+    const off = Math.abs(x - Math.round(x)) - shape.flat / 2;
+    if (off <= 0) return 0;
+    const fall = off < corner ? (off * off) / (2 * slant) : slope * off - (corner * slope) / 2;
+    return -Math.min(shape.depth, fall);
+  };
+  const sigma = Math.max(0.004, shape.blur);
+  const contour = new Float64Array(phases / 2 + 1);
+  const heights = new Float64Array(nodes);
+  let y = 0;
+  for (let k = 0; k <= phases / 2; k++) {
+    for (let i = 0; i < nodes; i++) heights[i] = height(k / phases + offsets[i] * sigma);
+    y = halfLevel(heights, sigma, y);
+    contour[k] = y;
+  }
+  return contour;
+}
+
+/** y at which Σ w·Φ((h − y)/σ) = ½ Σ w, by Newton steps that stay within a blur width. */
+function halfLevel(heights: Float64Array, sigma: number, start: number): number {
+  let y = start;
+  for (let step = 0; step < 8; step++) {
+    let covered = -weightSum / 2;
+    let slope = 1e-9;
+    for (let i = 0; i < nodes; i++) {
+      const z = (heights[i] - y) / sigma;
+      covered += weights[i] * 0.5 * (1 + erf(z * Math.SQRT1_2));
+      slope += (weights[i] * 0.3989422804 * Math.exp(-0.5 * z * z)) / sigma;
+    }
+    const move = Math.max(-1.5 * sigma, Math.min(1.5 * sigma, covered / slope));
+    y += move;
+    if (Math.abs(move) < 1e-5) break;
+  }
+  return y;
+}
+
+/** Contour at any phase, in periods; linear between samples. */
+export function contourAt(contour: Float64Array, phase: number): number {
+  const x = Math.abs(phase - Math.round(phase)) * phases;
+  const k = Math.min(phases / 2 - 1, Math.floor(x));
+  const f = x - k;
+  return contour[k] * (1 - f) + contour[k + 1] * f;
+}
