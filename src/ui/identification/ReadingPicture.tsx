@@ -9,11 +9,8 @@ export function ReadingPicture(props: { readonly kind: ReadingKind }) {
       <Switch>
         <Match when={props.kind === 'pitch-gauge'}>
           <Male x={70} />
-          <path
-            class="tool"
-            d="M84 6 H236 V30 L230 38 L223 38 L216 26 L209 38 L202 26 L195 38 L188 26 L181 38 L174 26 L167 38 L160 26 L153 38 L146 26 L139 38 L132 26 L125 38 L118 26 L111 38 L104 30 L84 22 Z"
-          />
-          <circle class="tool-line" cx="94" cy="14" r="3.5" />
+          <path class="tool" d={blade()} />
+          <circle class="tool-line" cx="72" cy="15" r="3.5" />
         </Match>
         <Match when={props.kind === 'caliper-od'}>
           <Male x={70} />
@@ -74,6 +71,13 @@ export function ReadingPicture(props: { readonly kind: ReadingKind }) {
   );
 }
 
+/** A gauge blade whose teeth sit in the thread of `Male`, just clear of it. */
+function blade(): string {
+  let teeth = '';
+  for (let i = 7; i >= 0; i--) teeth += `L${96 + i * 14} 46L${89 + i * 14} 34`;
+  return `M62 6H214V34H201${teeth}L82 44L62 24Z`;
+}
+
 /** A male end seen from the side, free end to the left, axis at y = 72. */
 function Male(props: { readonly x: number }) {
   const crests = () => {
@@ -84,7 +88,7 @@ function Male(props: { readonly x: number }) {
       top += `L${x} 38L${x + 7} 50`;
       bottom += `L${x - 7} 94L${x} 106`;
     }
-    return `${top} ${bottom}`;
+    return `${top} ${bottom}L${props.x + 124} 94`;
   };
   return (
     <>

@@ -78,6 +78,10 @@ export function SectionDrawing(props: {
         class="thin"
         d={`M${shape().lengthMm} ${shape().outerMm * 0.5}H${shape().threadToMm + props.dimensions.pitchMm}`}
       />
+      <path
+        class="thin"
+        d={`M0 0V${-shape().mouthMm / 2}M${shape().lengthMm} 0V${-shape().boreMm / 2}`}
+      />
       <path class="axis" d={`M${-width() * 0.03} 0H${shape().lengthMm * 1.05}`} />
       <path class="seal" d={path(shape().seal)} />
       <For each={shape().rings}>

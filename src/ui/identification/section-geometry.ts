@@ -30,6 +30,8 @@ export interface SectionShape {
   readonly threadToMm: number;
   readonly minorMm: number;
   readonly boreMm: number;
+  /** Opening of the bore at the free end. */
+  readonly mouthMm: number;
 }
 
 /** Depth of an external thread, as a share of pitch: 17/24·H for 60° (ISO 68-1, ASME B1.1),
@@ -98,6 +100,7 @@ export function sectionShape(d: SectionDimensions): SectionShape {
     threadToMm: to,
     minorMm: minor * 2,
     boreMm: bore * 2,
+    mouthMm: (nose.inside.at(-1)?.[1] ?? bore) * 2,
   };
 }
 

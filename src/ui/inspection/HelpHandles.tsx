@@ -52,6 +52,7 @@ export function HelpHandles(props: {
             });
           };
           return (
+            // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a point moved by arrow keys has no better role
             <g
               class="help-handle"
               data-handle={end}

@@ -37,14 +37,14 @@ export function Numbers(props: {
       />
       <Row
         name={t().inspection.flank}
-        main={m().flankAngleDeg && plusMinus(m().flankAngleDeg!, '°')}
+        main={m().flankAngleDeg ? plusMinus(m().flankAngleDeg!, '°') : null}
       />
       <Row
         name={t().inspection.nose}
-        main={m().noseHalfAngleDeg && plusMinus(m().noseHalfAngleDeg!, '°')}
+        main={m().noseHalfAngleDeg ? plusMinus(m().noseHalfAngleDeg!, '°') : null}
       />
       <Row name={t().inspection.turns} main={number(m().turns, 1)} />
-      <Row name={t().inspection.hand} main={m().hand && t().inspection[m().hand!]} />
+      <Row name={t().inspection.hand} main={m().hand ? t().inspection[m().hand!] : null} />
       <Row name={t().inspection.starts} main={m().starts === null ? null : String(m().starts)} />
       <Show when={props.reference}>
         {(reference) => (

@@ -73,6 +73,7 @@ export function OverlayLayers(props: {
         <g class="layer-crests">
           <For each={props.overlay.crests}>
             {(mark, index) => (
+              // biome-ignore lint/a11y/noStaticElementInteractions: the profile's slider is the way by keyboard
               <g
                 classList={{ chosen: props.crest === index() }}
                 onPointerEnter={() => props.onCrest(index())}

@@ -137,6 +137,7 @@ export function PhotoView(props: PhotoViewProps) {
             transform: `scale(${1 / scale()}) translate(${-0.5 - box().x}px, ${-0.5 - box().y}px)`,
           }}
         />
+        {/* biome-ignore lint/a11y/noSvgWithoutTitle: decorative, or named by its handles */}
         <svg
           class="photo-drawing"
           viewBox={`${box().x} ${box().y} ${box().width} ${box().height}`}

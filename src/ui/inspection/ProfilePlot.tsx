@@ -141,6 +141,7 @@ export function ProfilePlot(props: {
         </text>
         <For each={props.crests}>
           {(mark, index) => (
+            // biome-ignore lint/a11y/noStaticElementInteractions: the slider below is the way by keyboard
             <g
               class="crest"
               classList={{ chosen: props.crest === index() }}

@@ -253,6 +253,8 @@ export const en = {
       'The picture carries the numbers in its margin and survives a messenger. Neither holds a place or the camera data.',
     exportSheet: 'Save the sheet file',
     savedFile: 'Saved.',
+    pictureHint: 'Open this picture in Crestwise: it holds the whole sheet.',
+    tooMuch: 'This sheet holds too much for a picture. Hand over the sheet file.',
     addPhoto: 'Add another photo of the same fitting',
     photos: (n: number) => (n === 1 ? '1 photo' : `${n} photos`),
     disagree: 'The photos do not agree. Is it the same fitting?',
@@ -683,6 +685,7 @@ export const en = {
     notPhoto: 'This is neither a photo nor a sheet.',
     sheetOpened: 'Sheet opened from the file.',
     pictureOpened: 'Sheet read from the margin of the picture.',
+    cropped: 'This picture was cropped. Ask for it as it was shared.',
     newer: 'This sheet was written by a newer version. Reload this page, then open it again.',
   },
   /** Keyed by the tables' own trade names. */

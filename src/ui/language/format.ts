@@ -40,6 +40,11 @@ export function percent(probability: number): string {
   return `${number(p, p < 10 || p > 90 ? 1 : 0)} %`;
 }
 
+/** The browser's own region where it speaks the chosen language, for dates. */
+function region(): string {
+  return navigator.languages.find((tag) => tag.startsWith(language())) ?? language();
+}
+
 export function bytes(count: number): string {
   if (count < 1e6) return `${number(count / 1e3, 0)} kB`;
   if (count < 1e9) return `${number(count / 1e6, 1)} MB`;
@@ -47,7 +52,7 @@ export function bytes(count: number): string {
 }
 
 export function dateTime(at: number | string): string {
-  return new Intl.DateTimeFormat(language(), { dateStyle: 'medium', timeStyle: 'short' }).format(
+  return new Intl.DateTimeFormat(region(), { dateStyle: 'medium', timeStyle: 'short' }).format(
     new Date(at),
   );
 }

@@ -2,7 +2,7 @@ import { For } from 'solid-js';
 import { t } from '../language/language';
 import './cautions.css';
 
-const order = ['pressure', 'mix', 'injection', 'gauge', 'authority'] as const;
+export const cautionOrder = ['pressure', 'mix', 'injection', 'gauge', 'authority'] as const;
 
 /** Shown with every identification. */
 export function Cautions() {
@@ -15,7 +15,7 @@ export function Cautions() {
         {t().result.cautions}
       </h2>
       <ul>
-        <For each={order}>{(key) => <li>{t().result.caution[key]}</li>}</For>
+        <For each={cautionOrder}>{(key) => <li>{t().result.caution[key]}</li>}</For>
       </ul>
     </section>
   );

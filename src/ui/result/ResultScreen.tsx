@@ -14,6 +14,7 @@ import { dimensionsOf, loadTables, type Tables } from '../identification/table-r
 import { dateTime, number, percent, plusMinus } from '../language/format';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
+import { HandOver } from '../sheet/HandOver';
 import { hashOf } from '../shell/route';
 import { nameOf, stateOf } from '../work/open-sheet';
 import { openById, openSheet } from '../work/sheets';
@@ -245,6 +246,7 @@ function Result(props: { readonly tables: Tables }) {
         </div>
         <Cautions />
         <CounterPanel />
+        <HandOver title={t().result.answer} />
       </article>
     </div>
   );

@@ -13,6 +13,7 @@ import {
 import { initialLanguage, language, setLanguage, t } from '../language/language';
 import { StartScreen } from '../start/StartScreen';
 import { acceptDropsAndPastes } from '../work/intake';
+import { followOtherTabs } from '../work/sheets';
 import './base.css';
 import { Notices } from './Notices';
 import { type Route, route } from './route';
@@ -48,6 +49,7 @@ export function App() {
   const [ready, setReady] = createSignal(false);
   onMount(async () => {
     acceptDropsAndPastes();
+    followOtherTabs();
     await setLanguage(initialLanguage(), false).catch(() => undefined);
     setReady(true);
   });

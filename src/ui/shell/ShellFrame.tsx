@@ -25,16 +25,13 @@ export function ShellFrame(props: { readonly children: JSX.Element }) {
     })[to.screen as 'start' | 'card' | 'drawer' | 'standards'];
   return (
     <div class="frame">
-      <a
+      <button
+        type="button"
         class="skip"
-        href="#content"
-        onClick={(event) => {
-          event.preventDefault();
-          document.querySelector<HTMLElement>('main')?.focus();
-        }}
+        onClick={() => document.querySelector<HTMLElement>('main')?.focus()}
       >
         {t().shell.skip}
-      </a>
+      </button>
       <header class="strip">
         <a class="wordmark" href="#/" aria-label="Crestwise">
           <Mark />

@@ -1,4 +1,4 @@
-import { createResource, For, onCleanup, Show } from 'solid-js';
+import { createResource, For, onCleanup, onMount, Show } from 'solid-js';
 import { SheetCard } from '../drawer/SheetCard';
 import { t } from '../language/language';
 import { hashOf } from '../shell/route';
@@ -8,10 +8,14 @@ export function Recent() {
   const [entries, { refetch }] = createResource(async () => {
     const { drawer, listDrawer } = await drawerAccess();
     const list = await listDrawer(drawer);
-    const stop = drawer.onElsewhere(() => void refetch());
-    onCleanup(stop);
     return list.ok ? list.value.slice(0, 4) : [];
   });
+  let stop: (() => void) | null = null;
+  onMount(async () => {
+    const { drawer } = await drawerAccess();
+    stop = drawer.onElsewhere(() => void refetch());
+  });
+  onCleanup(() => stop?.());
   return (
     <Show when={(entries.latest?.length ?? 0) > 0}>
       <section class="start-recent stack tight" aria-labelledby="recent-title">

@@ -43,6 +43,9 @@ export function StartScreen() {
           {t().start.card}:{' '}
           <a href={hashOf({ screen: 'card' })}>{usedCheck()?.name ?? t().start.cardNominal}</a>
         </p>
+        <div class="start-sketch" aria-hidden="true">
+          <CardSketch shows="right" />
+        </div>
       </section>
       <Show when={draft()}>
         {(kept) => (

@@ -1,13 +1,61 @@
 import { createSignal } from 'solid-js';
+import type { MeasureOptions } from '../../journey/identification';
+import { t } from '../language/language';
+import { notify } from '../shell/notices';
+import { go } from '../shell/route';
+import { arrive } from './arrive';
 import { measureNew } from './job';
+import { drawerAccess } from './keep';
+import { isZip, mayBeSharedPicture } from './sniff';
 
 const [hovering, setHovering] = createSignal(false);
 /** A file is being dragged over the page. */
 export const dropping = hovering;
 
-/** One way in for whatever is chosen, dropped, pasted or shared into the page. */
-export async function takeIn(file: File | Blob): Promise<void> {
-  await measureNew(file);
+/** One way in for whatever is chosen, dropped, pasted or shared into the page: a sheet file, an
+ *  archive, a shared picture, else a photo to measure. */
+export async function takeIn(
+  file: Blob,
+  options: Partial<MeasureOptions> = {},
+): Promise<'sheet' | 'archive' | 'photo'> {
+  const head = new Uint8Array(await file.slice(0, 4).arrayBuffer());
+  if (isZip(head)) return openSheetOrArchive(file);
+  if (await mayBeSharedPicture(file)) {
+    const { openPicture } = await import('../../handover/open-picture');
+    const opened = await openPicture(file);
+    if (opened.ok) {
+      await arrive(opened.value);
+      notify(t().shared.pictureOpened);
+      return 'sheet';
+    }
+    if (opened.reason === 'newer-version') notify(t().shared.newer);
+    else if (opened.reason === 'cropped-picture') notify(t().shared.cropped);
+  }
+  await measureNew(file, options);
+  return 'photo';
+}
+
+async function openSheetOrArchive(file: Blob): Promise<'sheet' | 'archive'> {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  const { sheetFromFile } = await import('../../journey/8-sheet/sheet-file');
+  const sheet = sheetFromFile(bytes);
+  if (sheet.ok) {
+    await arrive(sheet.value);
+    notify(t().shared.sheetOpened);
+    return 'sheet';
+  }
+  const { drawer, importDrawer, makeThumbnail } = await drawerAccess();
+  const imported = await importDrawer(drawer, bytes, (photo) =>
+    makeThumbnail(new Blob([photo.slice()], { type: 'image/jpeg' })),
+  );
+  if (imported.ok) {
+    notify(t().drawer.imported(imported.value.added + imported.value.replaced));
+    go({ screen: 'drawer' });
+  } else if (imported.reason === 'no-room') notify(t().shell.storageFull);
+  else if (sheet.reason === 'newer-version' || imported.reason === 'newer-version')
+    notify(t().shared.newer);
+  else notify(t().drawer.importBad);
+  return 'archive';
 }
 
 /** Listens for as long as the page lives. */

@@ -1,0 +1,131 @@
+import type { Block } from '../../handover/pdf-flow';
+import type { ResultPage } from '../../handover/result-pdf';
+import { readingText } from '../identification/reading-text';
+import { loadTables } from '../identification/table-rows';
+import { dateTime, number, percent, plusMinus } from '../language/format';
+import { t } from '../language/language';
+import { tradeName } from '../language/trade-names';
+import { nameOf, type SheetWithPhotos, stateOf } from '../work/open-sheet';
+import { assemblyKind } from './assembly';
+import { cautionOrder } from './Cautions';
+import { elastomers } from './elastomers';
+
+const heading = (text: string): Block => ({ kind: 'heading', text });
+const row = (label: string, value: string): Block => ({ kind: 'row', label, value });
+const text = (words: string): Block => ({ kind: 'text', text: words });
+
+/** The result screen as one printed page, in the language of the screen. */
+export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<ResultPage> {
+  const tables = await loadTables();
+  const { decision, connections, end } = sheet.conclusion;
+  const decided = decision.connection;
+  const connection = decided
+    ? tables.connection(decided.family, decided.size, end ?? 'male')
+    : null;
+  const kind = connection && assemblyKind(connection);
+  const words = t().result;
+  const m = sheet.measurement;
+  const shot = sheet.shots[0];
+  const photo = photos[0];
+
+  const left: Block[] = [
+    heading(words.family),
+    row(words.thread, decision.thread ?? t().identification.open),
+  ];
+  if (connection && kind) {
+    left.push(row(words.family, `${connection.family} ${connection.size}`));
+    if (connection.dash) left.push(row(words.dash, `-${connection.dash}`));
+    const tube = connection.tubeOdMm ?? connection.hoseBoreMm;
+    if (tube) left.push(row(words.tube, `${number(tube, 2)} mm, ${number(tube / 25.4, 3)} in`));
+    left.push(row(words.seal, words.sealings[kind]));
+    if (connection.oRing) {
+      const { designation, innerDiameterMm, sectionMm, hardnessShoreA } = connection.oRing;
+      left.push(
+        row(
+          words.oRing,
+          `${designation}, ${number(innerDiameterMm, 2)} x ${number(sectionMm, 2)} mm`,
+        ),
+      );
+      if (hardnessShoreA) left.push(row(words.hardness, words.shore(String(hardnessShoreA))));
+    }
+    left.push(row(words.mating, words.mates[kind]), row(words.source, connection.source));
+    if (connection.sealing === 'o-ring' || connection.sealing === 'face-ring') {
+      left.push(heading(words.elastomers));
+      for (const one of elastomers)
+        left.push(
+          row(
+            words.fluids[one.fluid],
+            `${one.suits.join(', ')} (${words.avoid}: ${one.avoid.join(', ')})`,
+          ),
+        );
+      left.push(text(words.elastomersNote));
+    }
+  } else {
+    for (const one of connections.slice(0, 4))
+      left.push(row(`${one.family} ${one.size}`, percent(one.probability)));
+  }
+
+  const right: Block[] = [];
+  if (kind)
+    right.push(
+      heading(words.assembly),
+      { kind: 'list', items: words.steps[kind], numbered: true },
+      text(words.assemblyNote),
+    );
+  const { counter } = sheet;
+  if (counter) {
+    right.push(heading(words.counter));
+    right.push(
+      row(
+        t().sheet.state,
+        counter.verdict === 'open' ? words.verdict.none : words.verdict[counter.verdict],
+      ),
+    );
+    if (counter.parts.length > 0)
+      right.push(text(counter.parts.map((part) => part.number).join(', ')));
+    if (counter.remarks) right.push(text(counter.remarks));
+  }
+
+  const beside: Block[] = [heading(words.numbers)];
+  if (m)
+    beside.push(
+      row(t().inspection.pitch, plusMinus(m.pitchMm, 'mm')),
+      row(t().inspection.major, plusMinus(m.majorDiameterMm, 'mm')),
+      text(t().inspection.numbersNote),
+    );
+  else beside.push(text(t().sheet.noPhoto));
+  if (sheet.readings.length > 0)
+    beside.push(heading(words.readings), {
+      kind: 'list',
+      items: sheet.readings.map(readingText),
+      numbered: false,
+    });
+
+  return {
+    paper: /-(US|CA|MX)\b/.test(navigator.language) ? 'letter' : 'a4',
+    heading: sheet.title || (nameOf(sheet) ?? t().drawer.untitled),
+    subheading:
+      decision.state === 'settled'
+        ? connection
+          ? tradeName(connection.tradeName)
+          : ''
+        : words.notSettled,
+    photo:
+      shot && photo
+        ? { jpeg: photo, orientation: shot.photo.orientation, overlay: shot.overlay }
+        : null,
+    beside,
+    left,
+    right,
+    cautions: { title: words.cautions, items: cautionOrder.map((key) => words.caution[key]) },
+    titleBlock: [
+      { label: t().sheet.number, value: sheet.id.slice(0, 8) },
+      { label: t().sheet.date, value: dateTime(sheet.createdAt) },
+      {
+        label: t().sheet.reference,
+        value: shot ? t().sheet[shot.reference.kind] : t().sheet.readings,
+      },
+      { label: t().sheet.state, value: t().sheet.states[stateOf(sheet)] },
+    ],
+  };
+}
