@@ -52,10 +52,11 @@ const mayImport: Record<string, readonly string[]> = {
   journey: ['vision', 'standards', 'scale-card', 'quantity'],
   drawer: ['journey', 'handover', 'quantity'],
   handover: ['journey', 'standards', 'scale-card', 'quantity'],
+  offline: [],
   worker: ['journey', 'vision', 'scale-card', 'quantity'],
-  ui: ['worker', 'journey', 'drawer', 'handover', 'standards', 'scale-card', 'quantity'],
+  ui: ['offline', 'worker', 'journey', 'drawer', 'handover', 'standards', 'scale-card', 'quantity'],
   cli: ['journey', 'vision', 'standards', 'scale-card', 'quantity'],
-  'main.tsx': ['ui'],
+  'main.tsx': ['ui', 'offline'],
 };
 
 const areas = new Set(files.map(areaOf));
