@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
 
 export interface ShippedPackage {
@@ -15,13 +16,10 @@ const alsoShipped = ['@opencvjs/web'];
 
 /** Writes licences.txt: every package whose code or data is in the build, with its licence. */
 export function licencesPlugin(): Plugin {
-  let root = '.';
+  const root = fileURLToPath(new URL('../../', import.meta.url));
   return {
     name: 'crestwise-licences',
     apply: 'build',
-    configResolved: (config) => {
-      root = config.root;
-    },
     generateBundle(_options, bundle) {
       const bundled = Object.values(bundle).flatMap((part) =>
         part.type === 'chunk' ? part.moduleIds.map(packageOfModule) : [],

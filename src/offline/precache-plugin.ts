@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, relative, sep } from 'node:path';
+import { join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
 import type { Build } from './build-list';
@@ -14,7 +14,7 @@ export function precachePlugin(): Plugin {
     name: 'crestwise-precache',
     apply: 'build',
     configResolved: (config) => {
-      outDir = join(config.root, config.build.outDir);
+      outDir = resolve(config.root, config.build.outDir);
     },
     buildStart() {
       this.emitFile({
