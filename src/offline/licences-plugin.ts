@@ -47,7 +47,7 @@ export function shippedPackages(root: string, alsoNames: readonly string[]): Shi
       name,
       version: manifest.version ?? '',
       licence: licenceOf(manifest),
-      texts: licenceTexts(folder),
+      texts: [...licenceTexts(folder, manifest), ...(compiledIn[name] ?? [])],
     });
     for (const dependency of Object.keys(manifest.dependencies ?? {})) visit(dependency, folder);
   };
@@ -64,8 +64,20 @@ export function licencesText(packages: readonly ShippedPackage[]): string {
   return [`Crestwise contains these packages.\n\n${overview}\n`, ...whole].join(rule);
 }
 
+/** What a package's wasm is compiled from and its own files do not mention. */
+const compiledIn: Readonly<Record<string, readonly string[]>> = {
+  '@cwasm/jpeg-turbo': [
+    [
+      'Contains libjpeg-turbo (IJG licence, modified BSD licence, zlib licence;',
+      'https://libjpeg-turbo.org, LICENSE.md there).',
+      'This software is based in part on the work of the Independent JPEG Group.',
+    ].join('\n'),
+  ],
+};
+
 interface Manifest {
   readonly version?: string;
+  readonly author?: string | { readonly name?: string };
   readonly license?: string | { readonly type?: string };
   readonly dependencies?: Readonly<Record<string, string>>;
 }
@@ -84,13 +96,38 @@ function findPackage(name: string, from: string, root: string): string | null {
   return places.find((place) => existsSync(join(place, 'package.json'))) ?? null;
 }
 
-/** In the package's folder and, for wrapped codecs, beside the codec. */
-function licenceTexts(folder: string): string[] {
-  return [folder, join(folder, 'codec'), join(folder, 'codec', 'pkg')]
+/** In the package's folder and, for wrapped codecs, beside the codec. A package that names the MIT
+ *  licence without enclosing it gets the licence's own text. */
+function licenceTexts(folder: string, manifest: Manifest): string[] {
+  const texts = [folder, join(folder, 'codec'), join(folder, 'codec', 'pkg')]
     .filter((place) => existsSync(place))
     .flatMap((place) =>
       readdirSync(place, { withFileTypes: true })
         .filter((entry) => entry.isFile() && /^(licen[cs]e|copying|notice)/i.test(entry.name))
         .map((entry) => readFileSync(join(place, entry.name), 'utf8').trim()),
     );
+  return texts.length === 0 && licenceOf(manifest) === 'MIT' ? [mitLicence(manifest)] : texts;
+}
+
+/** https://spdx.org/licenses/MIT */
+function mitLicence({ author }: Manifest): string {
+  const holder = (typeof author === 'string' ? author : author?.name) ?? 'the authors';
+  return `MIT License
+
+Copyright (c) ${holder}
+
+Permission is hereby granted, free of charge, to any person obtaining a copy of this software and
+associated documentation files (the "Software"), to deal in the Software without restriction,
+including without limitation the rights to use, copy, modify, merge, publish, distribute,
+sublicense, and/or sell copies of the Software, and to permit persons to whom the Software is
+furnished to do so, subject to the following conditions:
+
+The above copyright notice and this permission notice shall be included in all copies or
+substantial portions of the Software.
+
+THE SOFTWARE IS PROVIDED "AS IS", WITHOUT WARRANTY OF ANY KIND, EXPRESS OR IMPLIED, INCLUDING BUT
+NOT LIMITED TO THE WARRANTIES OF MERCHANTABILITY, FITNESS FOR A PARTICULAR PURPOSE AND
+NONINFRINGEMENT. IN NO EVENT SHALL THE AUTHORS OR COPYRIGHT HOLDERS BE LIABLE FOR ANY CLAIM,
+DAMAGES OR OTHER LIABILITY, WHETHER IN AN ACTION OF CONTRACT, TORT OR OTHERWISE, ARISING FROM, OUT
+OF OR IN CONNECTION WITH THE SOFTWARE OR THE USE OR OTHER DEALINGS IN THE SOFTWARE.`;
 }
