@@ -1,3 +1,5 @@
+import { toGrey } from '../journey/1-photo/decode-colour';
+import { type Guidance, judgeFrame, type SeenFrame } from '../journey/guidance';
 import type { Identification, MeasureOptions, OnStage } from '../journey/identification';
 import { identifyPhoto } from '../journey/identify';
 import { workerDecoders } from './worker-decoders';
@@ -7,6 +9,15 @@ import { loadWorkerVision } from './worker-vision';
 const vision = loadWorkerVision();
 // The first call that needs it reports the failure; until then it is nobody's.
 vision.catch(() => {});
+
+/** A frame of the live view; its pixels are transferred, not copied. */
+export interface Frame {
+  readonly width: number;
+  readonly height: number;
+  readonly rgba: ArrayBuffer;
+}
+
+let before: SeenFrame | null = null;
 
 /** What the worker does for the page. The page's side is typed by this object. */
 export const api = {
@@ -24,6 +35,14 @@ export const api = {
     const [bytes, loaded] = await Promise.all([photo.arrayBuffer(), vision]);
     const tools = { vision: loaded, decoders: workerDecoders };
     return identifyPhoto(signal, new Uint8Array(bytes), options, tools, onStage);
+  },
+
+  /** Judges one frame of the live view against the one before it. */
+  async guide(_signal: AbortSignal, _onStage: OnStage, frame: Frame): Promise<Guidance> {
+    const rgba = new Uint8ClampedArray(frame.rgba);
+    const { guidance, seen } = judgeFrame(toGrey({ ...frame, data: rgba }), before, await vision);
+    before = seen;
+    return guidance;
   },
 
   /** Size of the wasm heap, for tests: it must not grow from photo to photo. */

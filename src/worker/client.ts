@@ -1,3 +1,4 @@
+import type { Guidance } from '../journey/guidance';
 import type { Identification, MeasureOptions, OnStage } from '../journey/identification';
 import type { Answer, Call, CallArguments, CallName, CallResult } from './messages';
 
@@ -9,7 +10,7 @@ export class WorkerDied extends Error {
 
 /** The part of Worker that is used, so that tests can stand in for it. */
 export interface WorkerLike {
-  postMessage(message: Call): void;
+  postMessage(message: Call, transfer: Transferable[]): void;
   terminate(): void;
   addEventListener(type: 'message', listener: (event: { data: Answer }) => void): void;
   addEventListener(type: 'error' | 'messageerror', listener: (event: Event) => void): void;
@@ -42,13 +43,30 @@ export class MeasuringWorker {
     return this.call('identify', signal, onStage, photo, options);
   }
 
-  /** An abort ends the worker and starts a fresh one: the work is synchronous for most of its
-   *  time, and a fresh worker compiles its wasm from the browser's cache. */
+  /** Judges one frame of the live view. Takes its pixels: the frame is empty afterwards. */
+  guide(signal: AbortSignal, { width, height, data }: ImageData): Promise<Guidance> {
+    const rgba = data.buffer as ArrayBuffer;
+    return this.#call('guide', signal, () => {}, [{ width, height, rgba }], [rgba]);
+  }
+
   call<N extends CallName>(
     name: N,
     signal: AbortSignal,
     onStage: OnStage,
     ...args: CallArguments<N>
+  ): Promise<CallResult<N>> {
+    return this.#call(name, signal, onStage, args, []);
+  }
+
+  /** Aborting a measurement ends the worker and starts a fresh one: the work is synchronous for
+   *  most of its time, and a fresh worker compiles its wasm from the browser's cache. What is
+   *  short runs to its end unheard. */
+  #call<N extends CallName>(
+    name: N,
+    signal: AbortSignal,
+    onStage: OnStage,
+    args: CallArguments<N>,
+    transfer: Transferable[],
   ): Promise<CallResult<N>> {
     if (signal.aborted) return Promise.reject(signal.reason);
     const id = ++this.#lastId;
@@ -56,6 +74,7 @@ export class MeasuringWorker {
       const onAbort = () => {
         this.#pending.delete(id);
         reject(signal.reason);
+        if (name !== 'identify') return;
         this.#bury(new WorkerDied('ended to cancel another call'));
         this.#worker = this.#start();
       };
@@ -76,7 +95,7 @@ export class MeasuringWorker {
         },
       });
       this.#worker ??= this.#start();
-      this.#worker.postMessage({ id, name, args });
+      this.#worker.postMessage({ id, name, args }, transfer);
     });
   }
 

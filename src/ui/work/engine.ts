@@ -2,9 +2,11 @@ import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measu
 import type { Reading } from '../../journey/6-candidates/reading';
 import type { Conclusion } from '../../journey/7-next-reading/decision';
 import type { Tool } from '../../journey/7-next-reading/next-reading';
+import type { Guidance } from '../../journey/guidance';
 import type { Identification, MeasureOptions, OnStage } from '../../journey/identification';
 import { MeasuringWorker, WorkerDied } from '../../worker/client';
 
+export type { Guidance };
 export { WorkerDied };
 
 /** Set only while screens are laid out without the worker; never in a build. */
@@ -41,21 +43,9 @@ export async function conclude(
   return core.conclude(measurement, readings, { atHand });
 }
 
-/** What the live view needs to know of one frame. */
-export interface Guidance {
-  readonly markersSeen: number;
-  readonly tiltDeg: number | null;
-  readonly tooNear: boolean;
-  readonly tooDark: boolean;
-  readonly moving: boolean;
-  readonly lowContrast: boolean;
-  readonly fittingOutside: boolean;
-  readonly ready: boolean;
-}
-
-/** Judges one frame, or null where the worker gives no guidance. */
+/** Judges one frame of the live view, or null where the worker gives no guidance. */
 export const guideFrame: ((signal: AbortSignal, frame: ImageData) => Promise<Guidance>) | null =
-  null;
+  fixture ? null : (signal, frame) => warmUp().guide(signal, frame);
 
 /** Lets the screen stand first; then the worker and OpenCV arrive while a photo is being chosen. */
 export function warmUpSoon(): void {
