@@ -115,7 +115,7 @@ export function taperChance(called: 'tapered' | 'straight', taper: number, misre
 
 /** Chance of the 55° or 60° form gauge being called the one without light. */
 export function flankChance(called: 55 | 60, flankDeg: 55 | 60, misread: number): number {
-  const right = 1 - misread / 2 - 0.005;
+  const right = 1 - misread / 2 - 0.004;
   return called === flankDeg ? right : 1 - right;
 }
 

@@ -27,7 +27,7 @@ export interface ReadingModel {
   /** Which end the reading's diameter belongs to; null for readings that are no crest diameter. */
   readonly lengthEnd: 'male' | 'female' | null;
   readonly stepMm: number;
-  readonly turns: number;
+  readonly bladeChances: (pitchMm: number) => Float64Array;
   readonly blade: number;
 }
 
@@ -45,7 +45,7 @@ export function readingModels(
       scale: i === misreadIndex ? share : 1,
       lengthEnd: endOf(reading),
       stepMm: 'mm' in reading && reading.mm !== null ? resolutionMm(reading.text) : 0,
-      turns,
+      bladeChances: bladeTable(turns, i === misreadIndex ? 1 : share),
       blade: reading.kind === 'pitch-gauge' ? closestBladeIndex(reading.pitchMm) : -1,
     };
   });
@@ -62,18 +62,28 @@ export function isLength(reading: Reading): reading is LengthReading {
   return endOf(reading) !== null;
 }
 
-const bladeCache = new Map<string, Float64Array>();
+const bladeCache = new Map<string, Map<number, Float64Array>>();
+
+/** Chances of all blades by pitch, kept: the tables hold few pitches. */
+function bladeTable(turns: number, misread: number): (pitchMm: number) => Float64Array {
+  const engaged = Math.round(turns);
+  const key = `${engaged}/${misread}`;
+  const byPitch = bladeCache.get(key) ?? new Map<number, Float64Array>();
+  bladeCache.set(key, byPitch);
+  return (pitchMm) => {
+    let chances = byPitch.get(pitchMm);
+    if (!chances) {
+      chances = bladeChances(pitchMm, engaged, misread);
+      // Unlisted pitches are arbitrary numbers: keep the table from growing with them.
+      if (byPitch.size > 2000) byPitch.clear();
+      byPitch.set(pitchMm, chances);
+    }
+    return chances;
+  };
+}
 
 export function cachedBladeChances(pitchMm: number, turns: number, misread: number): Float64Array {
-  const key = `${pitchMm}/${Math.round(turns)}/${misread}`;
-  let chances = bladeCache.get(key);
-  if (!chances) {
-    chances = bladeChances(pitchMm, Math.round(turns), misread);
-    // Unlisted pitches are arbitrary numbers: keep the cache from growing with them.
-    if (bladeCache.size > 4000) bladeCache.clear();
-    bladeCache.set(key, chances);
-  }
-  return chances;
+  return bladeTable(turns, misread)(pitchMm);
 }
 
 /** What a reading says of the thread itself, diameters apart. */
@@ -101,7 +111,7 @@ function wrongEnd(mm: number): number {
 
 export function gaugeFactor(model: ReadingModel, pitchMm: number): number {
   if (model.reading.kind !== 'pitch-gauge') return 1;
-  return model.scale * cachedBladeChances(pitchMm, model.turns, model.misread)[model.blade]!;
+  return model.scale * model.bladeChances(pitchMm)[model.blade]!;
 }
 
 /** Density of a diameter reading for crests at `diameterMm`; 1 where it is of the other end. */
@@ -153,8 +163,8 @@ export function shownSeats(connection: Connection | null): readonly (readonly [S
         ]
       : connection.family === 'SAE J512 inverted' && connection.end === 'male'
         ? [
-            ['none', 0.95],
-            ['cone-45', 0.05],
+            ['none', 0.98],
+            ['cone-45', 0.02],
           ]
         : [[connection.seat, 1]];
   shownCache.set(connection, shown);

@@ -45,9 +45,9 @@ export interface Weighed {
   readonly total: number;
 }
 
-/** Threads further than this from the measured pitch, in its standard uncertainties, and by a
- *  factor, cannot gain weight that shows. */
-const farPitchU = 120;
+/** Threads further than this from the measured pitch, both in its standard uncertainties and as a
+ *  share of it, weigh less than 1e-8 of a thread that fits. */
+const far = { pitchU: 40, share: 0.08 } as const;
 
 /** Bayes' rule over all listed threads, their uses, and 'none of these'.
  *  `misread`: index of a reading to be taken as misread, to see how much better that explains. */
@@ -59,10 +59,11 @@ export function weigh(
   const shape = evidence.photo ? photoShape(evidence.photo) : null;
   const turns = evidence.photo?.turns ?? 6;
   const models = readingModels(evidence.readings, turns, misread);
+  const lengths = models.filter((m) => m.lengthEnd !== null);
   const threads: WeighedThread[] = [];
   let total = 0;
   for (const hypothesis of hypotheses(options)) {
-    const likelihood = threadLikelihood(hypothesis, evidence.photo, shape, models);
+    const likelihood = threadLikelihood(hypothesis, evidence.photo, shape, models, lengths);
     if (likelihood <= 0) continue;
     let weight = 0;
     const uses = hypothesis.uses.map((use) => {
@@ -85,21 +86,22 @@ function threadLikelihood(
   photo: MeasuredThread | null,
   shape: PhotoShape | null,
   models: readonly ReadingModel[],
+  lengths: readonly ReadingModel[],
 ): number {
   let factor = 1;
-  for (const model of models) factor *= threadFactor(model, thread, end);
   if (!shape || !photo) {
+    for (const model of models) factor *= threadFactor(model, thread, end);
     const place = densityAtPlace(thread, end, density, null);
-    return factor * overDensity(place, models, end, null, thread.pitchMm);
+    return factor * overDensity(place, lengths, end, null, thread.pitchMm);
   }
   // The photo shows the outline of an external thread.
   if (end === 'female') return 0;
-  const far = Math.abs(thread.pitchMm - shape.pitchMm.value);
-  if (far > farPitchU * shape.pitchMm.u && far > 0.25 * thread.pitchMm) return 0;
+  if (isFar(thread.pitchMm, shape)) return 0;
+  for (const model of models) factor *= threadFactor(model, thread, end);
   factor *= taperLikelihood(photo.taper, thread.taper);
   factor *= flankLikelihood(photo.flankAngleDeg, thread.flankAngleDeg);
   if (thread.taper === 0) {
-    return factor * overDensity(density, models, end, shape, thread.pitchMm);
+    return factor * overDensity(density, lengths, end, shape, thread.pitchMm);
   }
   // On a taper the caliper's place and the photo's differ: two separate looks.
   const seen = densityAtPlace(thread, end, density, photo.middleFromEndMm);
@@ -107,18 +109,22 @@ function threadLikelihood(
   return (
     factor *
     overDensity(seen, [], end, shape, thread.pitchMm) *
-    overDensity(gauged, models, end, null, thread.pitchMm)
+    overDensity(gauged, lengths, end, null, thread.pitchMm)
   );
+}
+
+function isFar(pitchMm: number, { pitchMm: { value, u } }: PhotoShape): boolean {
+  const off = Math.abs(pitchMm - value);
+  return off > far.pitchU * u && off > far.share * value;
 }
 
 function overDensity(
   density: DiameterDensity,
-  models: readonly ReadingModel[],
+  lengths: readonly ReadingModel[],
   end: 'male' | 'female',
   shape: PhotoShape | null,
   pitchMm: number,
 ): number {
-  const lengths = models.filter((m) => m.lengthEnd !== null);
   if (!shape && lengths.length === 0) return 1;
   let sum = 0;
   const { firstMm, stepMm, weights } = density;

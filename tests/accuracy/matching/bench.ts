@@ -37,7 +37,7 @@ export function takeReading(kind: ReadingKind, part: Part, random: Random): stri
     }
     case 'flank':
       if (wrong) return random.pick(['55', '60']);
-      return String(random.uniform() < 0.008 ? 115 - part.flankDeg : part.flankDeg);
+      return String(random.uniform() < 0.004 ? 115 - part.flankDeg : part.flankDeg);
   }
 }
 
@@ -97,7 +97,7 @@ function seatOf(part: Part, random: Random): Seat {
   if (seat === undefined) return random.uniform() < 0.7 ? 'none' : random.pick(seats);
   if (seat !== 'none' || part.end === 'female') return seat;
   // Some tapered ends carry a chamfer inside for a swivel; some nuts end in a slope.
-  if (random.uniform() > 0.04) return 'none';
+  if (random.uniform() > 0.03) return 'none';
   return part.taper > 0 ? 'cone-60' : 'cone-45';
 }
 
