@@ -1,3 +1,4 @@
+import { stripJpeg } from '../journey/8-sheet/jpeg-strip';
 import type { Sheet } from '../journey/8-sheet/sheet-schema';
 import { ok, type Result, refuse } from '../quantity/result';
 import { drawCode, planPicture } from './picture';
@@ -46,7 +47,11 @@ export async function sharedPicture(
   drawCode(pixels, planned.value);
   context.putImageData(pixels, 0, 0);
   drawWords(context, layout.words, words);
-  return ok(await canvas.convertToBlob({ type: 'image/jpeg', quality: jpegQuality }));
+  const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: jpegQuality });
+  // Browsers add a colour profile.
+  const stripped = stripJpeg(new Uint8Array(await blob.arrayBuffer()));
+  if (!stripped.ok) return refuse('unreadable', stripped.advice);
+  return ok(new Blob([stripped.value.bytes.slice()], { type: 'image/jpeg' }));
 }
 
 function drawWords(
