@@ -1,0 +1,87 @@
+import { readFileSync } from 'node:fs';
+import { beforeAll, expect, test } from 'vitest';
+import { nodeDecoders } from '../../src/cli/node-decoders';
+import { loadNodeVision } from '../../src/cli/node-vision';
+import { readPhoto } from '../../src/journey/1-photo/read-photo';
+import { defaultOptions, type Identification } from '../../src/journey/identification';
+import { identifyPhoto } from '../../src/journey/identify';
+import type { GreyImage } from '../../src/vision/grey-image';
+import type { Vision } from '../../src/vision/vision';
+import { makePng } from './1-photo/make-files';
+import { cardAlone, cropped, mirrored, noCard } from './stand-ins';
+
+let vision: Vision;
+beforeAll(async () => {
+  vision = await loadNodeVision();
+});
+
+const never = new AbortController().signal;
+
+const fixture = (name: string) =>
+  new Uint8Array(readFileSync(new URL(`../../fixtures/photos/${name}.jpg`, import.meta.url)));
+
+const identify = (bytes: Uint8Array): Promise<Identification> =>
+  identifyPhoto(never, bytes, defaultOptions, { vision, decoders: nodeDecoders }, () => {});
+
+/** The reason, or what else came out. */
+async function reasonFor(bytes: Uint8Array): Promise<string> {
+  const answer = await identify(bytes);
+  if (answer.outcome !== 'refused') return answer.outcome;
+  expect(answer.refusal.advice).toMatch(/^[A-Z].{20,}\.$/s);
+  return answer.refusal.reason;
+}
+
+async function greyOf(name: string): Promise<GreyImage> {
+  const photo = await readPhoto(never, fixture(name), nodeDecoders);
+  if (!photo.ok) throw new Error(photo.reason);
+  return photo.value.grey;
+}
+
+test('no card', async () => {
+  expect(await reasonFor(makePng(noCard(1600, 1200)))).toBe('no-card');
+});
+
+test.each(['light', 'dark'] as const)('the card alone, %s field', async (field) => {
+  expect(await reasonFor(makePng(cardAlone(field, 7)))).toBe('no-thread');
+});
+
+test('a blurred photo', async () => {
+  const grey = await greyOf('d26');
+  // Far beyond the thread's pitch, 15 px here.
+  expect(await reasonFor(makePng(vision.blur(grey, 9)))).toBe('too-blurred');
+});
+
+test('a photo of 400 pixels', async () => {
+  const grey = await greyOf('d26');
+  expect(await reasonFor(makePng(vision.resize(grey, 400, 300)))).toBe('too-coarse');
+});
+
+test('the thread cut off by the frame', async () => {
+  const whole = await identify(fixture('d26'));
+  const axis = whole.outcome === 'measured' ? whole.overlay.axis : null;
+  if (!axis) throw new Error('d26 gives no axis to cut');
+  const grey = await greyOf('d26');
+  const [[x0, y0], [x1, y1]] = axis;
+  const [x, y] = [Math.round((x0 + x1) / 2), Math.round((y0 + y1) / 2)];
+  const across = Math.abs(x1 - x0) > Math.abs(y1 - y0);
+  const rest = across
+    ? x0 < x1
+      ? cropped(grey, x, 0, grey.width - x, grey.height)
+      : cropped(grey, 0, 0, x, grey.height)
+    : y0 < y1
+      ? cropped(grey, 0, y, grey.width, grey.height - y)
+      : cropped(grey, 0, 0, grey.width, y);
+  expect(await reasonFor(makePng(rest))).toBe('cut-off');
+});
+
+test('a card shot through glass', async () => {
+  expect(await reasonFor(makePng(mirrored(await greyOf('d26'))))).toBe('card-mirrored');
+});
+
+test('text named .jpg, a truncated JPEG, a single pixel', async () => {
+  expect(await reasonFor(new TextEncoder().encode('not a photo\n'))).toBe('unreadable');
+  const photo = fixture('d26');
+  expect(await reasonFor(photo.subarray(0, photo.length / 2))).toBe('unreadable');
+  const pixel = { width: 1, height: 1, data: Uint8Array.of(128) };
+  expect(await reasonFor(makePng(pixel))).toBe('too-coarse');
+});
