@@ -1,3 +1,4 @@
+import './offline/without-eval';
 import { render } from 'solid-js/web';
 import { App } from './ui/shell/App';
 
