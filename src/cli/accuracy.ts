@@ -16,9 +16,15 @@ import { measureOptions } from './measure-options';
 
 const usage = `npm run accuracy -- [FOLDER] | --synthetic COUNT [--seed S]
   [--workers N] [--bars MM150,MM100] [--budget] [--json OUT.json] [--compare OLD.json] [--only NAME,NAME]
-FOLDER holds photos with NAME.truth.json beside them; fixtures/photos when none is named.`;
+       npm run accuracy -- --matching [--cases N] [--seed S]
+FOLDER holds photos with NAME.truth.json beside them; fixtures/photos when none is named.
+--matching tries the matching core on simulated fittings, without photos.`;
 
 async function main(): Promise<number> {
+  if (process.argv.includes('--matching')) {
+    const { runMatchingAccuracy } = await import('../../tests/accuracy/matching/report');
+    return runMatchingAccuracy(process.argv.slice(2));
+  }
   const { values, positionals } = parseArgs({
     allowPositionals: true,
     options: {
