@@ -34,13 +34,17 @@ function runInNode(path: string): {
 }
 
 function printLoad(): void {
-  const { coldMs, cachedMs } = inChromium;
+  const { coldMs, cachedMs, guidanceMs } = inChromium;
   console.log('Load, until OpenCV is ready');
   console.log(
     `  Node, from disk                 ${ms(median(inNode.map(({ loadMs }) => loadMs)))}`,
   );
   console.log(`  Chromium, nothing cached        ${ms(coldMs)}`);
   console.log(`  Chromium, compiled code cached  ${ms(cachedMs)}\n`);
+  const frameMs = median(guidanceMs);
+  console.log(
+    `Live guidance, 1280 × 960: ${ms(frameMs)}, ${(1000 / frameMs).toFixed(0)} frames per second\n`,
+  );
 }
 
 function printStages(title: string, warm: readonly Timed[], firstMs: number, peakMb: number): void {

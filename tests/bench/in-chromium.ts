@@ -14,6 +14,8 @@ export interface ChromiumFigures {
   readonly cachedMs: number;
   readonly photos: readonly { readonly warm: readonly Timed[]; readonly firstMs: number }[];
   readonly peakMb: number;
+  /** One live frame, 1280 px wide, from picture to judgement. */
+  readonly guidanceMs: readonly number[];
 }
 
 export async function benchChromium(
@@ -55,7 +57,9 @@ export async function benchChromium(
       );
       photos.push({ firstMs: first.totalMs, warm });
     }
-    return { coldMs, cachedMs, photos, peakMb: await rendererPeakMb(browser) };
+    const live = readFileSync(paths[0]).toString('base64');
+    const guidanceMs = await page.evaluate((bytes) => window.harness.timeGuidance(bytes, 20), live);
+    return { guidanceMs, coldMs, cachedMs, photos, peakMb: await rendererPeakMb(browser) };
   } finally {
     await browser.close();
     server.close();

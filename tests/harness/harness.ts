@@ -33,6 +33,24 @@ export const harness = {
     return results;
   },
 
+  /** Milliseconds for each of some frames of the live view, as the camera page sends them. */
+  async timeGuidance(base64: string, rounds: number): Promise<number[]> {
+    const image = await createImageBitmap(toBlob(base64));
+    const width = 1280;
+    const height = Math.round((width * image.height) / image.width);
+    const canvas = document.createElement('canvas');
+    Object.assign(canvas, { width, height });
+    const context = canvas.getContext('2d', { willReadFrequently: true })!;
+    const times: number[] = [];
+    for (let i = 0; i < rounds; i++) {
+      const start = performance.now();
+      context.drawImage(image, 0, 0, width, height);
+      await worker.guide(never, context.getImageData(0, 0, width, height));
+      times.push(performance.now() - start);
+    }
+    return times;
+  },
+
   /** Aborts as soon as the given stage begins; how the call ended. */
   async cancelAt(base64: string, stage: StageName): Promise<string> {
     const abort = new AbortController();
