@@ -66,6 +66,10 @@ export const codedSchema = z.object({
     t: z.array(z.array(z.unknown()).max(5)).max(20),
     c: z.array(z.tuple([z.string().max(120), z.string().max(120), number])).max(20),
     d: z.unknown(),
+    /** Which end. */
+    e: z.enum(['male', 'female']).optional(),
+    /** Contradictions. */
+    x: z.array(z.unknown()).max(101).optional(),
   }),
   k: z.unknown().optional(),
 });
@@ -85,7 +89,8 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
   const brief = detail === 'short-text' || detail === 'numbers';
   const text = (value: string, short: number) => (brief ? value.slice(0, short) : value);
   const drawn = detail === 'all' || detail === 'no-crests';
-  const { decision } = sheet.conclusion;
+  const { decision, contradictions, end } = sheet.conclusion;
+  const { ask } = decision;
   return {
     v: 1,
     id: sheet.id,
@@ -116,10 +121,10 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
       c: sheet.conclusion.connections
         .slice(0, brief ? 3 : 8)
         .map((c) => [c.family, c.size, digits(c.probability, 4)]),
-      d: {
-        ...decision,
-        ask: decision.ask && { ...decision.ask, why: text(decision.ask.why, 120) },
-      },
+      // What each outcome would mean is worked out again from the numbers.
+      d: { ...decision, ask: ask && { ...ask, why: text(ask.why, 120), fits: undefined } },
+      ...given('e', end),
+      ...given('x', contradictions.length > 0 ? contradictions : undefined),
     },
     ...given(
       'k',
@@ -187,6 +192,8 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
       ),
       connections: coded.c.c.map(([family, size, probability]) => ({ family, size, probability })),
       decision: coded.c.d,
+      contradictions: coded.c.x ?? [],
+      end: coded.c.e ?? null,
     },
     counter: coded.k ?? null,
   };

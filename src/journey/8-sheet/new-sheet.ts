@@ -17,7 +17,7 @@ export interface NewShot {
 
 /** One measured photo, as it is kept. */
 export function newShot({ photo, camera, measured, options, barsName }: NewShot): Shot {
-  return structuredClone({
+  return mutableCopy<Shot>({
     photo: {
       widthPx: photo.widthPx,
       heightPx: photo.heightPx,
@@ -33,7 +33,7 @@ export function newShot({ photo, camera, measured, options, barsName }: NewShot)
     bars: options.bars && { ...options.bars, name: barsName },
     ruler: options.ruler,
     corrections: options.corrections,
-  }) as Shot; // differs from the contract types by readonly only
+  });
 }
 
 /** A sheet not yet kept. Without shots it rests on readings alone. */
@@ -47,8 +47,8 @@ export function newSheet(from: {
   readonly now: Date;
 }): Sheet {
   const at = from.now.toISOString();
-  return structuredClone({
-    format: 'crestwise-sheet' as const,
+  return mutableCopy<Sheet>({
+    format: 'crestwise-sheet',
     version: sheetVersion,
     id: crypto.randomUUID(),
     createdAt: at,
@@ -61,5 +61,13 @@ export function newSheet(from: {
     readings: from.readings,
     conclusion: from.conclusion,
     counter: null,
-  }) as Sheet;
+  });
+}
+
+type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
+
+/** The contract types of the stages are read-only, the schema's are not; otherwise they are the
+ *  same, and this stops compiling when a stage says something that a sheet cannot keep. */
+function mutableCopy<T>(value: Frozen<T>): T {
+  return structuredClone(value) as T;
 }

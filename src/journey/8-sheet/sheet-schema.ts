@@ -73,8 +73,13 @@ export const readingSchema = z.discriminatedUnion('kind', [
     text: line,
   }),
   z.object({
-    kind: z.enum(['caliper-od', 'caliper-id', 'rule-od', 'tube-od']),
+    kind: z.enum(['caliper-od', 'caliper-id', 'rule-od']),
     mm: z.number().positive().max(1e4),
+    text: line,
+  }),
+  z.object({
+    kind: z.literal('tube-od'),
+    mm: z.number().positive().max(1e4).nullable(),
     text: line,
   }),
   z.object({ kind: z.literal('seat'), seat: z.enum(seats), text: line }),

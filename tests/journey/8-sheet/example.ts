@@ -141,6 +141,8 @@ export async function exampleSheet(): Promise<{
         connection: { family: 'ISO 8434-3', size: '-6' },
         ask: null,
       },
+      contradictions: [{ source: 'reading', index: 0, text: '16tpi' }],
+      end: 'male',
     },
     appVersion: '0.1.0',
     now: new Date('2026-03-04T05:06:07Z'),
