@@ -9,6 +9,9 @@ export function AboutScreen() {
       <h1>{t().about.title}</h1>
       <For each={t().about.text}>{(paragraph) => <p>{paragraph}</p>}</For>
       <Cautions />
+      <p>
+        <a href={`${import.meta.env.BASE_URL}licences.txt`}>{t().about.licences}</a>
+      </p>
       <p class="small soft">Crestwise {version}</p>
     </div>
   );

@@ -20,7 +20,7 @@ export function CardScreen() {
   const [onScreen, setOnScreen] = createSignal(false);
   const [drawing] = createResource(field, async (of) => {
     const { cardSvg } = await import('../../scale-card/card-svg');
-    return cardSvg(of);
+    return cardSvg(of, t().cardWords);
   });
   const [url, setUrl] = createSignal<string | null>(null);
   createEffect(() => {
@@ -32,7 +32,7 @@ export function CardScreen() {
   });
   const pdf = async () => {
     const { cardPdf } = await import('../../scale-card/card-pdf');
-    const bytes = await cardPdf(field(), paper());
+    const bytes = await cardPdf(field(), paper(), t().cardWords);
     saveFile(
       new Blob([bytes.slice()], { type: 'application/pdf' }),
       `crestwise-card-${field()}-${paper()}.pdf`,

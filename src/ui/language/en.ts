@@ -11,10 +11,8 @@ export const en = {
     standards: 'Tables',
     about: 'About',
     language: 'Language',
-    offlineReady: 'Ready for use without a network.',
     update: 'A new version is ready.',
     reload: 'Load it',
-    otherTab: 'Crestwise is open in another tab too. Both see the same drawer.',
     workerDied: 'The measuring part stopped and was started again. Your photo is still here.',
     storageFull:
       'This device has no room left for the sheet. Export it now, or delete sheets in the drawer.',
@@ -47,7 +45,6 @@ export const en = {
     choose: 'Choose a photo',
     drop: 'or drop a photo, a shared picture or a sheet file here, or paste one',
     dropNow: 'Let go to open it',
-    noCard: 'No card at hand? A rule beside the thread works too, less surely.',
     sample: 'Try a sample photo',
     sampleNote: 'The samples are computed pictures, not photographs.',
     sampleNames: {
@@ -208,8 +205,6 @@ export const en = {
     keep: 'Keep this check',
     kept: 'Kept. It is applied to the next measurements.',
     checks: 'Checked cards',
-    use: 'Use',
-    inUse: 'in use',
     remove: 'Remove',
     none: 'No card checked yet: a print scale within ± 0.5 % is assumed and stated.',
     useNominal: 'Unchecked card',
@@ -217,14 +212,26 @@ export const en = {
     bad: 'That is too far from the nominal length. Print again at 100 %, or check the unit.',
     notNumber: 'Type a length, such as 149.8',
   },
+  /** Printed on the card itself. */
+  cardWords: {
+    title: 'Crestwise scale card, version 1',
+    field: { light: 'light field', dark: 'dark field' },
+    printAtFullSize: 'print at 100 %',
+    longBar: 'long bar measures',
+    shortBar: 'short bar',
+    instructions: [
+      'Print at 100 % (actual size), not fitted to the page. Matt paper is best; cut along the corner marks if you like.',
+      'Measure both bars from the middle of one end tick to the middle of the other: nominally 150 mm and 100 mm.',
+      'Note both lengths on the card and enter them once in Crestwise: printers stretch, and the lengths correct for it.',
+      'Lay the card flat. Lay the fitting in the window, its thread in full view, and keep every marker in the picture.',
+      'Bright plated parts show best on the dark field, dull and black parts on the light field.',
+    ],
+  },
   sheet: {
     missing: 'This sheet is not on this device.',
     title: 'Sheet',
     noPhoto: 'From readings alone',
-    fromPhoto: 'From a photo',
-    views: 'Parts of the sheet',
     identify: 'Identification',
-    inspect: 'Photo and numbers',
     result: 'Result',
     name: 'Name of this sheet',
     saved: 'kept on this device',
@@ -232,7 +239,6 @@ export const en = {
     saving: 'keeping …',
     number: 'Sheet',
     date: 'Date',
-    scale: 'Scale',
     reference: 'Reference',
     card: 'scale card',
     ruler: 'rule',
@@ -258,7 +264,6 @@ export const en = {
     addPhoto: 'Add another photo of the same fitting',
     photos: (n: number) => (n === 1 ? '1 photo' : `${n} photos`),
     disagree: 'The photos do not agree. Is it the same fitting?',
-    remeasure: 'Measure the photo again',
   },
   inspection: {
     title: 'Photo',
@@ -305,7 +310,6 @@ export const en = {
     camera: 'Camera above the card',
     tilt: 'Camera tilt',
     field: 'Field',
-    time: 'Time',
     budget: 'Where the uncertainty comes from',
     budgetText: 'One standard uncertainty of each source, as a share of the value.',
     budgetTotal: 'together',
@@ -368,7 +372,6 @@ export const en = {
     addReading: 'Add a reading',
     add: 'Add',
     readings: 'Readings',
-    noReadings: 'none yet',
     removeReading: (what: string) => `Remove ${what}`,
     removed: 'Reading removed.',
     atHand: 'What I have at hand',
@@ -379,14 +382,11 @@ export const en = {
       'form-gauge': '55°/60° form gauge',
       'seat-gauge': 'seat gauge',
     },
-    cannot: 'I cannot take this one',
     candidates: 'Threads that fit',
     connections: 'Connections that fit',
     none: 'None of the listed threads',
-    noneConnection: 'None of the listed connections',
     more: (n: number) => `${n} more, together`,
     basic: 'basic',
-    measured: 'measured',
     speaksFor: 'For',
     speaksAgainst: 'Against',
     words: {
@@ -409,7 +409,6 @@ export const en = {
       reading: (what: string) => `reading ${what}`,
     },
     section: (name: string) => `Half section of ${name}, drawn to scale from the table`,
-    sharedBy: (n: number) => (n === 1 ? 'One connection uses it' : `${n} connections use it`),
   },
   reading: {
     kinds: {
@@ -462,7 +461,6 @@ export const en = {
     invalid: 'This is not a value I can read. Examples: 17.2 · 0.677 · 11/16 · 1 5/16',
     invalidTpi: 'Type threads per inch as a number, such as 16 or 11.5.',
     outOfRange: 'This is outside anything a fitting has. Is the unit right?',
-    fractionsTo: 'to 1/64',
     seats: {
       'flat-face-o-ring': 'Flat face with an O-ring in a groove',
       'cone-37': 'Outside cone, 37° to the axis',
@@ -490,7 +488,6 @@ export const en = {
     id: 'Inside diameter over the crests',
     with: 'Measured with',
     go: 'Identify',
-    need: 'Type a pitch and a diameter.',
   },
   result: {
     title: 'Result',
@@ -509,7 +506,6 @@ export const en = {
     source: 'From',
     noORing: 'none',
     shore: (value: string) => `${value} Shore A`,
-    maker: 'see the maker’s data',
     elastomers: 'Elastomer by fluid',
     elastomersNote:
       'Names after ISO 1629. Common practice; when in doubt, the maker’s table decides.',
@@ -603,7 +599,6 @@ export const en = {
     counter: 'At the counter',
     confirm: 'Confirm',
     reject: 'Reject',
-    reopen: 'Reopen',
     verdict: { none: 'not judged yet', confirmed: 'confirmed', rejected: 'rejected' },
     partNumbers: 'Our part numbers, one a line',
     notes: 'Notes',
@@ -612,9 +607,6 @@ export const en = {
     pdf: 'PDF',
     numbers: 'Measured',
     readings: 'Readings',
-    statement: (state: string) => `State: ${state}`,
-    several:
-      'Several connections share this thread. Only the open ones are shown with their share.',
   },
   drawer: {
     title: 'Drawer',
@@ -681,8 +673,6 @@ export const en = {
     licences: 'Parts by others, with their licences',
   },
   shared: {
-    openShared: 'Opening what was shared',
-    notPhoto: 'This is neither a photo nor a sheet.',
     sheetOpened: 'Sheet opened from the file.',
     pictureOpened: 'Sheet read from the margin of the picture.',
     cropped: 'This picture was cropped. Ask for it as it was shared.',

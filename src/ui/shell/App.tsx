@@ -10,12 +10,14 @@ import {
   Suspense,
   Switch,
 } from 'solid-js';
+import { keepOffline } from '../../offline/keep-offline';
 import { initialLanguage, language, setLanguage, t } from '../language/language';
 import { StartScreen } from '../start/StartScreen';
 import { acceptDropsAndPastes } from '../work/intake';
 import { followOtherTabs } from '../work/sheets';
 import './base.css';
 import { Notices } from './Notices';
+import { notify } from './notices';
 import { type Route, route } from './route';
 import { ShellFrame } from './ShellFrame';
 
@@ -50,6 +52,7 @@ export function App() {
   onMount(async () => {
     acceptDropsAndPastes();
     followOtherTabs();
+    keepOffline((takeOver) => notify(t().shell.update, { label: t().shell.reload, run: takeOver }));
     await setLanguage(initialLanguage(), false).catch(() => undefined);
     setReady(true);
   });
