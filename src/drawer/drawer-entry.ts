@@ -1,27 +1,30 @@
-import type { Sheet } from '../journey/8-sheet/sheet-schema';
+import { z } from 'zod';
+import { conclusionSchema, counterSchema, type Sheet } from '../journey/8-sheet/sheet-schema';
 
-/** One line of the drawer's list, derived from its sheet whenever that is kept. */
-export interface DrawerEntry {
-  readonly id: string;
-  readonly createdAt: string;
-  readonly updatedAt: string;
-  readonly title: string;
-  readonly remarks: string;
-  readonly decision: Pick<Sheet['conclusion']['decision'], 'state' | 'thread' | 'connection'>;
-  readonly verdict: 'open' | 'confirmed' | 'rejected';
+/** One line of the drawer's list, derived from its sheet whenever that is kept. Another version may
+ *  have written it: what does not fit is derived anew. */
+export const entrySchema = z.object({
+  id: z.uuid(),
+  createdAt: z.string(),
+  updatedAt: z.string(),
+  title: z.string(),
+  remarks: z.string(),
+  decision: conclusionSchema.shape.decision.pick({ state: true, thread: true, connection: true }),
+  verdict: counterSchema.shape.verdict,
   /** Designation with the highest probability, when any thread is listed. */
-  readonly likeliestThread: string | null;
-  readonly pitchMm: number | null;
-  readonly majorDiameterMm: number | null;
+  likeliestThread: z.string().nullable(),
+  pitchMm: z.number().nullable(),
+  majorDiameterMm: z.number().nullable(),
   /** Part numbers the counter noted; searched. */
-  readonly parts: readonly string[];
+  parts: z.array(z.string()),
   /** A small JPEG. */
-  readonly thumbnail: Uint8Array | null;
-  readonly sheetBytes: number;
-  readonly photoBytes: number;
+  thumbnail: z.custom<Uint8Array>((value) => value instanceof Uint8Array).nullable(),
+  sheetBytes: z.number(),
+  photoBytes: z.number(),
   /** Set while a deletion can still be undone. */
-  readonly removedAt: string | null;
-}
+  removedAt: z.string().nullable(),
+});
+export type DrawerEntry = z.infer<typeof entrySchema>;
 
 export function drawerEntry(
   sheet: Sheet,

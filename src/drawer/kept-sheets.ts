@@ -3,7 +3,7 @@ import type { SheetWithPhotos } from '../journey/8-sheet/sheet-file';
 import { type Sheet, sheetSchema } from '../journey/8-sheet/sheet-schema';
 import { ok, type Result, refuse } from '../quantity/result';
 import type { DrawerConnection, DrawerRefusal } from './drawer-connection';
-import { type DrawerEntry, drawerEntry } from './drawer-entry';
+import { type DrawerEntry, drawerEntry, entrySchema } from './drawer-entry';
 
 /** Keeps a sheet whole or not at all. Photos and thumbnail may be left out (`undefined`) when only
  *  the sheet changed; those already kept then stay. */
@@ -65,11 +65,22 @@ export async function listDrawer(
 ): Promise<Result<DrawerEntry[], DrawerRefusal>> {
   const all = await drawer.run((db) => db.getAll('entries'));
   if (!all.ok) return all;
-  return ok(
-    all.value
-      .filter((entry) => entry.removedAt === null)
-      .sort((a, b) => b.updatedAt.localeCompare(a.updatedAt)),
-  );
+  const entries: DrawerEntry[] = [];
+  for (const kept of all.value) {
+    const known = entrySchema.safeParse(kept);
+    const entry = known.success ? known.data : await entryAnew(drawer, String(kept.id));
+    if (entry && entry.removedAt === null) entries.push(entry);
+  }
+  return ok(entries.sort((a, b) => b.updatedAt.localeCompare(a.updatedAt)));
+}
+
+/** From the sheet itself; null when that cannot be read either. */
+async function entryAnew(drawer: DrawerConnection, id: string): Promise<DrawerEntry | null> {
+  const read = await recallSheet(drawer, id);
+  if (!read.ok) return null;
+  const photoBytes = read.value.photos.reduce((sum, photo) => sum + photo.length, 0);
+  const sheetBytes = JSON.stringify(read.value.sheet).length;
+  return drawerEntry(read.value.sheet, null, { sheetBytes, photoBytes });
 }
 
 /** Out of the list at once; gone for good only when swept. */

@@ -128,6 +128,15 @@ test('a newer sheet left by a newer version is refused kindly', async () => {
   expect(await recallSheet(drawer, example.sheet.id)).toMatchObject({ reason: 'newer-version' });
 });
 
+test('a list line that another version wrote is derived anew from its sheet', async () => {
+  await value(keepSheet(drawer, example.sheet, example.photos, thumbnail));
+  const id = example.sheet.id;
+  await value(drawer.run((db) => db.put('entries', { id, name: 'other shape' } as never)));
+  expect(await value(listDrawer(drawer))).toMatchObject([
+    { id, title: example.sheet.title, photoBytes: example.photos[0]!.length, thumbnail: null },
+  ]);
+});
+
 describe('storage trouble', () => {
   test('no room: refused with advice, and nothing half kept', async () => {
     await value(keepSheet(drawer, example.sheet, example.photos, thumbnail));
