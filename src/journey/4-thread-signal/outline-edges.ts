@@ -23,6 +23,9 @@ export interface OutlinePoint {
   readonly step: number;
 }
 
+/** Where to look on the cut at s, radii in mm (axis plane). */
+export type SearchBand = (s: number) => { readonly fromR: number; readonly toR: number };
+
 /** Edges along one side of a zone, one per cut, where metal gives way to what lies behind it. */
 export function outlineEdges(
   grey: GreyImage,
@@ -30,54 +33,73 @@ export function outlineEdges(
   frame: AxisFrame,
   side: Side,
   zone: { readonly fromS: number; readonly toS: number },
-  search: { readonly fromR: number; readonly toR: number },
+  band: SearchBand,
   mmPerPx: number,
   field: Field,
 ): OutlinePoint[] {
   const outward = facing(frame, side);
   const stepMm = 0.5 * mmPerPx;
+  const bands = Array.from(
+    { length: Math.max(1, Math.round((zone.toS - zone.fromS) / stepMm) + 1) },
+    (_, i) => band(zone.fromS + i * stepMm),
+  );
+  const marginIn = 5 * mmPerPx;
+  const marginOut = 8 * mmPerPx;
   const strip = straighten(
     grey,
     camera,
     outward,
-    { ...zone, fromR: search.fromR - 5 * mmPerPx, toR: search.toR + 6 * mmPerPx },
+    {
+      ...zone,
+      fromR: Math.min(...bands.map((b) => b.fromR)) - marginIn,
+      toR: Math.max(...bands.map((b) => b.toR)) + marginOut,
+    },
     stepMm,
   );
+  const row = (r: number) => Math.round((r - strip.fromR) / stepMm);
   const points: OutlinePoint[] = [];
   const column = new Float64Array(strip.rows);
-  const first = Math.round(5 * mmPerPx / stepMm);
-  const last = strip.rows - 1 - Math.round(6 * mmPerPx / stepMm);
   for (let i = 0; i < strip.columns; i++) {
     for (let j = 0; j < strip.rows; j++) column[j] = strip.values[j * strip.columns + i];
-    const at = outlineAt(column, first, last, field);
+    const { fromR, toR } = bands[Math.min(i, bands.length - 1)];
+    const at = outlineAt(column, row(fromR), row(toR), field);
     if (at < 0) continue;
     const from = Math.max(0, at - 9);
     const window = column.subarray(from, Math.min(strip.rows, at + 11));
     if (!window.every(Number.isFinite)) continue;
     const fit = fitEdge(window, at - from, 1.2 / 0.5);
     if (!fit || fit.contrastToNoise < 3 || fit.sigma > 9) continue;
+    if (Math.abs(fit.position - (at - from)) > 6) continue;
     const s = strip.fromS + i * stepMm;
     const photo = photoAt(camera, outward, s, strip.fromR + (from + fit.position) * stepMm);
-    const graze = grazing(camera, frame, photo);
-    points.push({
-      side,
-      photo,
-      s: graze.s,
-      r: Math.abs(graze.r),
-      slope: graze.slope,
-      uMm: fit.u * stepMm,
-      blurMm: fit.sigma * stepMm,
-      step: fit.after - fit.before,
-    });
+    points.push(
+      placed(camera, frame, {
+        side,
+        photo,
+        uMm: fit.u * stepMm,
+        blurMm: fit.sigma * stepMm,
+        step: fit.after - fit.before,
+      }),
+    );
   }
   return points;
+}
+
+type PhotoEdge = Omit<OutlinePoint, 's' | 'r' | 'slope'>;
+
+/** The same edge seen from another axis: found once, it need not be searched again. */
+export function placed(camera: PosedCamera, frame: AxisFrame, edge: PhotoEdge): OutlinePoint {
+  const { s, r, slope } = grazing(camera, frame, edge.photo);
+  return { ...edge, s, r: edge.side === 'left' ? r : -r, slope };
 }
 
 /** On paper, the steepest change of the logarithm: a shadow halves the light, dark metal quarters it,
  *  and of several alike the outermost. On black there are no shadows, and bright metal mirrors the
  *  black beside it, so that the outline may be a faint rise outside a glaring one: the outermost
  *  change that stands out of the background's own noise. */
-function outlineAt(column: Float64Array, first: number, last: number, field: Field): number {
+function outlineAt(column: Float64Array, from: number, to: number, field: Field): number {
+  const first = Math.max(3, from);
+  const last = Math.min(column.length - 4, to);
   const value =
     field === 'light' ? (j: number) => Math.log(column[j] + 2) : (j: number) => Math.sqrt(column[j]);
   const change = (j: number) => Math.abs(value(j + 2) - value(j - 2));
@@ -85,11 +107,13 @@ function outlineAt(column: Float64Array, first: number, last: number, field: Fie
   for (let j = first; j <= last; j++) best = Math.max(best, change(j));
   if (!(best > 0)) return -1;
   const quiet: number[] = [];
-  for (let j = last + 1; j < column.length - 2; j++) quiet.push(change(j));
+  for (let j = last + 3; j < Math.min(last + 40, column.length - 2); j++) quiet.push(change(j));
   quiet.sort((a, b) => a - b);
   const noise = quiet[quiet.length >> 1] ?? 0;
-  const level = field === 'light' ? 0.6 * best : Math.max(0.22 * best, 5 * noise, 0.25);
+  const level = field === 'light' ? 0.6 * best : Math.max(0.1 * best, 6 * noise, 0.2);
   for (let j = last; j >= first; j--) {
+    // On black the metal is the brighter one, however faint.
+    if (field === 'dark' && value(j - 2) < value(j + 2)) continue;
     if (change(j) > level && change(j) >= change(j - 1) && change(j) >= change(j + 1)) return j;
   }
   return -1;

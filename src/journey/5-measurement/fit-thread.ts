@@ -1,4 +1,6 @@
+import type { Estimate } from '../../quantity/estimate';
 import { type LeastSquaresResult, leastSquares } from '../../quantity/least-squares';
+import { invertSymmetric } from '../../quantity/matrix';
 import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
 import type { PeriodStart } from './start-period';
 import { contourAt, toothContour } from './tooth';
@@ -27,6 +29,7 @@ export interface ThreadFit {
   readonly termination: string;
   /** Cauchy weight of each point, 0…1. */
   readonly weights: Float64Array;
+  readonly middleS: number;
   readonly modelAt: (side: Side, s: number, slope: number) => number;
 }
 
@@ -48,6 +51,8 @@ export interface ThreadPriors {
   readonly halfAngleRad: number;
   /** +1 or −1: which way the helix climbs, as the sign of its slope on the left side. */
   readonly handed: 1 | -1;
+  /** Pitch that the ridges give, when they do. */
+  readonly ridges: Estimate | null;
 }
 
 const slantNodes = 5;
@@ -59,6 +64,7 @@ export function fitThread(
   priors: ThreadPriors,
 ): ThreadFit {
   const n = points.length;
+  const { ridges } = priors;
   const radius0 = (start.left[0] + start.right[0]) / 2 + 0.9 * start.amplitudeMm;
   const initial = [
     start.pitchMm,
@@ -121,7 +127,7 @@ export function fitThread(
     const sigma = scatter;
     fit = leastSquares({
       parameters: current,
-      count: n + 4,
+      count: n + 5,
       loss: 'cauchy',
       lossScale: 2,
       steps: [1e-4, 1e-3, 1e-3, 1e-4, 1e-3, 1e-4, 4e-3, 4e-3, 0.02, 0.01],
@@ -130,12 +136,13 @@ export function fitThread(
         const at = model(p);
         for (let i = 0; i < n; i++) {
           const q = points[i];
-          out[i] = (q.r - at(q.side, q.s, q.slope)) / sigma;
+          out[i] = (q.r - at(q.side, q.s, q.slope)) / Math.hypot(sigma, 1.5 * q.uMm);
         }
         out[n] = (p[6] - 0.14) / 0.05;
         out[n + 1] = (p[7] - 0.61) / 0.05;
         out[n + 2] = p[8] / 0.2;
         out[n + 3] = (p[9] - priors.halfAngleRad) / 0.06;
+        out[n + 4] = ridges ? (p[0] - ridges.value) / ridges.u : 0;
       },
     });
     current = fit.parameters;
@@ -160,13 +167,28 @@ export function fitThread(
     depth: p[7],
     halfAngleRad: p[9],
     blurMm: priors.blurMm * Math.exp(p[8]),
-    covariance: fit!.covariance.map((v) => v * inflation),
+    covariance: inflated(fit!.covariance, inflation, ridges, fitParameters.length),
     scatterMm: scatter,
     cost: fit!.cost,
     termination: fit!.termination,
     weights,
+    middleS,
     modelAt: model(p),
   };
+}
+
+/** The edges' part of the information shrinks by their correlation; that of the ridges does not. */
+function inflated(
+  covariance: Float64Array,
+  inflation: number,
+  ridges: Estimate | null,
+  k: number,
+): Float64Array {
+  const all = invertSymmetric(covariance, k);
+  if (!all || !ridges) return covariance.map((v) => v * inflation);
+  const information = all.map((v) => v / inflation);
+  information[0] += (1 - 1 / inflation) / ridges.u ** 2;
+  return invertSymmetric(information, k) ?? covariance.map((v) => v * inflation);
 }
 
 /** Neighbouring cuts see the same pixels and the same scratch: by how much the variance of a mean

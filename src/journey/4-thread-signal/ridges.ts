@@ -1,0 +1,164 @@
+import type { GreyImage } from '../../vision/grey-image';
+import { type PosedCamera, project, type Vec3 } from '../2-card-pose/camera';
+import { sampleLinear } from '../2-card-pose/sampling';
+import type { AxisFrame } from './axis-frame';
+
+/** The visible side of the thread unrolled: rows of constant azimuth, columns along the axis. On it the
+ *  ridges of a helix are straight lines, evenly spaced, slanted by the lead. */
+export interface Unrolled {
+  /** Coded brightness (square root of linear light) less its running mean. */
+  readonly rows: readonly Float64Array[];
+  /** 0 at the top, positive to the left, rad. */
+  readonly azimuths: readonly number[];
+  readonly fromS: number;
+  readonly stepMm: number;
+}
+
+const widestRad = (72 * Math.PI) / 180;
+
+/** Samples the cone r(s) = radiusMm + halfTaper·(s − middleS) about the axis. */
+export function unroll(
+  grey: GreyImage,
+  camera: PosedCamera,
+  frame: AxisFrame,
+  zone: { readonly fromS: number; readonly toS: number },
+  surface: { readonly radiusMm: number; readonly halfTaper: number; readonly middleS: number },
+  mmPerPx: number,
+  periodMm: number,
+): Unrolled {
+  const stepMm = mmPerPx;
+  const columns = Math.max(8, Math.floor((zone.toS - zone.fromS) / stepMm) + 1);
+  const rowStep = Math.max((2 * mmPerPx) / surface.radiusMm, widestRad / 40);
+  const { origin: o, along: d, left: l } = frame;
+  // Up from the card, perpendicular to axis and side.
+  const up: Vec3 = [
+    d[1] * l[2] - d[2] * l[1],
+    d[2] * l[0] - d[0] * l[2],
+    d[0] * l[1] - d[1] * l[0],
+  ];
+  const lift = up[2] < 0 ? 1 : -1;
+  const rows: Float64Array[] = [];
+  const azimuths: number[] = [];
+  const half = Math.max(2, Math.round((0.75 * periodMm) / stepMm));
+  for (let phi = -widestRad; phi <= widestRad; phi += rowStep) {
+    const raw = new Float64Array(columns);
+    for (let i = 0; i < columns; i++) {
+      const s = zone.fromS + i * stepMm;
+      const r = surface.radiusMm + surface.halfTaper * (s - surface.middleS);
+      const a = r * Math.sin(phi);
+      const b = lift * r * Math.cos(phi);
+      const [x, y] = project(camera, [
+        o[0] + s * d[0] + a * l[0] + b * up[0],
+        o[1] + s * d[1] + a * l[1] + b * up[1],
+        o[2] + s * d[2] + a * l[2] + b * up[2],
+      ]);
+      raw[i] = Math.sqrt(sampleLinear(grey, x, y));
+    }
+    if (!raw.every(Number.isFinite)) continue;
+    rows.push(lessRunningMean(raw, half));
+    azimuths.push(phi);
+  }
+  return { rows, azimuths, fromS: zone.fromS, stepMm };
+}
+
+export interface RidgeFit {
+  readonly pitchMm: number;
+  /** From the scatter of the rows; what the radius and moving highlights add is the caller's. */
+  readonly uMm: number;
+  /** Share of the variance that the period and its harmonics explain, over all rows. */
+  readonly explained: number;
+}
+
+/** Pitch by maximum likelihood over rows whose amplitudes and phases are free: shading may do what it
+ *  likes from row to row, as long as it repeats along the axis (Rife & Boorstyn 1974 for one row). */
+export function ridgePitch(view: Unrolled, startMm: number, span: number): RidgeFit | null {
+  if (view.rows.length < 6) return null;
+  const score = (p: number) => likelihood(view, p).score;
+  let best = startMm;
+  let bestScore = Number.NEGATIVE_INFINITY;
+  const length = view.rows[0].length * view.stepMm;
+  const resolution = (0.12 * startMm * startMm) / length;
+  for (let p = startMm * (1 - span); p <= startMm * (1 + span); p += resolution) {
+    const s = score(p);
+    if (s > bestScore) {
+      bestScore = s;
+      best = p;
+    }
+  }
+  for (let h = resolution / 2; h > 1e-5 * best; h /= 2) {
+    for (const p of [best - h, best + h]) {
+      const s = score(p);
+      if (s > bestScore) {
+        bestScore = s;
+        best = p;
+      }
+    }
+  }
+  const { explained, information } = likelihood(view, best);
+  return {
+    pitchMm: best,
+    uMm: 1 / Math.sqrt(Math.max(information, 1e-12)),
+    explained,
+  };
+}
+
+/** Likelihood of a pitch, with each row's noise from its own residual. Two harmonics. */
+function likelihood({ rows, stepMm }: Unrolled, pitchMm: number) {
+  const n = rows[0].length;
+  const tables = [1, 2].map((h) => {
+    const c = new Float64Array(n);
+    const s = new Float64Array(n);
+    for (let i = 0; i < n; i++) {
+      const a = (2 * Math.PI * h * i * stepMm) / pitchMm;
+      c[i] = Math.cos(a);
+      s[i] = Math.sin(a);
+    }
+    return { c, s };
+  });
+  const length = n * stepMm;
+  // Samples a pixel apart share blur and noise reduction: about every second is new.
+  const effective = n / 2;
+  let score = 0;
+  let information = 0;
+  let kept = 0;
+  let all = 0;
+  for (const row of rows) {
+    let energy = 0;
+    for (let i = 0; i < n; i++) energy += row[i] * row[i];
+    const waves = tables.map(({ c, s }) => {
+      let a = 0;
+      let b = 0;
+      for (let i = 0; i < n; i++) {
+        a += c[i] * row[i];
+        b += s[i] * row[i];
+      }
+      return { a: (2 * a) / n, b: (2 * b) / n };
+    });
+    const power = waves.map(({ a, b }) => ((a * a + b * b) * n) / 2);
+    const explained = Math.min(energy * 0.999, power[0] + power[1]);
+    const rest = energy - explained + 1e-3 * n;
+    score -= (effective / 2) * Math.log(rest);
+    kept += explained;
+    all += energy;
+    const variance = rest / n;
+    // CRB of a frequency f: 6σ²/(π²A²·N·T²); harmonic h sees h·f. u(p) = p²·u(f).
+    waves.forEach(({ a, b }, k) => {
+      const h = k + 1;
+      information +=
+        (Math.PI ** 2 * (a * a + b * b) * effective * length * length * h * h) /
+        (6 * variance * pitchMm ** 4);
+    });
+  }
+  // Neighbouring rows share pixels' noise reduction too.
+  return { score, information: information / 2, explained: all > 0 ? kept / all : 0 };
+}
+
+function lessRunningMean(row: Float64Array, half: number): Float64Array {
+  const sums = new Float64Array(row.length + 1);
+  for (let i = 0; i < row.length; i++) sums[i + 1] = sums[i] + row[i];
+  return row.map((v, i) => {
+    const a = Math.max(0, i - half);
+    const b = Math.min(row.length, i + half + 1);
+    return v - (sums[b] - sums[a]) / (b - a);
+  });
+}

@@ -1,0 +1,114 @@
+import type { GreyImage } from '../../vision/grey-image';
+import type { PosedCamera } from '../2-card-pose/camera';
+import { project } from '../2-card-pose/camera';
+import type { Blob, Pixel } from '../3-silhouette/fitting-blob';
+import type { RoughAxis } from '../3-silhouette/rough-axis';
+import type { WindowView } from '../3-silhouette/window-view';
+import { type AxisFrame, axisThrough } from './axis-frame';
+import { straighten } from './straightened';
+import { type PeriodicZone, periodicZones } from './thread-zone';
+
+/** The fitting laid along an axis, free end of the thread first, and where on it the thread is. */
+export interface ThreadPlace {
+  readonly frame: AxisFrame;
+  readonly lengthMm: number;
+  /** Half the width of the widest part, and where it is along the axis: the hex, if there is one. */
+  readonly widest: { readonly halfWidthMm: number; readonly fromS: number; readonly toS: number };
+  readonly zone: PeriodicZone;
+}
+
+/** A hex on its flat shows its corners at axis height, h = (√3/2)·half-width. */
+const hexRatio = Math.sqrt(3) / 2;
+const stepMm = 0.12;
+
+/** Height, axis and thread, coarsely: the height is a first guess that stage 5 refines. */
+export function placeThread(
+  grey: GreyImage,
+  camera: PosedCamera,
+  view: WindowView,
+  blob: Blob,
+  axis: RoughAxis,
+): ThreadPlace | null {
+  const profile = widthProfile(view, blob, axis);
+  if (!profile) return null;
+  const cameraHeight = -camera.centre[2];
+  const apparentMm = profile.widest / view.pxPerMm;
+  const heightMm =
+    (hexRatio * apparentMm * cameraHeight) / (cameraHeight + hexRatio * apparentMm);
+  const shrink = (cameraHeight - heightMm) / cameraHeight;
+  const end = (along: number) =>
+    project(camera, [
+      view.originXMm + (axis.through[0] + along * Math.cos(axis.angleRad)) / view.pxPerMm,
+      view.originYMm + (axis.through[1] + along * Math.sin(axis.angleRad)) / view.pxPerMm,
+      0,
+    ]);
+  let frame = axisThrough(camera, end(profile.from), end(profile.to), heightMm);
+  const toMm = (along: number) => ((along - profile.from) / view.pxPerMm) * shrink;
+  const lengthMm = toMm(profile.to);
+  const halfWidthMm = apparentMm * shrink;
+  const straight = straighten(
+    grey,
+    camera,
+    frame,
+    { fromS: -2, toS: lengthMm + 2, fromR: -halfWidthMm - 2, toR: halfWidthMm + 2 },
+    stepMm,
+  );
+  let zone = periodicZones(straight, [0, lengthMm])[0];
+  if (!zone) return null;
+  let widest = { halfWidthMm, fromS: toMm(profile.widestFrom), toS: toMm(profile.widestTo) };
+  // The free end lies away from the hex; a thread on the widest part has its free end nearer.
+  const zoneMiddle = (zone.fromS + zone.toS) / 2;
+  const hexMiddle = (widest.fromS + widest.toS) / 2;
+  const flip =
+    Math.abs(hexMiddle - zoneMiddle) > 2 ? hexMiddle < zoneMiddle : zoneMiddle > lengthMm / 2;
+  if (flip) {
+    const turned = (s: number) => lengthMm - s;
+    frame = axisThrough(camera, end(profile.to), end(profile.from), heightMm);
+    zone = {
+      ...zone,
+      fromS: turned(zone.toS),
+      toS: turned(zone.fromS),
+      reachLeftMm: zone.reachRightMm,
+      reachRightMm: zone.reachLeftMm,
+    };
+    widest = { halfWidthMm, fromS: turned(widest.toS), toS: turned(widest.fromS) };
+  }
+  return { frame, lengthMm, widest, zone };
+}
+
+/** Extent of the blob along the axis and its widest plateau, window pixels from `axis.through`. */
+function widthProfile({ pxPerMm }: WindowView, blob: Blob, axis: RoughAxis) {
+  const c = Math.cos(axis.angleRad);
+  const s = Math.sin(axis.angleRad);
+  const along = ([x, y]: Pixel) => (x - axis.through[0]) * c + (y - axis.through[1]) * s;
+  const off = ([x, y]: Pixel) => -(x - axis.through[0]) * s + (y - axis.through[1]) * c;
+  const ends = blob.hull.map(along);
+  const from = Math.min(...ends);
+  const to = Math.max(...ends);
+  const bin = Math.max(1, Math.round(0.6 * pxPerMm));
+  const bins = Math.floor((to - from) / bin) + 1;
+  if (bins < 5) return null;
+  const reach = [new Float64Array(bins), new Float64Array(bins)];
+  const { edges } = blob;
+  for (let i = 0; i < edges.data.length; i++) {
+    if (!edges.data[i]) continue;
+    const p: Pixel = [i % edges.width, Math.floor(i / edges.width)];
+    const k = Math.max(0, Math.min(bins - 1, Math.floor((along(p) - from) / bin)));
+    const o = off(p);
+    const side = reach[o > 0 ? 0 : 1];
+    side[k] = Math.max(side[k], Math.abs(o));
+  }
+  // Where one side's outline has faded the other speaks for both.
+  const width = reach[0].map((v, k) => Math.max(v, reach[1][k]));
+  const sorted = [...width].sort((a, b) => b - a);
+  // A single bin may hold a speck of shadow.
+  const widest = sorted[Math.min(2, sorted.length - 1)];
+  const wide = [...width.keys()].filter((k) => width[k] > 0.95 * widest);
+  return {
+    from,
+    to,
+    widest,
+    widestFrom: from + Math.min(...wide) * bin,
+    widestTo: from + (Math.max(...wide) + 1) * bin,
+  };
+}

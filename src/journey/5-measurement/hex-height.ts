@@ -1,0 +1,64 @@
+import type { GreyImage } from '../../vision/grey-image';
+import type { Field } from '../../scale-card/geometry';
+import type { PosedCamera } from '../2-card-pose/camera';
+import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import { outlineEdges } from '../4-thread-signal/outline-edges';
+import type { ThreadPlace } from '../4-thread-signal/thread-place';
+
+export interface Resting {
+  readonly on: 'hex' | 'round' | 'unknown';
+  /** Of the axis over the card. */
+  readonly heightMm: number;
+  readonly uMm: number;
+}
+
+/** Half-width across the widest part from edges on both sides, robustly, in the axis plane.
+ *  A hex corner lies in that plane; a round grazes a little below the ray's crossing, 1 part in 10³. */
+export function widestHalfWidth(
+  grey: GreyImage,
+  camera: PosedCamera,
+  frame: AxisFrame,
+  place: ThreadPlace,
+  mmPerPx: number,
+  field: Field,
+): { readonly mm: number; readonly uMm: number } | null {
+  const { widest } = place;
+  const trim = Math.min(1.2, (widest.toS - widest.fromS) * 0.2);
+  const zone = { fromS: widest.fromS + trim, toS: widest.toS - trim };
+  if (zone.toS - zone.fromS < 1) return null;
+  const band = () => ({ fromR: 0.86 * widest.halfWidthMm, toR: 1.06 * widest.halfWidthMm + 0.4 });
+  const sides = (['left', 'right'] as const).map((side) => {
+    const points = outlineEdges(grey, camera, frame, side, zone, band, mmPerPx, field);
+    if (points.length < 12) return null;
+    // Chamfers and shadows fall on either side of the corner's line: its densest radius counts.
+    const r = points.map((p) => p.r * Math.hypot(1, p.r / rangeTo(camera, frame)));
+    return mode(r, 1.5 * mmPerPx);
+  });
+  const [left, right] = sides;
+  if (!left || !right) return null;
+  return {
+    mm: (left.at + right.at) / 2,
+    uMm: Math.hypot(0.5 * mmPerPx, 0.35 * Math.max(left.spread, right.spread)),
+  };
+}
+
+/** Distance from the camera to the axis, near enough for a correction. */
+function rangeTo(camera: PosedCamera, frame: AxisFrame): number {
+  return frame.origin[2] - camera.centre[2];
+}
+
+function mode(values: number[], window: number): { at: number; spread: number } {
+  const sorted = [...values].sort((a, b) => a - b);
+  let best = 0;
+  let at = sorted[sorted.length >> 1];
+  let j = 0;
+  for (let i = 0; i < sorted.length; i++) {
+    while (sorted[i] - sorted[j] > window) j++;
+    if (i - j + 1 > best) {
+      best = i - j + 1;
+      at = sorted[(i + j) >> 1];
+    }
+  }
+  const share = best / values.length;
+  return { at, spread: share > 0.5 ? window / 2 : window };
+}
