@@ -65,7 +65,7 @@ function build(options: PriorOptions): Hypothesis[] {
     }));
     const carriedHere = uses.reduce((sum, u) => sum + u.prior, 0);
     const asPlain = (plainThreadShare * endShare[h.end] * plainThreadPrior(h.thread)) / plainTotal;
-    const other = carriedHere > 0 ? otherUseShare * carriedHere + 0.1 * asPlain : asPlain;
+    const other = carriedHere > 0 ? otherUseShare * carriedHere : asPlain;
     return { ...h, uses: [...uses, { connection: null, prior: other }] };
   });
 }

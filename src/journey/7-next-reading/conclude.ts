@@ -61,7 +61,7 @@ function decide(
   probabilities: Tally,
   trusted: boolean,
 ): Decision {
-  const ask = () => nextReading(evidence, options, weighed);
+  const ask = () => nextReading(evidence, options, weighed, !trusted);
   if (!trusted) return { state: 'needs-reading', thread: null, connection: null, ask: ask() };
   if (probabilities.unlisted >= settled.unlisted && measuresAThread(evidence)) {
     return { state: 'unlisted', thread: null, connection: null, ask: null };

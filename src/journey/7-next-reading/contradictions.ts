@@ -1,5 +1,6 @@
 import { photoShape } from '../6-candidates/photo-likelihood';
 import type { PriorOptions } from '../6-candidates/priors';
+import type { Reading } from '../6-candidates/reading';
 import { densityAtPlace, type Evidence, type Weighed, weigh } from '../6-candidates/weigh';
 import type { Contradiction } from './decision';
 
@@ -11,8 +12,14 @@ const photoLimit2 = 20;
 
 export interface Agreement {
   readonly contradictions: readonly Contradiction[];
-  /** Sources that agree with the likeliest thread. */
+  /** Sources that agree with the likeliest thread, and could have disagreed. */
   readonly agreeing: number;
+}
+
+/** Most threads would pass these: they cannot bear out one against another. */
+function saysLittle(reading: Reading): boolean {
+  if (reading.kind === 'taper' || reading.kind === 'flank') return true;
+  return reading.text === 'none';
 }
 
 export function agreement(evidence: Evidence, options: PriorOptions, weighed: Weighed): Agreement {
@@ -22,7 +29,7 @@ export function agreement(evidence: Evidence, options: PriorOptions, weighed: We
     const asMisread = weigh(evidence, options, index).total / weighed.total;
     if (asMisread > misreadLimit) {
       contradictions.push({ source: 'reading', index, text: `${reading.kind}=${reading.text}` });
-    } else {
+    } else if (!saysLittle(reading)) {
       agreeing++;
     }
   });

@@ -43,11 +43,14 @@ export function nextReading(
   evidence: Evidence,
   options: { readonly atHand?: readonly Tool[] },
   weighed: Weighed,
+  /** Sources contradict each other: only a reading that can bear one out will do. */
+  disputed = false,
 ): Ask | null {
   const scenarios = scenariosOf(weighed);
   if (scenarios.length < 2) return null;
   const times = (kind: ReadingKind) => evidence.readings.filter((r) => r.kind === kind).length;
   const allowed = (Object.keys(readingEffort) as ReadingKind[]).filter((kind) => {
+    if (disputed && (kind === 'taper' || kind === 'flank')) return false;
     const { tool } = readingEffort[kind];
     return tool === null || !options.atHand || options.atHand.includes(tool);
   });
@@ -66,7 +69,8 @@ export function nextReading(
     );
   if (!found) return null;
   const { table, gainBits } = found;
-  return { reading: table.kind, gainBits, ...explain(table, scenarios) };
+  const topThread = (weighed.threads[0]?.weight ?? 0) / weighed.total;
+  return { reading: table.kind, gainBits, ...explain(table, scenarios, topThread) };
 }
 
 function bestOf(kinds: readonly ReadingKind[], evidence: Evidence, scenarios: readonly Scenario[]) {

@@ -3,31 +3,28 @@ import type { Fit } from './decision';
 import type { Scenario } from './next-reading';
 import type { OutcomeTable } from './outcomes';
 
-/** The reason for a reading, in words and as data. Only candidates that matter are named. */
+const most = 8;
+
+/** The reason for a reading, in words and as data. Only candidates that matter are named; while
+ *  hundreds are possible, none is. */
 export function explain(
   table: OutcomeTable,
   scenarios: readonly Scenario[],
+  topThread: number,
 ): { why: string; fits: readonly Fit[] } {
-  const matter = scenarios.filter((s, i) => i < 8 && s.probability > 0.005);
-  const names = namesOf(table.kind, matter);
-  const byOutcome = new Map<string, Set<string>>();
-  matter.forEach((s, i) => {
-    const value = typicalOutcome(table, scenarios.indexOf(s));
-    const known = byOutcome.get(value) ?? new Set();
-    byOutcome.set(value, known.add(names[i]!));
+  if (topThread < 0.1) return { why: opening[table.kind], fits: [] };
+  const byConnection = table.kind === 'seat' || table.kind === 'tube-od';
+  const fits = new Map<string, Set<string>>();
+  scenarios.forEach((scenario, i) => {
+    const { thread, connection, probability } = scenario;
+    if (fits.size >= most || probability < 0.002 || thread === null) return;
+    if (byConnection && connection === null) return;
+    const name = byConnection ? `${connection!.family} ${connection!.size}` : thread.designation;
+    const value = typicalOutcome(table, i);
+    fits.set(value, (fits.get(value) ?? new Set()).add(name));
   });
-  const fits = [...byOutcome].map(([value, set]) => ({ value, candidates: [...set] }));
-  return { why: inWords(table.kind, fits), fits };
-}
-
-/** Seat and tube tell connections apart, the rest threads. */
-function namesOf(kind: ReadingKind, scenarios: readonly Scenario[]): string[] {
-  const byConnection = kind === 'seat' || kind === 'tube-od';
-  return scenarios.map(({ thread, connection }) =>
-    byConnection && connection
-      ? `${connection.family} ${connection.size}`
-      : (thread?.designation ?? 'a thread in no table'),
-  );
+  const list = [...fits].map(([value, names]) => ({ value, candidates: [...names] }));
+  return { why: list.length > 0 ? inWords(table.kind, list) : opening[table.kind], fits: list };
 }
 
 /** The likeliest outcome; for lengths, the interval that holds the middle 90 %. */
@@ -51,15 +48,29 @@ function typicalOutcome(table: OutcomeTable, scenario: number): string {
   return `${Number(from).toFixed(1)}…${Number.parseFloat(to).toFixed(1)}mm`;
 }
 
+/** Without enough to name candidates. */
+const opening: Record<ReadingKind, string> = {
+  'pitch-gauge': 'The pitch rules out most threads of this diameter.',
+  'caliper-od': 'The diameter over the crests rules out most threads.',
+  'caliper-id': 'The diameter across the crests rules out most threads.',
+  'rule-od': 'The diameter over the crests rules out most threads.',
+  'tube-od': 'The tube says which of several sizes this is.',
+  seat: 'The sealing surface says which family this is.',
+  taper: 'Pipe threads that taper look like straight ones of the same size.',
+  flank: 'The thread angle tells the two pipe thread systems apart.',
+};
+
+const spaced = (value: string) => value.replace(/(mm|tpi)$/, ' $1');
+
 const verbs: Record<ReadingKind, (value: string) => string> = {
-  'pitch-gauge': (v) => `a ${v.replace(/(tpi|mm)$/, ' $1')} blade fits`,
-  'caliper-od': (v) => `${v.replace('mm', ' mm')} over the crests fits`,
-  'caliper-id': (v) => `${v.replace('mm', ' mm')} across the crests fits`,
-  'rule-od': (v) => `${v.replace('mm', ' mm')} on the rule fits`,
+  'pitch-gauge': (v) => `a ${spaced(v)} blade fits`,
+  'caliper-od': (v) => `${spaced(v)} over the crests fits`,
+  'caliper-id': (v) => `${spaced(v)} across the crests fits`,
+  'rule-od': (v) => `${spaced(v)} over the crests fits`,
   'tube-od': (v) =>
     v === 'none'
-      ? 'no tube fits'
-      : `${v === 'other' ? 'another' : `a ${v.replace('mm', ' mm')}`} tube fits`,
+      ? 'no tube at all fits'
+      : `${v === 'other' ? 'another' : `a ${spaced(v)}`} tube fits`,
   seat: (v) => `${seatWords[v] ?? v} fits`,
   taper: (v) => `a ${v} thread fits`,
   flank: (v) => `a ${v}° thread form fits`,
@@ -78,11 +89,12 @@ const seatWords: Record<string, string> = {
 };
 
 function inWords(kind: ReadingKind, fits: readonly Fit[]): string {
+  const only = fits.length > 1 ? 'only ' : '';
   const parts = fits.slice(0, 3).map(({ value, candidates }) => {
     const shown = candidates.slice(0, 3).join(', ');
     const more = candidates.length > 3 ? ' and others' : '';
-    return `${verbs[kind](value)} ${fits.length > 1 ? 'only ' : ''}${shown}${more}`;
+    return `${verbs[kind](value)} ${only}${shown}${more}`;
   });
   const sentence = parts.join('; ');
-  return sentence ? `${sentence[0]!.toUpperCase()}${sentence.slice(1)}.` : '';
+  return `${sentence[0]!.toUpperCase()}${sentence.slice(1)}.`;
 }
