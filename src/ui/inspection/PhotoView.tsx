@@ -114,11 +114,11 @@ export function PhotoView(props: PhotoViewProps) {
 
   return (
     <div class="photo-view">
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the photo takes keys to move and zoom */}
       <section
         class="photo-stage"
         classList={{ zoomed: zoomed() }}
         ref={stage}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the photo takes keys to move and zoom
         tabIndex={0}
         aria-label={`${t().inspection.photoOf}. ${t().inspection.keys}`}
         onKeyDown={onKey}

@@ -17,6 +17,7 @@ export function ShootScreen() {
   const [torch, setTorch] = createSignal(false);
   const [guidance, setGuidance] = createSignal<Guidance | null>(null);
   const [steady, setSteady] = createSignal(0);
+  const [unguided, setUnguided] = createSignal(guideFrame === null);
   const [taking, setTaking] = createSignal(false);
   let video!: HTMLVideoElement;
   const gone = new AbortController();
@@ -53,6 +54,7 @@ export function ShootScreen() {
         try {
           const found = await judge(gone.signal, frame);
           if (gone.signal.aborted) return;
+          setUnguided(false);
           setGuidance(found);
           setSteady((now) => (found.ready ? now + 1 : 0));
           if (auto() && steady() >= steadyFrames && !taking()) {
@@ -61,8 +63,10 @@ export function ShootScreen() {
           }
         } catch {
           if (gone.signal.aborted) return;
+          // Without the worker the person judges; it is tried again now and then.
+          setUnguided(true);
           setGuidance(null);
-          await pause(1000);
+          await pause(3000);
         }
       }
       await pause(30);
@@ -90,7 +94,6 @@ export function ShootScreen() {
       </div>
       <div class="shoot-columns">
         <div class="viewfinder" classList={{ steady: steady() > 0 }}>
-          {/* biome-ignore lint/a11y/useMediaCaption: a live picture without sound */}
           <video ref={video} playsinline muted aria-label={t().shoot.viewfinder} />
           <Show when={!camera()}>
             <div class="viewfinder-start">
@@ -103,7 +106,7 @@ export function ShootScreen() {
             <p class="viewfinder-hint" role="status">
               <Switch>
                 <Match when={taking()}>{t().shoot.shot}</Match>
-                <Match when={guideFrame === null}>{t().shoot.noGuide}</Match>
+                <Match when={unguided()}>{t().shoot.noGuide}</Match>
                 <Match when={guidance() === null}>{t().shoot.hints.loading}</Match>
                 <Match when={hint()}>{(key) => t().shoot.hints[key()]}</Match>
                 <Match when={true}>{t().shoot.hold}</Match>
@@ -117,7 +120,7 @@ export function ShootScreen() {
               {trouble() === 'denied' ? t().shoot.denied : t().shoot.noCamera}
             </p>
           </Show>
-          <Show when={guideFrame !== null}>
+          <Show when={!unguided()}>
             <ul class="checks">
               <For each={checks()}>
                 {(check) => (

@@ -7,10 +7,9 @@ export interface Check {
   readonly state: 'good' | 'bad' | 'unknown';
 }
 
-/** Fewer marks than this give no dependable pose. */
-const leastMarkers = 8;
-/** Beyond this the far end of the thread is seen too slantingly. */
-const mostTiltDeg = 35;
+// As the guidance itself judges (journey/guidance.ts); here only to name what is missing.
+const leastMarkers = 12;
+const mostTiltDeg = 30;
 
 /** In the order in which a person would put them right. */
 export function checksOf(seen: Guidance | null): readonly Check[] {
