@@ -1,7 +1,7 @@
 import { fork } from 'node:child_process';
 import { readFile, writeFile } from 'node:fs/promises';
 import { parseArgs } from 'node:util';
-import { casesInFolder, type LazyCase, syntheticCases } from './accuracy/cases';
+import { casesInFolder, type LazyCase, saveCases, syntheticCases } from './accuracy/cases';
 import { measureCases } from './accuracy/measure-cases';
 import type { Score } from './accuracy/score';
 import {
@@ -14,10 +14,11 @@ import {
 import { pathFrom, runCommand, UsageError } from './arguments';
 import { measureOptions } from './measure-options';
 
-const usage = `npm run accuracy -- [FOLDER] | --synthetic COUNT [--seed S]
+const usage = `npm run accuracy -- [FOLDER] | --synthetic COUNT [--seed S] [--save FOLDER]
   [--workers N] [--bars MM150,MM100] [--budget] [--json OUT.json] [--compare OLD.json] [--only NAME,NAME]
        npm run accuracy -- --matching [--cases N] [--seed S]
 FOLDER holds photos with NAME.truth.json beside them; fixtures/photos when none is named.
+--save writes the synthetic photos with their truth and measures nothing.
 --matching tries the matching core on simulated fittings, without photos.`;
 
 async function main(): Promise<number> {
@@ -30,6 +31,7 @@ async function main(): Promise<number> {
     options: {
       synthetic: { type: 'string' },
       seed: { type: 'string', default: '1' },
+      save: { type: 'string' },
       workers: { type: 'string', default: '1' },
       bars: { type: 'string' },
       budget: { type: 'boolean', default: false },
@@ -50,6 +52,10 @@ async function main(): Promise<number> {
   const only = values.only?.split(',');
   const wanted = cases.filter(({ name }) => !only || only.includes(name));
   if (wanted.length === 0) throw new UsageError('No such photo with truth there.');
+  if (values.save !== undefined) {
+    await saveCases(wanted, pathFrom(values.save));
+    return 0;
+  }
   if (values.share !== undefined) {
     await measureCases(shareOf(wanted, values.share), bars, (score) => process.send?.(score));
     process.disconnect?.();

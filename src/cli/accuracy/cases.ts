@@ -1,4 +1,4 @@
-import { readdir, readFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { syntheticPhoto } from '../../../fixtures/synthetic/photo';
 import { syntheticName } from '../../../fixtures/synthetic/scene';
@@ -38,4 +38,14 @@ export function syntheticCases(seed: number, count: number): LazyCase[] {
       return { truth: truthSchema.parse(truth), bytes };
     },
   }));
+}
+
+/** Writes photos and truth so that `casesInFolder` finds them again. */
+export async function saveCases(cases: readonly LazyCase[], folder: string): Promise<void> {
+  await mkdir(folder, { recursive: true });
+  for (const { name, load } of cases) {
+    const { truth, bytes } = await load();
+    await writeFile(join(folder, `${name}.jpg`), bytes);
+    await writeFile(join(folder, `${name}.truth.json`), JSON.stringify(truth, null, 1));
+  }
 }

@@ -4,7 +4,7 @@ const point = z.tuple([z.number(), z.number(), z.number()]);
 
 /** What is known of a photo with ground truth. World frame: origin at the card's centre, x right,
  *  y up, z out of the card, mm. Fields that scoring does not need are let through unread. */
-export const truthSchema = z.object({
+export const truthSchema = z.looseObject({
   name: z.string(),
   designation: z.string(),
   system: z.enum(['UN', 'M', 'G', 'R', 'NPT']),
