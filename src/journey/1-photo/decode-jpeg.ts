@@ -23,43 +23,59 @@ interface TurboJpeg {
 
 const grey = 6; // TJPF_GRAY: the file's luma plane as it is; chroma is never transformed
 
+/** Instances that are fit for another photo, by their compiled code. */
+const spare = new WeakMap<WebAssembly.Module, TurboJpeg>();
+
+/** An instance that has grown beyond this is not kept: a 12 MP photo needs 50 MB. */
+const keptBytes = 128 * 2 ** 20;
+
 /** Decodes at `size`, which is the file's own or half of it (rounded up).
- *  A fresh instance for each file: after a fatal error libjpeg's state is lost, and a photo that
- *  needed much memory would otherwise keep it. Null when the file is damaged, if only at its end:
- *  libjpeg fills what is missing with grey and shifts what comes after a flipped bit, and a
- *  measurement must not rest on either. */
+ *  Null when the file is damaged, if only at its end: libjpeg fills what is missing with grey and
+ *  shifts what comes after a flipped bit, and a measurement must not rest on either. */
 export function decodeJpeg(
   module: WebAssembly.Module,
   bytes: Uint8Array,
-  { width, height }: Size,
+  size: Size,
 ): GreyImage | null {
+  const turbo = spare.get(module) ?? instantiate(module);
+  // Kept only after a good end: a fatal error leaves libjpeg's state and memory as they were then.
+  spare.delete(module);
   try {
-    const turbo = new WebAssembly.Instance(module, imports).exports as unknown as TurboJpeg;
-    const source = turbo.malloc(bytes.length);
-    const target = turbo.malloc(width * height);
-    if (source === 0 || target === 0) return null;
-    new Uint8Array(turbo.memory.buffer).set(bytes, source);
-    const handle = turbo.tjInitDecompress();
-    const status = turbo.tjDecompress2(
-      handle,
-      source,
-      bytes.length,
-      target,
-      width,
-      width,
-      height,
-      grey,
-      0,
-    );
-    if (status !== 0) return null;
-    return {
-      width,
-      height,
-      data: new Uint8Array(turbo.memory.buffer).slice(target, target + width * height),
-    };
+    const image = decode(turbo, bytes, size);
+    if (image && turbo.memory.buffer.byteLength <= keptBytes) spare.set(module, turbo);
+    return image;
   } catch {
     return null;
   }
+}
+
+function instantiate(module: WebAssembly.Module): TurboJpeg {
+  return new WebAssembly.Instance(module, imports).exports as unknown as TurboJpeg;
+}
+
+function decode(turbo: TurboJpeg, bytes: Uint8Array, { width, height }: Size): GreyImage | null {
+  const source = turbo.malloc(bytes.length);
+  const target = turbo.malloc(width * height);
+  if (source === 0 || target === 0) return null;
+  new Uint8Array(turbo.memory.buffer).set(bytes, source);
+  const handle = turbo.tjInitDecompress();
+  const status = turbo.tjDecompress2(
+    handle,
+    source,
+    bytes.length,
+    target,
+    width,
+    width,
+    height,
+    grey,
+    0,
+  );
+  if (status !== 0) return null;
+  const data = new Uint8Array(turbo.memory.buffer, target, width * height).slice();
+  turbo.tjDestroy(handle);
+  turbo.free(target);
+  turbo.free(source);
+  return { width, height, data };
 }
 
 function leave(): never {
