@@ -84,3 +84,55 @@ export function mirrored({ width, height, data }: GreyImage): GreyImage {
   }
   return { width, height, data: flipped };
 }
+
+/** Side by side, the second under the first's height. */
+export function besides(first: GreyImage, second: GreyImage): GreyImage {
+  const width = first.width + second.width;
+  const height = Math.max(first.height, second.height);
+  const data = new Uint8Array(width * height).fill(110);
+  for (let y = 0; y < first.height; y++) {
+    data.set(first.data.subarray(y * first.width, (y + 1) * first.width), y * width);
+  }
+  for (let y = 0; y < second.height; y++) {
+    const row = second.data.subarray(y * second.width, (y + 1) * second.width);
+    data.set(row, y * width + first.width);
+  }
+  return { width, height, data };
+}
+
+/** Markers of the same dictionary in another order and place than the card's: a plain grid. */
+export function foreignMarkers(width: number, height: number): GreyImage {
+  const sidePx = 90;
+  const stepPx = 130;
+  return sampled(width, height, (x, y) => {
+    const id = Math.abs(Math.floor(x / stepPx) * 7 + Math.floor(y / stepPx) * 5) % markers.length;
+    const [u, v] = [x % stepPx, y % stepPx];
+    if (u >= sidePx || v >= sidePx || u < 0 || v < 0) return 225;
+    const cell = (offset: number) => Math.floor((offset * modulesPerSide) / sidePx);
+    return isBlack(id, cell(v), cell(u)) ? 30 : 225;
+  });
+}
+
+/** As photographed from a screen: its lines beat with the camera's pixels. */
+export function fromScreen({ width, height, data }: GreyImage): GreyImage {
+  const striped = data.map((value, i) => {
+    const [x, y] = [i % width, Math.floor(i / width)];
+    return value * (0.85 + 0.1 * Math.sin(x / 1.7 + y / 90) + 0.05 * Math.sin(y / 2.3));
+  });
+  return { width, height, data: striped };
+}
+
+/** Copies a rectangle of the image to another place in it. */
+export function withCopy(
+  image: GreyImage,
+  from: { x: number; y: number; width: number; height: number },
+  to: { x: number; y: number },
+): GreyImage {
+  const data = image.data.slice();
+  for (let y = 0; y < from.height; y++) {
+    const start = (from.y + y) * image.width + from.x;
+    const row = image.data.subarray(start, start + from.width);
+    data.set(row, (to.y + y) * image.width + to.x);
+  }
+  return { ...image, data };
+}

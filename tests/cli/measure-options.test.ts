@@ -1,0 +1,46 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { UsageError } from '../../src/cli/arguments';
+import { measureOptions } from '../../src/cli/measure-options';
+
+test('ruler and bars say what they were given', () => {
+  expect(measureOptions({ ruler: '10,20.5,400,-3,50' }).ruler).toEqual({
+    from: [10, 20.5],
+    to: [400, -3],
+    mm: 50,
+  });
+  expect(measureOptions({ bars: '149.6,99.8' }).bars).toEqual({
+    horizontalMm: 149.6,
+    verticalMm: 99.8,
+    uMm: 0.2,
+  });
+  // Hundredths are a caliper's.
+  expect(measureOptions({ bars: '149.62,99.81' }).bars?.uMm).toBe(0.05);
+  expect(measureOptions({})).toMatchObject({ ruler: null, bars: null, readings: [] });
+});
+
+test('whatever is typed is understood or refused with a word on how to type it', () => {
+  const typed = fc.oneof(
+    fc.string(),
+    fc
+      .array(fc.oneof(fc.double().map(String), fc.string({ maxLength: 3 })))
+      .map((a) => a.join(',')),
+  );
+  fc.assert(
+    fc.property(typed, (text) => {
+      for (const given of [{ ruler: text }, { bars: text }, { reading: [text] }]) {
+        try {
+          const { ruler, bars } = measureOptions(given);
+          if (ruler) {
+            expect([...ruler.from, ...ruler.to, ruler.mm].every(Number.isFinite)).toBe(true);
+            expect(ruler.mm).toBeGreaterThan(0);
+          }
+          if (bars) expect(Math.abs(bars.horizontalMm / 150 - 1)).toBeLessThan(0.1);
+        } catch (error) {
+          expect(error).toBeInstanceOf(UsageError);
+        }
+      }
+    }),
+    { numRuns: 2000, seed: 11 },
+  );
+});
