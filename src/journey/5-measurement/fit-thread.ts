@@ -62,6 +62,7 @@ export function fitThread(
   middleS: number,
   start: PeriodStart,
   priors: ThreadPriors,
+  first: { readonly parameters?: Float64Array; readonly scatterMm?: number } = {},
 ): ThreadFit {
   const n = points.length;
   const { ridges } = priors;
@@ -85,9 +86,9 @@ export function fitThread(
   const low = Math.min(...tilts);
   const high = Math.max(...tilts, low + 0.01);
 
-  const model = (p: ArrayLike<number>) => {
-    const ratio = p[2] / p[0];
-    const contours = Array.from({ length: slantNodes }, (_, k) => {
+  /** Contours at a few slants between which points interpolate; shape parameters only. */
+  const contoursOf = (p: ArrayLike<number>) =>
+    Array.from({ length: slantNodes }, (_, k) => {
       const t = low + ((high - low) * k) / (slantNodes - 1);
       return toothContour(
         {
@@ -96,19 +97,26 @@ export function fitThread(
           blur: (priors.blurMm * Math.exp(p[8])) / p[0],
           halfAngleRad: Math.max(0.2, Math.min(0.9, p[9])),
         },
-        Math.max(1e-6, ratio * t * t),
+        Math.max(1e-6, (p[2] / p[0]) * t * t),
       );
     });
-    return (side: Side, s: number, slope: number) => {
-      const sign = side === 'left' ? 1 : -1;
-      const t = s - middleS;
-      const phase = (s - p[1]) / p[0] + (side === 'left' ? 0 : 0.5);
-      const at = ((Math.abs(tilt(side, slope)) - low) / (high - low)) * (slantNodes - 1);
-      const k = Math.max(0, Math.min(slantNodes - 2, Math.floor(at)));
-      const f = Math.max(0, Math.min(1, at - k));
-      const tooth = contourAt(contours[k], phase) * (1 - f) + contourAt(contours[k + 1], phase) * f;
-      return p[2] + p[3] * t + sign * (p[4] + p[5] * t) + p[0] * tooth;
-    };
+  const toothAt = (contours: readonly Float64Array[], slant: number, phase: number) => {
+    const at = ((slant - low) / (high - low)) * (slantNodes - 1);
+    const k = Math.max(0, Math.min(slantNodes - 2, Math.floor(at)));
+    const f = Math.max(0, Math.min(1, at - k));
+    return contourAt(contours[k], phase) * (1 - f) + contourAt(contours[k + 1], phase) * f;
+  };
+  const phaseOf = (p: ArrayLike<number>, side: Side, s: number) =>
+    (s - p[1]) / p[0] + (side === 'left' ? 0 : 0.5);
+  const lineAt = (p: ArrayLike<number>, side: Side, s: number) => {
+    const t = s - middleS;
+    return p[2] + p[3] * t + (side === 'left' ? 1 : -1) * (p[4] + p[5] * t);
+  };
+  const model = (p: ArrayLike<number>) => {
+    const contours = contoursOf(p);
+    return (side: Side, s: number, slope: number) =>
+      lineAt(p, side, s) +
+      p[0] * toothAt(contours, Math.abs(tilt(side, slope)), phaseOf(p, side, s));
   };
   const residualsOf = (p: ArrayLike<number>) => {
     const at = model(p);
@@ -120,23 +128,58 @@ export function fitThread(
       .sort((a, b) => a - b);
     return Math.max(0.002, 1.4826 * (sizes[sizes.length >> 1] ?? 1));
   };
-  let scatter = 0.08 * start.pitchMm;
+  const h = 0.01;
+  /** Derivatives along the outline in closed form; those of the tooth's shape by differences. */
+  const differentiate = (p: Float64Array, out: Float64Array, sigmas: Float64Array, rows: number) => {
+    const contours = contoursOf(p);
+    const shapes = ([6, 7, 8, 9] as const).map((k) => {
+      const step = k >= 8 ? 0.02 : 0.004;
+      const moved = Float64Array.from(p);
+      moved[k] += step;
+      return { k, step, contours: contoursOf(moved) };
+    });
+    out.fill(0);
+    for (let i = 0; i < n; i++) {
+      const q = points[i];
+      const w = -1 / sigmas[i];
+      const t = q.s - middleS;
+      const sign = q.side === 'left' ? 1 : -1;
+      const phase = phaseOf(p, q.side, q.s);
+      const here = toothAt(contours, tilts[i], phase);
+      const rise =
+        (toothAt(contours, tilts[i], phase + h) - toothAt(contours, tilts[i], phase - h)) / (2 * h);
+      out[i] = w * (here - rise * ((q.s - p[1]) / p[0]));
+      out[rows + i] = w * -rise;
+      out[2 * rows + i] = w;
+      out[3 * rows + i] = w * t;
+      out[4 * rows + i] = w * sign;
+      out[5 * rows + i] = w * sign * t;
+      for (const { k, step, contours: moved } of shapes)
+        out[k * rows + i] = (w * p[0] * (toothAt(moved, tilts[i], phase) - here)) / step;
+    }
+    out[6 * rows + n] = 1 / 0.05;
+    out[7 * rows + n + 1] = 1 / 0.05;
+    out[8 * rows + n + 2] = 1 / 0.2;
+    out[9 * rows + n + 3] = 1 / 0.06;
+    if (ridges) out[n + 4] = 1 / ridges.u;
+  };
+  let scatter = first.scatterMm ?? 0.08 * start.pitchMm;
   let fit: LeastSquaresResult | null = null;
-  let current: ArrayLike<number> = initial;
+  let current: ArrayLike<number> = first.parameters ?? initial;
   for (let pass = 0; pass < 4; pass++) {
-    const sigma = scatter;
+    const sigmas = Float64Array.from(points, (q) => Math.hypot(scatter, 1.5 * q.uMm));
     fit = leastSquares({
       parameters: current,
       count: n + 5,
       loss: 'cauchy',
       lossScale: 2,
-      steps: [1e-4, 1e-3, 1e-3, 1e-4, 1e-3, 1e-4, 4e-3, 4e-3, 0.02, 0.01],
+      jacobian: (p, out) => differentiate(p, out, sigmas, n + 5),
       maxIterations: 25,
       residuals: (p, out) => {
         const at = model(p);
         for (let i = 0; i < n; i++) {
           const q = points[i];
-          out[i] = (q.r - at(q.side, q.s, q.slope)) / Math.hypot(sigma, 1.5 * q.uMm);
+          out[i] = (q.r - at(q.side, q.s, q.slope)) / sigmas[i];
         }
         out[n] = (p[6] - 0.14) / 0.05;
         out[n + 1] = (p[7] - 0.61) / 0.05;

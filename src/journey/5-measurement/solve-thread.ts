@@ -1,0 +1,259 @@
+import type { Estimate } from '../../quantity/estimate';
+import { ok, type Result, refuse } from '../../quantity/result';
+import type { Field } from '../../scale-card/geometry';
+import type { GreyImage } from '../../vision/grey-image';
+import type { PosedCamera } from '../2-card-pose/camera';
+import type { PosedCard } from '../2-card-pose/pose-from-markers';
+import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import {
+  type OutlinePoint,
+  outlineEdges,
+  type SearchBand,
+  type Side,
+} from '../4-thread-signal/outline-edges';
+import { ridgePitch, ridgePresence, type RidgeFit, unroll } from '../4-thread-signal/ridges';
+import type { ThreadPlace } from '../4-thread-signal/thread-place';
+import { atHeight, mmPerPxAt, recentred } from './axis-moves';
+import { fitThread, type ThreadFit } from './fit-thread';
+import { type Resting, widestHalfWidth } from './hex-height';
+import { type PeriodStart, startPeriod } from './start-period';
+import { type Extent, grownWhile, outlineAgrees } from './thread-extent';
+
+/** Everything stage 5 knows of one thread; uncertainty.ts turns it into a measurement. */
+export interface ThreadSolution {
+  readonly frame: AxisFrame;
+  readonly resting: Resting;
+  readonly hexHalfWidthMm: number | null;
+  readonly fit: ThreadFit;
+  readonly ridges: RidgeFit | null;
+  readonly points: readonly OutlinePoint[];
+  readonly zone: Extent;
+  readonly middleS: number;
+  readonly mmPerPx: number;
+  /** Which way the helix climbs, when one way explains the outline clearly better. */
+  readonly hand: 'right' | 'left' | null;
+}
+
+/** Half the flank angle of the forms: 30° (ISO 68-1, ASME B1.1, NPT), 27.5° (ISO 228-1, ISO 7-1). */
+const halfAngleRad = (29 * Math.PI) / 180;
+/** Depth below the crests at which a thread's brightness pattern sits, pitches: between crest and
+ *  root, shading decides; the middle of the flank is what light and dark have in common. */
+const ridgeDepth = { value: 0.4, u: 0.13 };
+const rounds = 3;
+
+type Refusal = 'no-thread' | 'too-few-turns';
+
+export function solveThread(
+  grey: GreyImage,
+  card: PosedCard,
+  place: ThreadPlace,
+  field: Field,
+): Result<ThreadSolution, Refusal> {
+  const { camera } = card;
+  let frame = place.frame;
+  let zone: Extent = { fromS: place.zone.fromS, toS: place.zone.toS };
+  const mmPerPx = mmPerPxAt(camera, frame, zone);
+  const middle = () => (zone.fromS + zone.toS) / 2;
+  const edges = (where: Extent, band: (side: Side) => SearchBand) =>
+    (['left', 'right'] as const).flatMap((side) =>
+      outlineEdges(grey, camera, frame, side, where, band(side), mmPerPx, field),
+    );
+  const ridgesNear = (where: Extent, surface: Surface, pitchMm: number, span: number) =>
+    ridgePitch(
+      unroll(grey, camera, frame, where, deepened(surface, pitchMm), mmPerPx, pitchMm),
+      pitchMm,
+      span,
+    );
+
+  const reachMm = Math.max(place.zone.reachLeftMm, place.zone.reachRightMm);
+  const surface0 = { radiusMm: reachMm, halfTaper: 0, middleS: middle() };
+  const lowest = Math.min(place.zone.reachLeftMm, place.zone.reachRightMm);
+  const wide = (pitchMm: number) => () => () => ({
+    fromR: Math.max(1, lowest - 1.2 * pitchMm),
+    toR: reachMm + 0.6,
+  });
+  let points = edges(zone, wide(place.zone.periodMm));
+  // The spectrum magnifies: ridges lie nearer to the camera than the axis.
+  const begun = chooseStart(
+    [place.zone.periodMm * 0.97, place.zone.periodMm * 0.485]
+      .filter((p) => p > 0.68)
+      .map((p) => ridgesNear(zone, surface0, p, 0.07)),
+    points,
+    middle(),
+  );
+  if (!begun) return refuse('no-thread', noThread);
+
+  let ridges = begun.ridges;
+  const solve = (from: PeriodStart, handed: 1 | -1, warm?: ThreadFit) =>
+    fitThread(
+      points,
+      middle(),
+      from,
+      {
+        blurMm: card.blurPx * mmPerPx,
+        halfAngleRad,
+        handed,
+        ridges: ridges && ridgeEstimate(camera, frame, ridges, reachMm),
+      },
+      warm && { scatterMm: warm.scatterMm },
+    );
+  let right = solve(begun.start, 1);
+  let left = solve(begun.start, -1);
+  let fit = right.scatterMm <= left.scatterMm ? right : left;
+  let resting: Resting = { on: 'unknown', heightMm: -frame.origin[2], uMm: 0.5 };
+  let hexHalfWidthMm: number | null = null;
+  for (let round = 0; round < rounds; round++) {
+    // The two sides put the axis in their middle; the widest part puts it at its height.
+    frame = recentred(camera, frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn);
+    const hex = widestHalfWidth(grey, camera, frame, place, mmPerPx, field);
+    if (hex && hex.mm > 1.03 * fit.crestRadiusMm) {
+      const heightMm = (Math.sqrt(3) / 2) * hex.mm;
+      resting = { on: 'hex', heightMm, uMm: Math.hypot(0.866 * hex.uMm, 0.004 * heightMm) };
+      hexHalfWidthMm = hex.mm;
+    }
+    frame = atHeight(camera, frame, resting.heightMm, zone);
+    const current: ThreadFit = fit;
+    const slopes = slopesOf(points);
+    const near = (side: Side) => (s: number) => {
+      const offset = current.axisOffsetMm + current.axisTurn * (s - current.middleS);
+      const r = current.modelAt(side, s, slopes(s)) - (side === 'left' ? offset : -offset);
+      const reach = 0.32 * current.pitchMm + 2 * mmPerPx;
+      return { fromR: r - reach, toR: r + reach };
+    };
+    if (round < 2) {
+      const limits = limitsOf(place, current.pitchMm);
+      const beyond = edges(limits, near);
+      const surface = surfaceOf(current);
+      const view = unroll(
+        grey,
+        camera,
+        frame,
+        limits,
+        deepened(surface, current.pitchMm),
+        mmPerPx,
+        current.pitchMm,
+      );
+      const presence = ridgePresence(view, current.pitchMm, zone);
+      const seated = { ...current, modelAt: centredModel(current) };
+      zone = grownWhile(
+        (a, b) =>
+          outlineAgrees(beyond, seated, a, b) &&
+          presence.some((q) => q.s >= a - 1e-9 && q.s < b && q.presence > 0.25),
+        zone,
+        limits,
+        current.pitchMm,
+      );
+    }
+    points = edges(zone, near);
+    if (points.length < 40) return refuse('no-thread', noThread);
+    ridges = ridgesNear(zone, surfaceOf(current), current.pitchMm, 0.015);
+    const from = continued(current, middle());
+    right = solve(from, 1, current);
+    left = solve(from, -1, current);
+    fit = right.scatterMm <= left.scatterMm ? right : left;
+  }
+  if ((zone.toS - zone.fromS) / fit.pitchMm < 3)
+    return refuse('too-few-turns', 'Show at least four turns of the thread, unobstructed.');
+  const contrast = right.scatterMm / left.scatterMm;
+  return ok({
+    frame,
+    resting,
+    hexHalfWidthMm,
+    fit,
+    ridges,
+    points,
+    zone,
+    middleS: middle(),
+    mmPerPx,
+    hand: contrast < 0.9 ? 'right' : contrast > 1.11 ? 'left' : null,
+  });
+}
+
+const noThread =
+  'Lay the fitting in the card’s window with its thread in full view, and shoot from above.';
+
+interface Surface {
+  readonly radiusMm: number;
+  readonly halfTaper: number;
+  readonly middleS: number;
+}
+
+const surfaceOf = (fit: ThreadFit): Surface => ({
+  radiusMm: fit.crestRadiusMm,
+  halfTaper: fit.halfTaper,
+  middleS: fit.middleS,
+});
+
+const deepened = (surface: Surface, pitchMm: number): Surface => ({
+  ...surface,
+  radiusMm: surface.radiusMm - ridgeDepth.value * pitchMm,
+});
+
+/** The found period may be twice the pitch, when the ridges' first harmonic is all there is: the
+ *  outline, whose teeth are plain, decides unless the ridges themselves do. */
+function chooseStart(
+  candidates: readonly (RidgeFit | null)[],
+  points: readonly OutlinePoint[],
+  middleS: number,
+): { start: PeriodStart; ridges: RidgeFit } | null {
+  const tried = candidates.flatMap((ridges) => {
+    if (!ridges || points.length < 40) return [];
+    const pitches = Array.from({ length: 21 }, (_, i) => ridges.pitchMm * (1 + 0.002 * (i - 10)));
+    const start = startPeriod(points, middleS, pitches);
+    return start ? [{ start, ridges }] : [];
+  });
+  const value = ({ start, ridges }: (typeof tried)[number]) =>
+    start.explained + 2 * ridges.explained;
+  return tried.sort((a, b) => value(b) - value(a))[0] ?? null;
+}
+
+/** Ridges lie on a cylinder whose radius is uncertain by part of the thread's depth: nearer to the
+ *  camera everything looks larger. */
+function ridgeEstimate(
+  camera: PosedCamera,
+  frame: AxisFrame,
+  ridges: RidgeFit,
+  radiusMm: number,
+): Estimate {
+  const range = frame.origin[2] - camera.centre[2];
+  const depth = (ridgeDepth.u * ridges.pitchMm) / (range - radiusMm);
+  // 0.1 %: highlights move along the flanks as the view turns from one end to the other.
+  const relative = Math.hypot((1.5 * ridges.uMm) / ridges.pitchMm, 0.8 * depth, 0.001);
+  return { value: ridges.pitchMm, u: ridges.pitchMm * relative };
+}
+
+/** Threads may run from the free end to the hex. */
+function limitsOf(place: ThreadPlace, pitchMm: number): Extent {
+  const hex = place.widest.fromS;
+  const middle = (place.zone.fromS + place.zone.toS) / 2;
+  return { fromS: -pitchMm, toS: hex > middle + pitchMm ? hex : place.lengthMm };
+}
+
+/** Slope of the view along the axis, linear between the ends of the outline seen. */
+function slopesOf(points: readonly OutlinePoint[]): (s: number) => number {
+  const first = points.reduce((a, q) => (q.s < a.s ? q : a));
+  const last = points.reduce((a, q) => (q.s > a.s ? q : a));
+  const rate = (last.slope - first.slope) / Math.max(1e-6, last.s - first.s);
+  return (s) => first.slope + rate * (s - first.s);
+}
+
+/** The model about its own centre line, for outlines already placed on it. */
+const centredModel =
+  (fit: ThreadFit) =>
+  (side: Side, s: number, slope: number): number => {
+    const offset = fit.axisOffsetMm + fit.axisTurn * (s - fit.middleS);
+    return fit.modelAt(side, s, slope) - (side === 'left' ? offset : -offset);
+  };
+
+function continued(fit: ThreadFit, middleS: number): PeriodStart {
+  const amplitudeMm = 0.27 * fit.pitchMm;
+  const level = fit.crestRadiusMm + fit.halfTaper * (middleS - fit.middleS) - 0.9 * amplitudeMm;
+  return {
+    pitchMm: fit.pitchMm,
+    crestS: fit.crestS,
+    left: [level, fit.halfTaper],
+    right: [level, fit.halfTaper],
+    amplitudeMm,
+    explained: 1,
+  };
+}
