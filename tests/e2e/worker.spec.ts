@@ -2,6 +2,8 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { serve } from '../../.ci/serve.mjs';
+import { makePng, makeWebp } from '../journey/1-photo/make-files';
+import { noCard } from '../journey/stand-ins';
 
 /** The worker in a real browser, without the page around it. */
 const photosFolder = new URL('../../fixtures/photos/', import.meta.url);
@@ -89,6 +91,16 @@ function expectSame(actual: unknown, expected: unknown): void {
 test('the same photo gives the same answer twice', async ({ page }) => {
   const [first, second] = [await identify(page, 'd26'), await identify(page, 'd26')];
   expect({ ...second, timingsMs: null }).toEqual({ ...first, timingsMs: null });
+});
+
+test('PNG and WebP are decoded under the same policy without eval', async ({ page }) => {
+  const image = noCard(800, 600);
+  for (const bytes of [makePng(image), await makeWebp(image, true), await makeWebp(image, false)]) {
+    const photo = Buffer.from(bytes).toString('base64');
+    const answer = await page.evaluate((file) => window.harness.identify(file), photo);
+    // Decoded, or it would be 'unreadable'.
+    expect(answer).toMatchObject({ outcome: 'refused', refusal: { reason: 'no-card' } });
+  }
 });
 
 test('a cancelled photo stops, and the next one works', async ({ page }) => {

@@ -25,12 +25,19 @@ export function cardAlone(field: Field, pxPerMm: number): GreyImage {
 
 function isMarkerBlack(xMm: number, yMm: number): boolean {
   const half = card.markerSideMm / 2;
-  const marker = markers.find((m) => Math.abs(xMm - m.xMm) < half && Math.abs(yMm - m.yMm) < half);
+  const marker = markerNear.get(placeKey(xMm, yMm));
   if (!marker) return false;
+  const [dx, dy] = [xMm - marker.xMm, yMm - marker.yMm];
+  if (Math.abs(dx) >= half || Math.abs(dy) >= half) return false;
   const cell = (offset: number) =>
     Math.min(modulesPerSide - 1, Math.floor((offset + half) / card.moduleMm));
-  return isBlack(marker.id, cell(yMm - marker.yMm), cell(xMm - marker.xMm));
+  return isBlack(marker.id, cell(dy), cell(dx));
 }
+
+/** Markers stand 16 mm apart, the first at (12, 12): each has a cell of its own. */
+const placeKey = (xMm: number, yMm: number) =>
+  100 * Math.round((yMm - 12) / 16) + Math.round((xMm - 12) / 16);
+const markerNear = new Map(markers.map((marker) => [placeKey(marker.xMm, marker.yMm), marker]));
 
 /** Box-filtered 3 × 3 and a little noise, as no camera is free of it. */
 function sampled(
