@@ -1,0 +1,46 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from '@playwright/test';
+import { onBothSizes, openApp } from './support';
+
+onBothSizes(() => {
+  test('the card comes as a PDF of the chosen field and paper', async ({ page }) => {
+    await openApp(page, '#/card');
+    await page.getByLabel('Light field').check();
+    await page.getByLabel('US Letter').check();
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'PDF, true size' }).click();
+    const file = await download;
+    expect(file.suggestedFilename()).toBe('crestwise-card-light-letter.pdf');
+    expect(readFileSync(await file.path(), 'latin1')).toMatch(/^%PDF-/);
+  });
+
+  test('a print check is read in inches, kept over a reload, and can be changed', async ({
+    page,
+  }) => {
+    await openApp(page, '#/card');
+    await page.getByText('inch', { exact: true }).click();
+    await page.getByRole('textbox', { name: 'Long bar' }).fill('5.95');
+    await page.getByRole('textbox', { name: 'Short bar' }).fill('3.95');
+    await page.getByLabel('Name of this card').fill('Workshop');
+    await page.getByRole('button', { name: 'Keep this check' }).click();
+    // 5.95 in = 151.13 mm of 150, 3.95 in = 100.33 mm of 100.
+    await expect(page.getByText('long bar 100.75 %, short bar 100.33 %')).toBeVisible();
+    await page.reload();
+    await expect(page.getByRole('radio', { name: /Workshop/ })).toBeChecked();
+    await page.getByRole('link', { name: 'Measure' }).click();
+    await expect(page.getByRole('link', { name: 'Workshop' })).toBeVisible();
+    await page.getByRole('link', { name: 'Workshop' }).click();
+    await page.getByRole('radio', { name: 'Unchecked card' }).check();
+    await page.getByRole('link', { name: 'Measure' }).click();
+    await expect(page.getByRole('link', { name: /not checked/ })).toBeVisible();
+  });
+
+  test('bars far from nominal are questioned', async ({ page }) => {
+    await openApp(page, '#/card');
+    await page.getByRole('textbox', { name: 'Long bar' }).fill('110');
+    await page.getByRole('textbox', { name: 'Short bar' }).fill('abc');
+    await page.getByRole('button', { name: 'Keep this check' }).click();
+    await expect(page.getByRole('alert')).toHaveCount(2);
+    await expect(page.getByText('No card checked yet')).toBeVisible();
+  });
+});

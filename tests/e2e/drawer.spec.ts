@@ -1,0 +1,56 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from '@playwright/test';
+import { measureSample, onBothSizes, openApp } from './support';
+
+onBothSizes(() => {
+  test('list, search, filter, delete with undo, export all, import elsewhere', async ({
+    page,
+    browser,
+  }) => {
+    await openApp(page);
+    await measureSample(page);
+    await page.getByLabel('Name of this sheet').fill('Boom cylinder');
+    await page.getByLabel('Name of this sheet').press('Enter');
+    await expect(page.getByText('kept on this device')).toBeVisible();
+    await page.goto('./#/readings');
+    await page.getByRole('textbox', { name: 'Pitch' }).fill('12');
+    await page.getByRole('textbox', { name: 'Outside diameter' }).fill('36.4');
+    await page.getByRole('button', { name: 'Identify' }).click();
+    await expect(page.locator('.decision')).toBeVisible();
+    await expect(page.getByText('kept on this device')).toBeVisible();
+
+    await page.getByRole('link', { name: 'Drawer' }).first().click();
+    const cards = page.locator('.sheet-card');
+    await expect(cards).toHaveCount(2);
+    await expect(cards.locator('img')).toHaveCount(1);
+    await page.getByLabel('Search').fill('boom');
+    await expect(cards).toHaveCount(1);
+    await page.getByLabel('Search').fill('');
+    await page.getByLabel('State').selectOption('confirmed');
+    await expect(cards).toHaveCount(0);
+    await page.getByLabel('State').selectOption('all');
+
+    await page.getByRole('button', { name: 'Delete Boom cylinder' }).click();
+    await expect(cards).toHaveCount(1);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(cards).toHaveCount(2);
+
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Export all' }).click();
+    const archive = readFileSync(await (await download).path());
+    await expect(page.getByText('used on this device')).toBeVisible();
+
+    const fresh = await browser.newContext({ locale: 'en-GB' });
+    const other = await fresh.newPage();
+    await openApp(other, '#/drawer');
+    await expect(other.getByText('Nothing here yet')).toBeVisible();
+    await other
+      .getByLabel('Import')
+      .setInputFiles({ name: 'all.crestwise-drawer', mimeType: '', buffer: archive });
+    await expect(other.locator('.sheet-card')).toHaveCount(2);
+    await other.getByRole('link', { name: /Boom cylinder/ }).click();
+    await expect(other.locator('.decision')).toBeVisible();
+    await expect(other.locator('.photo-stage img')).toBeVisible();
+    await fresh.close();
+  });
+});

@@ -1,0 +1,128 @@
+import { expect, test } from '@playwright/test';
+import { axeViolations, measureSample, onBothSizes, openApp, watchLayoutShift } from './support';
+
+const quietScreens = ['', '#/shoot', '#/readings', '#/card', '#/drawer', '#/standards', '#/about'];
+
+onBothSizes(() => {
+  for (const scheme of ['light', 'dark'] as const)
+    test(`axe finds nothing on any screen, ${scheme}`, async ({ page }) => {
+      await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
+      for (const hash of quietScreens) {
+        await openApp(page, hash);
+        await page.waitForLoadState('networkidle');
+        expect(await axeViolations(page), `screen ${hash || 'start'}`).toEqual([]);
+      }
+      await openApp(page);
+      await measureSample(page);
+      await expect(page.locator('.candidate').first()).toBeVisible();
+      expect(await axeViolations(page), 'sheet').toEqual([]);
+      await page.getByRole('button', { name: 'Show it by hand' }).click();
+      expect(await axeViolations(page), 'help').toEqual([]);
+      await page.goto(page.url().replace('#/sheet', '#/result'));
+      await expect(page.locator('.result-page')).toBeVisible();
+      expect(await axeViolations(page), 'result').toEqual([]);
+      await openApp(page);
+      await page.getByLabel('Choose a photo').setInputFiles({
+        name: 'x.jpg',
+        mimeType: 'image/jpeg',
+        buffer: Buffer.from('text'),
+      });
+      await expect(page.locator('.refused')).toBeVisible({ timeout: 60_000 });
+      expect(await axeViolations(page), 'refused').toEqual([]);
+    });
+
+  test('the layout does not shift', async ({ page }) => {
+    const shift = await watchLayoutShift(page);
+    for (const hash of quietScreens) {
+      await openApp(page, hash);
+      await page.waitForLoadState('networkidle');
+      expect(await shift(), `screen ${hash || 'start'}`).toBeLessThan(0.05);
+    }
+  });
+
+  test('the page answers before OpenCV has loaded', async ({ page }) => {
+    let release = () => {};
+    const held = new Promise<void>((done) => {
+      release = done;
+    });
+    await page.route('**/*.wasm', async (route) => {
+      await held;
+      await route.continue().catch(() => undefined);
+    });
+    await openApp(page);
+    await page.getByRole('button', { name: 'Enter readings' }).click();
+    await expect(page.getByRole('heading', { name: 'From readings alone' })).toBeVisible();
+    release();
+  });
+
+  test('languages: German with its decimal comma, kept over a reload', async ({ page }) => {
+    await openApp(page);
+    await page.getByLabel('Language').selectOption('de');
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Welches Gewinde ist das?');
+    await expect(page.locator('html')).toHaveAttribute('lang', 'de');
+    await page.goto('./#/readings');
+    await page.getByRole('textbox', { name: 'Steigung' }).fill('12');
+    await page.getByRole('textbox', { name: 'Außendurchmesser' }).fill('36,4');
+    await page.getByRole('button', { name: 'Bestimmen' }).click();
+    await expect(page.locator('.decision')).toBeVisible();
+    await expect(page.getByText(/36,513 mm/).first()).toBeVisible();
+    await page.reload();
+    await expect(page.getByRole('link', { name: 'Ablage' }).first()).toBeVisible();
+    for (const [code, word] of [
+      ['fr', 'Tiroir'],
+      ['es', 'Cajón'],
+      ['en', 'Drawer'],
+    ] as const) {
+      await page.locator('.language-picker select').selectOption(code);
+      await expect(page.getByRole('link', { name: word }).first()).toBeVisible();
+    }
+  });
+
+  test('by keyboard alone: skip link, sample, reading', async ({ page }) => {
+    await openApp(page);
+    await page.keyboard.press('Tab');
+    await expect(page.getByRole('button', { name: 'Skip to the content' })).toBeFocused();
+    await page.keyboard.press('Enter');
+    await expect(page.locator('main')).toBeFocused();
+    await page.locator('[data-sample="sample-stud"]').focus();
+    await page.keyboard.press('Enter');
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+    await page.locator('[data-seat="o-ring-at-hex"]').focus();
+    await page.keyboard.press('Enter');
+    await expect(page.locator('.decision[data-state="settled"]')).toBeVisible();
+  });
+});
+
+test('nothing overflows from 320 to 2560 px', async ({ page }) => {
+  await openApp(page);
+  await measureSample(page);
+  const sheet = new URL(page.url()).hash;
+  for (const width of [320, 768, 2560]) {
+    await page.setViewportSize({ width, height: 900 });
+    for (const hash of [...quietScreens, sheet, sheet.replace('sheet', 'result')]) {
+      await page.goto(`./${hash}`);
+      await expect(page.locator('main h1').first()).toBeAttached();
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(over, `${hash || 'start'} at ${width} px`).toBeLessThanOrEqual(0);
+    }
+  }
+});
+
+test('touch targets are at least 44 px high on a phone', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  for (const hash of quietScreens) {
+    await openApp(page, hash);
+    const small = await page
+      .locator(
+        'main button, main a.button, main select, main input:not([type=checkbox], [type=radio], [type=file]), .places a',
+      )
+      .evaluateAll((all) =>
+        all
+          .filter(
+            (one) => one.getClientRects().length > 0 && one.getBoundingClientRect().height < 44,
+          )
+          .map((one) => one.outerHTML.slice(0, 80)),
+      );
+    expect(small, hash).toEqual([]);
+  }
+});

@@ -1,0 +1,79 @@
+import { expect, type Page, test } from '@playwright/test';
+import { measureSample, onBothSizes, openApp } from './support';
+
+const box = (page: Page) => page.locator('.photo-drawing').getAttribute('viewBox');
+
+onBothSizes((size) => {
+  test.beforeEach(async ({ page }) => {
+    await openApp(page);
+    await measureSample(page);
+    await page.locator('.photo-stage').scrollIntoViewIfNeeded();
+  });
+
+  test('zoom and pan by buttons, keys, wheel and drag', async ({ page }) => {
+    const whole = await box(page);
+    await page.getByRole('button', { name: 'Zoom in' }).click();
+    const zoomed = await box(page);
+    expect(zoomed).not.toBe(whole);
+    const stage = page.locator('.photo-stage');
+    await stage.focus();
+    await page.keyboard.press('ArrowRight');
+    expect(await box(page)).not.toBe(zoomed);
+    await page.keyboard.press('0');
+    expect(await box(page)).toBe(whole);
+    const at = (await stage.boundingBox())!;
+    await page.mouse.move(at.x + at.width / 3, at.y + at.height / 3);
+    if (size === 'desk') {
+      await page.mouse.wheel(0, -300);
+      await expect.poll(() => box(page)).not.toBe(whole);
+      const before = await box(page);
+      await page.mouse.down();
+      await page.mouse.move(at.x + at.width / 2, at.y + at.height / 2, { steps: 4 });
+      await page.mouse.up();
+      expect(await box(page)).not.toBe(before);
+    }
+    await page.getByRole('button', { name: 'Thread', exact: true }).click();
+    const [, , width] = (await box(page))!.split(' ').map(Number);
+    expect(width).toBeLessThan(Number(whole!.split(' ')[2]) / 2);
+  });
+
+  test('layers are switched, and crests are linked between plot and photo', async ({ page }) => {
+    const dots = page.locator('.layer-crests .dot');
+    await expect(dots).not.toHaveCount(0);
+    await page.getByLabel('Crests', { exact: true }).first().uncheck();
+    await expect(dots).toHaveCount(0);
+    await page.getByLabel('Crests', { exact: true }).first().check();
+    await page.locator('.crest-stepper input').fill('3');
+    await expect(page.locator('.layer-crests .chosen')).toHaveCount(1);
+    await expect(page.locator('.profile-plot .crest.chosen')).toHaveCount(1);
+    await expect(page.locator('.crest-said')).toContainText('Crest 4');
+  });
+
+  test('a correction by hand measures again, with undo and redo', async ({ page }) => {
+    const pitch = page.locator('.numbers dd').first();
+    const before = Number.parseFloat(await pitch.innerText());
+    await page.getByRole('button', { name: 'Show it by hand' }).click();
+    const handle = page.locator('[data-handle="b"]');
+    const circle = handle.locator('.ring');
+    const place = async () => [await circle.getAttribute('cx'), await circle.getAttribute('cy')];
+    const start = await place();
+    await handle.focus();
+    await page.keyboard.press('Shift+ArrowLeft');
+    const moved = await place();
+    expect(moved).not.toEqual(start);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await place()).toEqual(start);
+    await page.getByRole('button', { name: 'Redo' }).click();
+    expect(await place()).toEqual(moved);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.locator('.help-panel').getByRole('button', { name: 'Measure again' }).click();
+    await expect(
+      page.locator('.help-panel').getByRole('button', { name: 'Measure again' }),
+    ).toBeEnabled({
+      timeout: 60_000,
+    });
+    await expect(page.locator('.inspection .alert')).toHaveCount(0);
+    const after = Number.parseFloat(await pitch.innerText());
+    expect(Math.abs(after / before - 1)).toBeLessThan(0.01);
+  });
+});

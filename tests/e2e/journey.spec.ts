@@ -1,0 +1,95 @@
+import { readFileSync } from 'node:fs';
+import { expect, type Page, test } from '@playwright/test';
+import {
+  chooseFile,
+  decidedConnection,
+  decidedThread,
+  measureSample,
+  onBothSizes,
+  openApp,
+} from './support';
+
+/** The sample is a computed picture of a 7/16-20 stud end, dash 4, with its O-ring (its truth). */
+async function sampleToSettled(page: Page) {
+  await measureSample(page, 'sample-stud');
+  await expect(page.locator('.layer-crests .dot')).not.toHaveCount(0);
+  await expect(page.locator('.profile-plot svg')).toBeVisible();
+  await expect(page.locator('.cautions')).toBeVisible();
+  await expect(decidedThread(page)).toContainText('7/16-20');
+  await page.getByLabel('Another reading').selectOption('seat');
+  await page.locator('[data-seat="o-ring-at-hex"]').click();
+  await expect(page.locator('.decision[data-state="settled"]')).toBeVisible();
+  await expect(decidedConnection(page)).toContainText('ISO 11926 -4');
+}
+
+onBothSizes(() => {
+  test('first visit, sample, overlay and numbers, asked reading, settled, reload, export, import elsewhere', async ({
+    page,
+    browser,
+  }) => {
+    const began = Date.now();
+    await openApp(page);
+    await expect(page.locator('.how-steps > li')).toHaveCount(3);
+    await expect(page.locator('.start-how')).toHaveAttribute('open', '');
+    await sampleToSettled(page);
+    expect(Date.now() - began).toBeLessThan(60_000);
+
+    const pitch = page.locator('.numbers dd').first();
+    await expect(pitch).toContainText(/1\.2\d+ ± 0\.0\d+ mm/);
+    const numbers = await page.locator('.numbers').innerText();
+    await expect(page.getByText('kept on this device')).toBeVisible();
+
+    await page.reload();
+    await expect(decidedConnection(page)).toContainText('ISO 11926 -4');
+    expect(await page.locator('.numbers').innerText()).toBe(numbers);
+
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save the sheet file' }).click();
+    const file = await (await download).path();
+    // Nothing of a camera's metadata leaves with the sheet.
+    const bytes = readFileSync(file, 'latin1');
+    for (const trace of ['Exif\0\0', 'GPSLatitude', 'http://ns.adobe.com/xap'])
+      expect(bytes.includes(trace)).toBe(false);
+
+    const fresh = await browser.newContext({ locale: 'en-GB' });
+    const other = await fresh.newPage();
+    await openApp(other);
+    await chooseFile(other, {
+      name: 'sheet.crestwise',
+      mimeType: 'application/octet-stream',
+      buffer: readFileSync(file),
+    });
+    await expect(decidedConnection(other)).toContainText('ISO 11926 -4');
+    expect(await other.locator('.numbers').innerText()).toBe(numbers);
+    await expect(other.getByText('O-ring under the hex').first()).toBeVisible();
+    await fresh.close();
+  });
+
+  test('a reading can be removed and brought back', async ({ page }) => {
+    await openApp(page);
+    await sampleToSettled(page);
+    await page.getByRole('button', { name: /^Remove Seat/ }).click();
+    await expect(decidedConnection(page)).toContainText('open');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(decidedConnection(page)).toContainText('ISO 11926 -4');
+  });
+
+  test('the result shows seal, assembly and cautions, and comes as a PDF', async ({ page }) => {
+    await openApp(page);
+    await sampleToSettled(page);
+    await page.getByRole('link', { name: 'Result' }).click();
+    const sheet = page.locator('.result-page');
+    await expect(sheet).toContainText('ISO 11926 -4');
+    // SAE J1926 / ISO 11926: dash 4 takes AS568-904.
+    await expect(sheet).toContainText('AS568-904');
+    await expect(sheet.locator('.result-steps li')).toHaveCount(3);
+    await expect(sheet.locator('.cautions li')).toHaveCount(5);
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'PDF' }).click();
+    expect(readFileSync(await (await download).path(), 'latin1')).toMatch(/^%PDF-/);
+    // Printed, it fits one page of A4.
+    await page.emulateMedia({ media: 'print' });
+    const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: true });
+    expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  });
+});

@@ -1,0 +1,87 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { expect, type Page, test } from '@playwright/test';
+
+export const photosFolder = new URL('../../fixtures/photos/', import.meta.url).pathname;
+
+export const sizes = {
+  desk: { viewport: { width: 1280, height: 800 } },
+  phone: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
+} as const;
+export type SizeName = keyof typeof sizes;
+
+/** The same tests on a desk and on a phone. */
+export function onBothSizes(body: (size: SizeName) => void): void {
+  for (const size of Object.keys(sizes) as SizeName[])
+    test.describe(size, () => {
+      test.use({ ...sizes[size], locale: 'en-GB' });
+      body(size);
+    });
+}
+
+export async function openApp(page: Page, hash = ''): Promise<void> {
+  await page.goto(`./${hash}`);
+  await expect(page.locator('main h1').first()).toBeVisible();
+}
+
+/** Opens a bundled sample and waits for its sheet. */
+export async function measureSample(page: Page, name = 'sample-stud'): Promise<void> {
+  await page.locator(`[data-sample="${name}"]`).click();
+  await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+}
+
+/** Gives a file to the start screen as a person would choose it. */
+export async function chooseFile(
+  page: Page,
+  file: string | { name: string; mimeType: string; buffer: Buffer },
+): Promise<void> {
+  await page.getByLabel('Choose a photo').setInputFiles(file);
+}
+
+export const decidedThread = (page: Page) => page.getByTestId('decided-thread');
+export const decidedConnection = (page: Page) => page.getByTestId('decided-connection');
+
+const axeSource = readFileSync(
+  createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
+  'utf8',
+);
+
+interface Violation {
+  readonly id: string;
+  readonly impact: string | null;
+  readonly help: string;
+  readonly nodes: readonly { readonly html: string; readonly target: readonly string[] }[];
+}
+
+/** What axe finds wrong by WCAG 2.2 A and AA. The page's policy forbids injected scripts, so the
+ *  source is evaluated by the browser itself. */
+export async function axeViolations(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  const found = await page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: { run: (options: unknown) => Promise<{ violations: Violation[] }> };
+    };
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    return (await axe.run({ runOnly: tags })).violations;
+  });
+  return found.map(
+    ({ id, impact, nodes }) =>
+      `${impact} ${id}: ${nodes.map((node) => node.target.join(' ')).join(' | ')}`,
+  );
+}
+
+/** Sum of layout shifts that no input caused (CLS's raw sum, an upper bound of the metric). */
+export async function watchLayoutShift(page: Page): Promise<() => Promise<number>> {
+  await page.addInitScript(() => {
+    const state = window as unknown as { shift: number };
+    state.shift = 0;
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries() as unknown as {
+        value: number;
+        hadRecentInput: boolean;
+      }[])
+        if (!entry.hadRecentInput) state.shift += entry.value;
+    }).observe({ type: 'layout-shift', buffered: true });
+  });
+  return () => page.evaluate(() => (window as unknown as { shift: number }).shift);
+}

@@ -1,0 +1,108 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from '@playwright/test';
+import { chooseFile, measureSample, onBothSizes, openApp, photosFolder } from './support';
+
+const photo = readFileSync(`${photosFolder}d16.jpg`);
+
+onBothSizes(() => {
+  test('a refusal says what to do, and the next photo works', async ({ page }) => {
+    await openApp(page);
+    await chooseFile(page, {
+      name: 'note.jpg',
+      mimeType: 'image/jpeg',
+      buffer: Buffer.from('only text'),
+    });
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('cannot be read');
+    await expect(page.getByText('Choose the original photo')).toBeVisible();
+    await page.getByLabel('Another photo').setInputFiles(`${photosFolder}d16.jpg`);
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+  });
+
+  test('a photo without the card is refused with a picture, and can be helped with a rule', async ({
+    page,
+  }) => {
+    await openApp(page);
+    const blank = await page.evaluate(async () => {
+      const canvas = new OffscreenCanvas(1200, 900);
+      const context = canvas.getContext('2d')!;
+      context.fillStyle = '#8a7f70';
+      context.fillRect(0, 0, 1200, 900);
+      const blob = await canvas.convertToBlob({ type: 'image/jpeg' });
+      return [...new Uint8Array(await blob.arrayBuffer())];
+    });
+    await chooseFile(page, {
+      name: 'table.jpg',
+      mimeType: 'image/jpeg',
+      buffer: Buffer.from(blank),
+    });
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('No scale card');
+    await expect(page.locator('.refusal-picture svg')).toHaveCount(2);
+    await page.getByRole('button', { name: 'Use a rule instead' }).click();
+    await expect(page.locator('[data-handle]')).toHaveCount(2);
+    await page.getByLabel(/Distance between/).fill('20');
+    await page.getByRole('button', { name: 'Measure again' }).click();
+    await expect(page.getByText('Not measured')).toBeVisible({ timeout: 60_000 });
+  });
+
+  test('a photo in hand survives a reload and goes on by itself', async ({ page }) => {
+    await openApp(page);
+    await chooseFile(page, {
+      name: 'note.jpg',
+      mimeType: 'image/jpeg',
+      buffer: photo.subarray(0, 3000),
+    });
+    await expect(page.locator('.refused')).toBeVisible();
+    await page.goto('./#/');
+    await page.reload();
+    await expect(page.getByRole('heading', { name: 'Work in progress' })).toBeVisible();
+    await page.getByRole('button', { name: 'Go on with it' }).click();
+    await expect(page.locator('.refused')).toBeVisible();
+    await page.goto('./#/');
+    await page.reload();
+    await page.getByRole('button', { name: 'Discard' }).click();
+    await page.reload();
+    await expect(page.locator('main h1')).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'Work in progress' })).toHaveCount(0);
+  });
+
+  test('cancel stops the measuring and keeps the photo', async ({ page }) => {
+    await openApp(page);
+    await page.route('**/*.wasm', async (route) => {
+      await new Promise((done) => setTimeout(done, 1500));
+      await route.continue().catch(() => undefined);
+    });
+    await chooseFile(page, { name: 'a.jpg', mimeType: 'image/jpeg', buffer: photo });
+    await page.getByRole('button', { name: 'Cancel' }).click();
+    await expect(page.getByText('Cancelled. The photo is still here.')).toBeVisible();
+    await page.unroute('**/*.wasm');
+    await page.getByRole('button', { name: 'Measure again' }).click();
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+  });
+
+  test('two tabs see the same sheet', async ({ page, context }) => {
+    await openApp(page);
+    await measureSample(page);
+    await expect(page.getByText('kept on this device')).toBeVisible();
+    const other = await context.newPage();
+    await other.goto(page.url());
+    await expect(other.locator('.decision')).toBeVisible();
+    await other.getByLabel('Name of this sheet').fill('Boom cylinder');
+    await other.getByLabel('Name of this sheet').press('Enter');
+    await expect(page.getByLabel('Name of this sheet')).toHaveValue('Boom cylinder');
+  });
+
+  test('storage full: the sheet stays on the screen and can be saved', async ({ page }) => {
+    await openApp(page);
+    const session = await page.context().newCDPSession(page);
+    await session.send('Storage.overrideQuotaForOrigin', {
+      origin: new URL(page.url()).origin,
+      quotaSize: 1000,
+    });
+    await measureSample(page);
+    await expect(page.getByText('no room left for the sheet')).toBeVisible();
+    await expect(page.getByText('not kept')).toBeVisible();
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save the sheet file' }).click();
+    expect((await download).suggestedFilename()).toMatch(/^crestwise-.*\.crestwise$/);
+  });
+});
