@@ -126,6 +126,8 @@ function tubes(scenarios: readonly Scenario[], misread: number): OutcomeTable | 
 }
 
 const mostCells = 90;
+/** Nobody measures over the crests of an end that is surely female. */
+const leastEndShare = 0.1;
 
 function lengths(
   kind: 'caliper-od' | 'caliper-id' | 'rule-od',
@@ -134,7 +136,10 @@ function lengths(
   misread: number,
 ): OutcomeTable | null {
   const end = kind === 'caliper-id' ? 'female' : 'male';
-  if (!scenarios.some((s) => s.weighed?.hypothesis.end === end)) return null;
+  const ofThisEnd = scenarios
+    .filter((s) => s.weighed?.hypothesis.end === end)
+    .reduce((sum, s) => sum + s.probability, 0);
+  if (ofThisEnd < leastEndShare) return null;
   const u = Math.hypot(lengthUmm[kind], kind === 'rule-od' ? 0.3 : 0.03);
   const posteriors = scenarios.map((s) =>
     s.weighed?.hypothesis.end === end ? diameterPosterior(s.weighed.hypothesis, evidence) : null,
