@@ -127,7 +127,13 @@ it('pitch by the joint fit of both sides, 6 to 10 turns: RMSE within 1.15 of the
       }));
       const trial = Array.from({ length: 21 }, (_, i) => pitchMm * (1 + (i - 10) * 0.008));
       const start = startPeriod(points, 0, trial);
-      const priors = { blurMm, halfAngleRad: Math.PI / 6, handed: 1, ridges: null } as const;
+      const priors = {
+        blurMm,
+        halfAngleRad: Math.PI / 6,
+        handed: 1,
+        ridges: null,
+        mmPerPx: 0.15,
+      } as const;
       const fit = fitThread(points, 0, start!, priors);
       const bound = pitchBound(outline, at, tooth);
       errors.push(((fit.pitchMm - at[0]) / bound) ** 2);

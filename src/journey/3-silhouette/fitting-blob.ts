@@ -92,7 +92,11 @@ function widened({ width, height, data }: GreyImage, radius: number): GreyImage 
   const out = new Uint8Array(data.length);
   for (let i = 0; i < data.length; i++)
     if (data[i])
-      rows.fill(255, Math.max(i - radius, i - (i % width)), Math.min(i + radius + 1, i - (i % width) + width));
+      rows.fill(
+        255,
+        Math.max(i - radius, i - (i % width)),
+        Math.min(i + radius + 1, i - (i % width) + width),
+      );
   for (let i = 0; i < data.length; i++)
     if (rows[i])
       for (let k = -radius; k <= radius; k++) {
@@ -140,4 +144,3 @@ function quantile(values: Float32Array, q: number): number {
   const sparse = values.filter((_, i) => i % 7 === 0).sort();
   return sparse[Math.floor(q * sparse.length)];
 }
-

@@ -1,7 +1,7 @@
+import { card, type Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import { project } from '../2-card-pose/camera';
-import { card, type Field } from '../../scale-card/geometry';
 
 /** The card's window seen square-on at a reduced scale, for finding the fitting.
  *  Pixel (i, j) shows card point (originMm + i/pxPerMm, originMm + j/pxPerMm), z = 0. */

@@ -1,5 +1,5 @@
-import type { PhotoPoint } from '../overlay';
 import { atHeight, type PosedCamera, project, rayThrough, type Vec3 } from '../2-card-pose/camera';
+import type { PhotoPoint } from '../overlay';
 
 /** The fitting's axis in the card frame, with coordinates along and across it.
  *  s: mm along the axis from `origin`; r: mm sideways, in the plane through the axis that lies flat

@@ -1,7 +1,7 @@
+import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import { fitEdge } from '../2-card-pose/edge-profile';
-import type { Field } from '../../scale-card/geometry';
 import type { PhotoPoint } from '../overlay';
 import { type AxisFrame, grazing, photoAt } from './axis-frame';
 import { straighten } from './straightened';
@@ -101,7 +101,9 @@ function outlineAt(column: Float64Array, from: number, to: number, field: Field)
   const first = Math.max(3, from);
   const last = Math.min(column.length - 4, to);
   const value =
-    field === 'light' ? (j: number) => Math.log(column[j] + 2) : (j: number) => Math.sqrt(column[j]);
+    field === 'light'
+      ? (j: number) => Math.log(column[j] + 2)
+      : (j: number) => Math.sqrt(column[j]);
   const change = (j: number) => Math.abs(value(j + 2) - value(j - 2));
   let best = 0;
   for (let j = first; j <= last; j++) best = Math.max(best, change(j));

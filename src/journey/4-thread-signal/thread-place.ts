@@ -33,8 +33,7 @@ export function placeThread(
   if (!profile) return null;
   const cameraHeight = -camera.centre[2];
   const apparentMm = profile.widest / view.pxPerMm;
-  const heightMm =
-    (hexRatio * apparentMm * cameraHeight) / (cameraHeight + hexRatio * apparentMm);
+  const heightMm = (hexRatio * apparentMm * cameraHeight) / (cameraHeight + hexRatio * apparentMm);
   const shrink = (cameraHeight - heightMm) / cameraHeight;
   const end = (along: number) =>
     project(camera, [

@@ -74,7 +74,9 @@ export function periodicZones(
 
 /** How far out, left and right, at least half of three neighbouring rows repeat. */
 function reach(rows: readonly Row[], spectra: readonly Float64Array[], k: number, octave: number) {
-  const explained = spectra.map((row) => Math.min(1, row[k] + row[k - octave]) * row[row.length - 1]);
+  const explained = spectra.map(
+    (row) => Math.min(1, row[k] + row[k - octave]) * row[row.length - 1],
+  );
   const typical = [...explained].sort((a, b) => b - a)[Math.floor(explained.length / 3)] ?? 0;
   let left = 0;
   let right = 0;

@@ -21,6 +21,8 @@ export interface ThreadFit {
   readonly flat: number;
   readonly depth: number;
   readonly halfAngleRad: number;
+  /** Whether the photo was left to say the flank angle: pitches of 20 px and more. */
+  readonly freeAngle: boolean;
   readonly blurMm: number;
   /** Over `fitParameters`; scatter and its correlation along the outline included. */
   readonly covariance: Float64Array;
@@ -53,6 +55,7 @@ export interface ThreadPriors {
   readonly handed: 1 | -1;
   /** Pitch that the ridges give, when they do. */
   readonly ridges: Estimate | null;
+  readonly mmPerPx: number;
 }
 
 const slantNodes = 5;
@@ -66,6 +69,8 @@ export function fitThread(
 ): ThreadFit {
   const n = points.length;
   const { ridges } = priors;
+  const freeAngle = start.pitchMm / priors.mmPerPx > 20;
+  const uAngle = freeAngle ? 0.15 : 0.06;
   const radius0 = (start.left[0] + start.right[0]) / 2 + 0.9 * start.amplitudeMm;
   const initial = [
     start.pitchMm,
@@ -81,7 +86,8 @@ export function fitThread(
   ];
   const lead = start.pitchMm / (2 * Math.PI * radius0);
   /** (t ± λ), whose square times R/p is the slant of tooth.ts. */
-  const tilt = (side: Side, slope: number) => slope + (side === 'left' ? 1 : -1) * priors.handed * lead;
+  const tilt = (side: Side, slope: number) =>
+    slope + (side === 'left' ? 1 : -1) * priors.handed * lead;
   const tilts = points.map((q) => Math.abs(tilt(q.side, q.slope)));
   const low = Math.min(...tilts);
   const high = Math.max(...tilts, low + 0.01);
@@ -130,7 +136,12 @@ export function fitThread(
   };
   const h = 0.01;
   /** Derivatives along the outline in closed form; those of the tooth's shape by differences. */
-  const differentiate = (p: Float64Array, out: Float64Array, sigmas: Float64Array, rows: number) => {
+  const differentiate = (
+    p: Float64Array,
+    out: Float64Array,
+    sigmas: Float64Array,
+    rows: number,
+  ) => {
     const contours = contoursOf(p);
     const shapes = ([6, 7, 8, 9] as const).map((k) => {
       const step = k >= 8 ? 0.02 : 0.004;
@@ -160,7 +171,7 @@ export function fitThread(
     out[6 * rows + n] = 1 / 0.05;
     out[7 * rows + n + 1] = 1 / 0.05;
     out[8 * rows + n + 2] = 1 / 0.2;
-    out[9 * rows + n + 3] = 1 / 0.06;
+    out[9 * rows + n + 3] = 1 / uAngle;
     if (ridges) out[n + 4] = 1 / ridges.u;
   };
   let scatter = first.scatterMm ?? 0.08 * start.pitchMm;
@@ -184,7 +195,7 @@ export function fitThread(
         out[n] = (p[6] - 0.14) / 0.05;
         out[n + 1] = (p[7] - 0.61) / 0.05;
         out[n + 2] = p[8] / 0.2;
-        out[n + 3] = (p[9] - priors.halfAngleRad) / 0.06;
+        out[n + 3] = (p[9] - priors.halfAngleRad) / uAngle;
         out[n + 4] = ridges ? (p[0] - ridges.value) / ridges.u : 0;
       },
     });
@@ -209,6 +220,7 @@ export function fitThread(
     flat: p[6],
     depth: p[7],
     halfAngleRad: p[9],
+    freeAngle,
     blurMm: priors.blurMm * Math.exp(p[8]),
     covariance: inflated(fit!.covariance, inflation, ridges, fitParameters.length),
     scatterMm: scatter,

@@ -1,5 +1,5 @@
-import type { GreyImage } from '../../vision/grey-image';
 import type { Field } from '../../scale-card/geometry';
+import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
 import { outlineEdges } from '../4-thread-signal/outline-edges';

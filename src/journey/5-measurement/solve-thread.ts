@@ -11,7 +11,7 @@ import {
   type SearchBand,
   type Side,
 } from '../4-thread-signal/outline-edges';
-import { ridgePitch, ridgePresence, type RidgeFit, unroll } from '../4-thread-signal/ridges';
+import { type RidgeFit, ridgePitch, ridgePresence, unroll } from '../4-thread-signal/ridges';
 import type { ThreadPlace } from '../4-thread-signal/thread-place';
 import { atHeight, mmPerPxAt, recentred } from './axis-moves';
 import { fitThread, type ThreadFit } from './fit-thread';
@@ -83,7 +83,7 @@ export function solveThread(
   );
   if (!begun) return refuse('no-thread', noThread);
 
-  let ridges = begun.ridges;
+  let ridges: RidgeFit | null = begun.ridges;
   const solve = (from: PeriodStart, handed: 1 | -1, warm?: ThreadFit) =>
     fitThread(
       points,
@@ -94,6 +94,7 @@ export function solveThread(
         halfAngleRad,
         handed,
         ridges: ridges && ridgeEstimate(camera, frame, ridges, reachMm),
+        mmPerPx,
       },
       warm && { scatterMm: warm.scatterMm },
     );

@@ -33,7 +33,11 @@ export function startPeriod(
   return best;
 }
 
-function fitAt(points: readonly OutlinePoint[], middleS: number, pitchMm: number): PeriodStart | null {
+function fitAt(
+  points: readonly OutlinePoint[],
+  middleS: number,
+  pitchMm: number,
+): PeriodStart | null {
   const n = points.length;
   const rows = points.map((q) => basis(q, middleS, pitchMm));
   const w = new Float64Array(n).fill(1);

@@ -1,0 +1,83 @@
+import { ok, type Result, refuse } from '../../quantity/result';
+import { markers } from '../../scale-card/geometry';
+import type { GreyImage } from '../../vision/grey-image';
+import { rescaleCoordinate } from '../../vision/pixel-scale';
+import type { Vision } from '../../vision/vision';
+import type { Photo } from '../1-photo/photo';
+import type { RefusalReason } from '../identification';
+import { type DetectedMarker, type PosedCard, poseFromMarkers } from './pose-from-markers';
+
+export interface FoundCard extends PosedCard {
+  readonly detected: readonly DetectedMarker[];
+}
+
+/** Long side at which markers are sought first, px; on a fine photo of a small card, once more at
+ *  full size. */
+const searchPx = 1200;
+const fewest = 6;
+
+/** Photo → card: markers found on a reduced copy, camera fitted to their sides at full size. */
+export function findCard(
+  photo: Photo,
+  vision: Vision,
+  scale: { readonly x: number; readonly y: number },
+): Result<FoundCard, RefusalReason> {
+  const { grey } = photo;
+  const long = Math.max(grey.width, grey.height);
+  let detected = detect(grey, vision, Math.min(1, searchPx / long));
+  if (detected.length < fewest && long > searchPx) detected = detect(grey, vision, 1);
+  if (detected.length < fewest) return explain(grey, vision, Math.min(1, searchPx / long));
+  const posed = poseFromMarkers(grey, detected, photo.f35Mm, scale);
+  if (!posed)
+    return refuse(
+      'too-blurred',
+      'Hold the camera still and let it focus: the card’s squares must have crisp edges.',
+    );
+  return ok({ ...posed, detected });
+}
+
+function detect(grey: GreyImage, vision: Vision, factor: number): DetectedMarker[] {
+  const width = Math.round(grey.width * factor);
+  const height = Math.round(grey.height * factor);
+  const image = factor < 1 ? vision.resize(grey, width, height) : grey;
+  const seen = new Map<number, DetectedMarker>();
+  for (const { id, corners } of vision.detectMarkers(image).markers) {
+    if (id >= markers.length || seen.has(id)) continue;
+    seen.set(id, {
+      id,
+      corners: corners.map(
+        ([x, y]) =>
+          [
+            rescaleCoordinate(x, width, grey.width),
+            rescaleCoordinate(y, height, grey.height),
+          ] as const,
+      ),
+    });
+  }
+  return [...seen.values()];
+}
+
+function explain(
+  grey: GreyImage,
+  vision: Vision,
+  factor: number,
+): Result<FoundCard, RefusalReason> {
+  const width = Math.round(grey.width * factor);
+  const height = Math.round(grey.height * factor);
+  const image = vision.resize(grey, width, height);
+  if (vision.detectMarkers(image, { mirrored: true }).markers.length >= fewest)
+    return refuse(
+      'card-mirrored',
+      'The card is seen mirrored: shoot it directly, not through glass, in a mirror or with a selfie camera.',
+    );
+  const { markers: few, rejectedCount } = vision.detectMarkers(image);
+  if (few.length > 0 || rejectedCount > 40)
+    return refuse(
+      'no-card',
+      'Too few of the card’s squares can be read: show the whole printed ring, sharp and evenly lit.',
+    );
+  return refuse(
+    'no-card',
+    'Lay the fitting in the window of the printed scale card and show the whole card in the photo.',
+  );
+}

@@ -1,0 +1,203 @@
+import { budgetBySource, propagate } from '../../quantity/propagate';
+import { type PosedCamera, rayThrough, type Vec3 } from '../2-card-pose/camera';
+import { cameraFrom, cameraParameters } from '../2-card-pose/fit-camera';
+import type { PosedCard } from '../2-card-pose/pose-from-markers';
+import { grazing, photoAt } from '../4-thread-signal/axis-frame';
+import type { PhotoPoint } from '../overlay';
+import { atHeight, recentred } from './axis-moves';
+import { fitParameters } from './fit-thread';
+import type { ThreadSolution } from './solve-thread';
+import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
+
+/** Relative uncertainty of the card's print. An unchecked print is taken to be within ±0.5 %, and
+ *  nearer to true more likely: triangular, u = 0.5 %/√6 (JCGM 100:2008, 4.3.9). */
+export const uncheckedPrint = 0.005 / Math.sqrt(6);
+
+/** What no residual shows. Standard uncertainties, from the experiments in tests/accuracy. */
+const allowances = {
+  /** Position of an outline against the tone curve and sharpening, px per side. */
+  edgeBiasPx: 0.06,
+  /** Form of crests, dents, the helix against its section: share of a pitch on diameter; relative
+   *  on pitch. */
+  formOfPitch: 0.012,
+  pitchRelative: 0.0003,
+  /** Sag of the card under the fitting, mm of height. */
+  cardSagMm: 0.25,
+  /** Axis out of parallel with the card, rad: burrs, a chamfered flat. */
+  axisTiltRad: 0.006,
+};
+
+/** Joint uncertainty of pitch, diameter and taper: one propagation through the geometry for what all
+ *  of the photo shares, added once, and the outline fit's own covariance. */
+export function withUncertainty(
+  card: PosedCard,
+  solution: ThreadSolution,
+  uPrint: number,
+): Omit<ThreadMeasurement, 'noseHalfAngleDeg'> {
+  const { fit, resting, frame, zone, mmPerPx, middleS } = solution;
+  const k = fitParameters.length;
+  const shared = geometry(card, solution);
+  const pitchMm = fit.pitchMm;
+  const majorMm = 2 * fit.crestRadiusMm;
+  const lengthMm = zone.toS - zone.fromS;
+  // Inputs: camera (correlated), height, sag, tilt of the axis, print scale.
+  const n = cameraParameters + 4;
+  const inputs = new Float64Array(n);
+  const sigma = new Float64Array(n * n);
+  for (let i = 0; i < cameraParameters; i++) {
+    inputs[i] = card.parameters[i];
+    for (let j = 0; j < cameraParameters; j++)
+      sigma[i * n + j] = card.covariance[i * cameraParameters + j];
+  }
+  const [iHeight, iSag, iTilt, iPrint] = [0, 1, 2, 3].map((i) => cameraParameters + i);
+  sigma[iHeight * n + iHeight] = resting.uMm ** 2;
+  sigma[iSag * n + iSag] = allowances.cardSagMm ** 2;
+  sigma[iTilt * n + iTilt] = allowances.axisTiltRad ** 2;
+  sigma[iPrint * n + iPrint] = uPrint ** 2;
+  const result = propagate(
+    (x) => {
+      const seen = shared(x.subarray(0, cameraParameters), x[iHeight] + x[iSag], x[iTilt]);
+      const print = 1 + x[iPrint];
+      return [
+        pitchMm * seen.length * print,
+        majorMm * seen.diameter * print,
+        2 * fit.halfTaper + (seen.taper - 2 * fit.halfTaper),
+      ];
+    },
+    inputs,
+    sigma,
+  );
+  const of = (i: number, j: number) => fit.covariance[i * k + j];
+  const edge = {
+    pitch: Math.sqrt(of(0, 0)),
+    major: 2 * Math.sqrt(of(2, 2)),
+    both: 2 * of(0, 2),
+    taper: 2 * Math.sqrt(of(3, 3)),
+  };
+  // An outline that does not keep to the model has said little about where its crests are.
+  const ragged = Math.max(0, fit.scatterMm / pitchMm - 0.04) * 0.9 * pitchMm;
+  const bias = 2 * allowances.edgeBiasPx * mmPerPx;
+  const form = Math.hypot(allowances.formOfPitch * pitchMm, ragged);
+  const named = budgetBySource(result, sigma, [
+    { name: 'focal-length', inputs: Array.from({ length: cameraParameters }, (_, i) => i) },
+    { name: 'height', inputs: [iHeight] },
+    { name: 'card-bow', inputs: [iSag] },
+    { name: 'tilt', inputs: [iTilt] },
+    { name: 'print-scale', inputs: [iPrint] },
+  ] as const);
+  const budget: BudgetRow[] = [
+    { source: 'edge-noise', pitchMm: edge.pitch, majorDiameterMm: edge.major },
+    { source: 'edge-bias', pitchMm: 0, majorDiameterMm: bias },
+    {
+      source: 'thread-form',
+      pitchMm: allowances.pitchRelative * pitchMm,
+      majorDiameterMm: form,
+    },
+    ...named.map(({ name, u }) => ({ source: name, pitchMm: u[0], majorDiameterMm: u[1] })),
+  ];
+  const total = (pick: (row: BudgetRow) => number) => Math.hypot(...budget.map(pick));
+  const uPitch = total((row) => row.pitchMm);
+  const uMajor = total((row) => row.majorDiameterMm);
+  const covariance = edge.both + result.covariance[1];
+  const turns = lengthMm / pitchMm;
+  const angle = (2 * fit.halfAngleRad * 180) / Math.PI;
+  const uAngle = Math.hypot((2 * Math.sqrt(of(9, 9)) * 180) / Math.PI, 0.5);
+  return {
+    pitchMm: { value: pitchMm, u: uPitch },
+    majorDiameterMm: { value: majorMm, u: uMajor },
+    correlation: Math.max(-0.999, Math.min(0.999, covariance / (uPitch * uMajor))),
+    taper: {
+      value: 2 * fit.halfTaper,
+      u: Math.hypot(edge.taper, Math.sqrt(result.covariance[8]), 0.0015, ragged / lengthMm),
+    },
+    flankAngleDeg: uAngle < 3 && fit.freeAngle ? { value: angle, u: uAngle } : null,
+    turns,
+    hand: solution.hand,
+    starts: ragged === 0 ? 1 : null,
+    middleFromEndMm: middleS - firstCrest(solution, frame),
+    budget,
+  };
+}
+
+/** Crest positions on the left side lie at crestS + k·p; the first one inside the zone. */
+function firstCrest({ fit, zone }: ThreadSolution, _frame: unknown): number {
+  return fit.crestS + Math.ceil((zone.fromS - fit.crestS) / fit.pitchMm) * fit.pitchMm;
+}
+
+/** How length and diameter at the axis change with the camera and the height, from the four contact
+ *  points of the crest cone at the ends of the zone and the widest part's two, all fixed in the photo. */
+function geometry(card: PosedCard, solution: ThreadSolution) {
+  const { frame, zone, fit, middleS, hexHalfWidthMm, resting } = solution;
+  const { camera } = card;
+  const rangeMm = frame.origin[2] - camera.centre[2];
+  const radius = (s: number) => fit.crestRadiusMm + fit.halfTaper * (s - middleS);
+  const contact = (s: number, side: 1 | -1): PhotoPoint => {
+    const r = radius(s);
+    const offset = fit.axisOffsetMm + fit.axisTurn * (s - middleS);
+    return photoAt(camera, frame, s, side * r * Math.hypot(1, r / rangeMm) + offset);
+  };
+  const ends = [zone.fromS, zone.toS].map((s) => [contact(s, 1), contact(s, -1)] as const);
+  const corners = hexHalfWidthMm
+    ? ([1, -1] as const).map((side) => photoAt(camera, frame, zone.toS, side * hexHalfWidthMm))
+    : null;
+  const measure = (at: PosedCamera, heightOff: number, tiltRad: number) => {
+    let height = resting.heightMm + heightOff;
+    if (corners) {
+      for (let i = 0; i < 4; i++) {
+        const [a, b] = corners.map((p) => onPlane(at, p, height));
+        height = (Math.sqrt(3) / 4) * Math.hypot(a[0] - b[0], a[1] - b[1]) + heightOff;
+      }
+    }
+    let axis = atHeight(at, axisLike(at, ends, height), height, { fromS: 0, toS: 1 });
+    let near = { s: 0, r: 0 };
+    let far = { s: 0, r: 0 };
+    for (let i = 0; i < 3; i++) {
+      const seen = ends.map((pair) => pair.map((p) => grazing(at, axis, p)));
+      const middle = seen.map(([a, b]) => ({ s: (a.s + b.s) / 2, off: (a.r + b.r) / 2 }));
+      near = { s: middle[0].s, r: (seen[0][0].r - seen[0][1].r) / 2 };
+      far = { s: middle[1].s, r: (seen[1][0].r - seen[1][1].r) / 2 };
+      const turn = (middle[1].off - middle[0].off) / (far.s - near.s);
+      axis = recentred(at, axis, near.s, middle[0].off, turn);
+    }
+    // A tilted axis: one end nearer to the camera by half the length times the tilt.
+    const lift = (tiltRad * (far.s - near.s)) / 2 / rangeMm;
+    const first = near.r * (1 + lift);
+    const last = far.r * (1 - lift);
+    const length = far.s - near.s;
+    return { length, diameter: first + last, taper: (2 * (last - first)) / length };
+  };
+  const base = measure(cameraFrom(card.parameters, card.prior), 0, 0);
+  return (parameters: Float64Array, heightOff: number, tiltRad: number) => {
+    const seen = measure(cameraFrom(parameters, card.prior), heightOff, tiltRad);
+    return {
+      length: seen.length / base.length,
+      diameter: seen.diameter / base.diameter,
+      taper: seen.taper - base.taper + 2 * fit.halfTaper,
+    };
+  };
+}
+
+function onPlane(camera: PosedCamera, point: PhotoPoint, heightMm: number): Vec3 {
+  const ray = rayThrough(camera, point);
+  const k = (-heightMm - camera.centre[2]) / ray[2];
+  return [camera.centre[0] + k * ray[0], camera.centre[1] + k * ray[1], -heightMm];
+}
+
+function axisLike(
+  camera: PosedCamera,
+  ends: readonly (readonly [PhotoPoint, PhotoPoint])[],
+  heightMm: number,
+) {
+  const [a, b] = ends.map(([p, q]) => {
+    const l = onPlane(camera, p, heightMm);
+    const r = onPlane(camera, q, heightMm);
+    return [(l[0] + r[0]) / 2, (l[1] + r[1]) / 2] as const;
+  });
+  const n = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const d: Vec3 = [(b[0] - a[0]) / n, (b[1] - a[1]) / n, 0];
+  return {
+    origin: [a[0], a[1], -heightMm] as Vec3,
+    along: d,
+    left: [d[1], -d[0], 0] as Vec3,
+  };
+}

@@ -1,0 +1,142 @@
+import { refuse } from '../quantity/result';
+import type { Vision } from '../vision/vision';
+import type { Decoders, Photo } from './1-photo/photo';
+import { readPhoto } from './1-photo/read-photo';
+import { type FoundCard, findCard } from './2-card-pose/find-card';
+import { findFitting } from './3-silhouette/find-fitting';
+import { findThread } from './4-thread-signal/find-thread';
+import { solveThread, type ThreadSolution } from './5-measurement/solve-thread';
+import type { ThreadMeasurement } from './5-measurement/thread-measurement';
+import { uncheckedPrint, withUncertainty } from './5-measurement/uncertainty';
+import { conclude } from './7-next-reading/conclude';
+import type {
+  Identification,
+  MeasureOptions,
+  Note,
+  OnStage,
+  Refused,
+  StageName,
+} from './identification';
+import type { Overlay } from './overlay';
+import { cardOverlay, crestProfile, threadOverlay } from './overlay-of';
+
+export interface Tools {
+  readonly vision: Vision;
+  readonly decoders: Decoders;
+}
+
+/** The journey of one photo: file → upright grey → camera over the card → the fitting and its axis →
+ *  its thread → pitch and diameter with uncertainty → candidates and what to read next. */
+export async function identifyPhoto(
+  signal: AbortSignal,
+  bytes: Uint8Array,
+  options: MeasureOptions,
+  tools: Tools,
+  onStage: OnStage,
+): Promise<Identification> {
+  const clock = stopwatch(signal, onStage);
+  let overlay: Overlay | null = null;
+  const refused = (refusal: Refused['refusal']): Refused => ({
+    outcome: 'refused',
+    refusal: { reason: refusal.reason, advice: refusal.advice },
+    overlay,
+    timingsMs: clock.timings(),
+  });
+
+  clock.enter('photo');
+  const photo = await readPhoto(signal, bytes, tools.decoders);
+  if (!photo.ok) return refused(photo);
+  if (options.ruler) return refused(refuse('no-card', 'Measuring by a ruler is not ready.'));
+
+  clock.enter('card-pose');
+  const scale = printScale(options);
+  const found = findCard(photo.value, tools.vision, scale);
+  if (!found.ok) return refused(found);
+  overlay = cardOverlay(photo.value, found.value);
+
+  clock.enter('silhouette');
+  const fitting = findFitting(photo.value.grey, found.value, tools.vision, scale);
+  if (!fitting.ok) return refused(fitting);
+
+  clock.enter('thread-signal');
+  const place = findThread(photo.value.grey, found.value, fitting.value);
+  if (!place.ok) return refused(place);
+
+  clock.enter('measurement');
+  const solved = solveThread(photo.value.grey, found.value, place.value, fitting.value.field);
+  if (!solved.ok) return refused(solved);
+  const measurement: ThreadMeasurement = {
+    ...withUncertainty(found.value, solved.value, scale.u),
+    noseHalfAngleDeg: null,
+  };
+
+  clock.enter('candidates');
+  const conclusion = conclude(measurement, options.readings);
+  return {
+    outcome: 'measured',
+    reference: {
+      kind: 'card',
+      pxPerMm: 1 / solved.value.mmPerPx,
+      axisHeightMm: solved.value.resting.heightMm,
+      cameraHeightMm: -found.value.camera.centre[2],
+      tiltDeg: (found.value.tiltRad * 180) / Math.PI,
+      field: fitting.value.field,
+    },
+    measurement,
+    overlay: threadOverlay(photo.value, found.value, solved.value),
+    profile: crestProfile(solved.value),
+    conclusion,
+    notes: notesOn(photo.value, found.value, solved.value, options),
+    timingsMs: clock.timings(),
+  };
+}
+
+/** Print scale along x and y with its relative uncertainty. */
+function printScale({ bars }: MeasureOptions): { x: number; y: number; u: number } {
+  if (!bars) return { x: 1, y: 1, u: uncheckedPrint };
+  return {
+    x: bars.horizontalMm / 150,
+    y: bars.verticalMm / 100,
+    u: Math.max(bars.uMm / 100, 1e-4),
+  };
+}
+
+function notesOn(
+  photo: Photo,
+  card: FoundCard,
+  { resting }: ThreadSolution,
+  options: MeasureOptions,
+): Note[] {
+  const notes: Note[] = [];
+  if (!options.bars) notes.push('print-unchecked');
+  if (photo.f35Mm === null || !card.usedExif) notes.push('no-focal-length');
+  if (card.notFlat) notes.push('card-not-flat');
+  if (resting.on === 'unknown') notes.push('resting-unknown');
+  if (card.detected.length < 20) notes.push('few-markers');
+  return notes;
+}
+
+function stopwatch(signal: AbortSignal, onStage: OnStage) {
+  const begun = performance.now();
+  const timings: Record<string, number> = {};
+  let stage: StageName | null = null;
+  let since = begun;
+  const close = () => {
+    const now = performance.now();
+    if (stage) timings[stage] = now - since;
+    since = now;
+  };
+  return {
+    enter(next: StageName) {
+      signal.throwIfAborted();
+      close();
+      stage = next;
+      onStage(next);
+    },
+    timings() {
+      close();
+      stage = null;
+      return { ...timings, total: performance.now() - begun };
+    },
+  };
+}
