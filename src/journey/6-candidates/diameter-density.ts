@@ -1,3 +1,4 @@
+import { erf } from '../../quantity/erf';
 import type { Thread } from '../../standards/thread';
 
 /** Where the crests of a made and used part lie: equally spaced diameters and their
@@ -10,9 +11,9 @@ export interface DiameterDensity {
 }
 
 const cells = 56;
-/** Share of parts that are visibly worn, and the wear of those and of the rest, mm on diameter:
- *  one-sided, by judgement, broad on purpose. */
-const worn = { share: 0.2, meanMm: 0.18, freshMeanMm: 0.012 };
+/** Share of parts that are visibly worn, the spread of their wear (half-normal) and of the others'
+ *  (exponential), mm on diameter: one-sided, by judgement, broad on purpose. */
+const worn = { share: 0.2, spreadMm: 0.22, freshMeanMm: 0.012 };
 /** Plating and out-of-roundness can leave a crest above its limit by this much, mm. */
 const aboveLimitMm = 0.03;
 
@@ -96,11 +97,13 @@ function towards(
   return { firstMm: Math.min(start, end), stepMm, weights };
 }
 
-/** Of one grid cell around w, by exact integration of the exponentials. */
+/** Of one grid cell around w, by exact integration. */
 function wearDensity(w: number, stepMm: number): number {
-  const cell = (mean: number) =>
-    Math.exp(-Math.max(0, w - stepMm / 2) / mean) - Math.exp(-(w + stepMm / 2) / mean);
-  return worn.share * cell(worn.meanMm) + (1 - worn.share) * cell(worn.freshMeanMm);
+  const from = Math.max(0, w - stepMm / 2);
+  const to = w + stepMm / 2;
+  const scale = worn.spreadMm * Math.SQRT2;
+  const fresh = Math.exp(-from / worn.freshMeanMm) - Math.exp(-to / worn.freshMeanMm);
+  return worn.share * (erf(to / scale) - erf(from / scale)) + (1 - worn.share) * fresh;
 }
 
 function scaleToOne(weights: Float64Array): void {

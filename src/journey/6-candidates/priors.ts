@@ -54,7 +54,7 @@ function sizeShare(basicMajorMm: number): number {
 export const otherUseShare = 0.002;
 
 /** All listed threads that no listed connection uses, together. */
-export const plainThreadShare = 0.05;
+export const plainThreadShare = 0.1;
 
 /** Coarse and common series stand out among plain threads. */
 export function plainThreadPrior(thread: Thread): number {

@@ -113,11 +113,11 @@ test('trap: G 1 against 1 5/16-12', () => {
 });
 
 test('trap: M12x1.25 against 20 tpi asks for a diameter, not for a blade that fits both', () => {
-  const c = decide(photo(1.26, 11.75, { scale: 0.008 }), []);
+  const c = decide(photo(1.26, 11.96, { scale: 0.008 }), []);
   expect(c.decision.thread).toBeNull();
   expect(top(c)).toBe('M12x1.25');
   expect(['caliper-od', 'seat', 'rule-od']).toContain(c.decision.ask?.reading);
-  const gauged = decide(photo(1.26, 11.75, { scale: 0.008 }), ['caliper-od=11.85mm']);
+  const gauged = decide(photo(1.26, 11.96, { scale: 0.008 }), ['caliper-od=11.85mm']);
   expect(probabilityOf(gauged, 'M12x1.25')).toBeGreaterThan(0.95);
   expect(probabilityOf(gauged, '1/2-20 UNF')).toBeLessThan(0.01);
 });
@@ -243,7 +243,7 @@ test('no prior settles anything alone', () => {
 });
 
 test('only what is at hand is asked for', () => {
-  const seen = photo(1.26, 11.75, { scale: 0.008 });
+  const seen = photo(1.26, 11.96, { scale: 0.008 });
   expect(['seat', 'taper']).toContain(decide(seen, [], { atHand: [] }).decision.ask?.reading);
   const withRule = decide(seen, ['seat=none', 'taper=straight'], { atHand: ['rule'] });
   expect(withRule.decision.ask?.reading).toBe('rule-od');
