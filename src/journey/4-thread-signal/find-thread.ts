@@ -16,14 +16,19 @@ export function findThread(
   card: FoundCard,
   fitting: FoundFitting,
 ): Result<ThreadPlace, RefusalReason> {
-  const places = fitting.axes
-    .filter((axis) => axis.symmetry > 0.6 * fitting.axes[0].symmetry)
-    .slice(0, 2)
-    .flatMap((axis) => placeThread(grey, card.camera, fitting.view, fitting.blob, axis) ?? []);
   const strength = (place: ThreadPlace) =>
     place.zone.strength / Math.max(1, place.zone.reachLeftMm + place.zone.reachRightMm);
-  const place = places.sort((a, b) => b.zone.strength - a.zone.strength)[0];
-  if (!place || strength(place) < weakest) return explain(card);
+  let place: ThreadPlace | null = null;
+  // Across the axis, stub and hex repeat too, a little: the best mirror line has it, unless a nearly
+  // equal one shows a thread where it shows none.
+  for (const axis of fitting.axes.slice(0, 2)) {
+    if (axis.symmetry < 0.75 * fitting.axes[0].symmetry) break;
+    const next = placeThread(grey, card.camera, fitting.view, fitting.blob, axis);
+    if (!next || strength(next) < weakest) continue;
+    place = next;
+    break;
+  }
+  if (!place) return explain(card);
   const { frame, zone } = place;
   const reach = Math.max(zone.reachLeftMm, zone.reachRightMm);
   const margin = 3;
