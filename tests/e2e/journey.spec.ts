@@ -9,17 +9,17 @@ import {
   openApp,
 } from './support';
 
-/** The sample is a computed picture of a 7/16-20 stud end, dash 4, with its O-ring (its truth). */
+/** The sample is a computed picture of a 3/4-16 stud end, dash 8, with its O-ring (its truth). */
 async function sampleToSettled(page: Page) {
   await measureSample(page, 'sample-stud');
   await expect(page.locator('.layer-crests .dot')).not.toHaveCount(0);
   await expect(page.locator('.profile-plot svg')).toBeVisible();
   await expect(page.locator('.cautions')).toBeVisible();
-  await expect(decidedThread(page)).toContainText('7/16-20');
+  await expect(decidedThread(page)).toContainText('3/4-16');
   await page.getByLabel('Another reading').selectOption('seat');
   await page.locator('[data-seat="o-ring-at-hex"]').click();
   await expect(page.locator('.decision[data-state="settled"]')).toBeVisible();
-  await expect(decidedConnection(page)).toContainText('ISO 11926 -4');
+  await expect(decidedConnection(page)).toContainText('ISO 11926 -8');
 }
 
 onBothSizes(() => {
@@ -35,12 +35,12 @@ onBothSizes(() => {
     expect(Date.now() - began).toBeLessThan(60_000);
 
     const pitch = page.locator('.numbers dd').first();
-    await expect(pitch).toContainText(/1\.2\d+ ± 0\.0\d+ mm/);
+    await expect(pitch).toContainText(/1\.5\d+ ± 0\.0\d+ mm/);
     const numbers = await page.locator('.numbers').innerText();
     await expect(page.getByText('kept on this device')).toBeVisible();
 
     await page.reload();
-    await expect(decidedConnection(page)).toContainText('ISO 11926 -4');
+    await expect(decidedConnection(page)).toContainText('ISO 11926 -8');
     expect(await page.locator('.numbers').innerText()).toBe(numbers);
 
     const download = page.waitForEvent('download');
@@ -59,7 +59,7 @@ onBothSizes(() => {
       mimeType: 'application/octet-stream',
       buffer: readFileSync(file),
     });
-    await expect(decidedConnection(other)).toContainText('ISO 11926 -4');
+    await expect(decidedConnection(other)).toContainText('ISO 11926 -8');
     expect(await other.locator('.numbers').innerText()).toBe(numbers);
     await expect(other.getByText('O-ring under the hex').first()).toBeVisible();
     await fresh.close();
@@ -71,7 +71,7 @@ onBothSizes(() => {
     await page.getByRole('button', { name: /^Remove Seat/ }).click();
     await expect(decidedConnection(page)).toContainText('open');
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect(decidedConnection(page)).toContainText('ISO 11926 -4');
+    await expect(decidedConnection(page)).toContainText('ISO 11926 -8');
   });
 
   test('the result shows seal, assembly and cautions, and comes as a PDF', async ({ page }) => {
@@ -79,9 +79,9 @@ onBothSizes(() => {
     await sampleToSettled(page);
     await page.getByRole('link', { name: 'Result' }).click();
     const sheet = page.locator('.result-page');
-    await expect(sheet).toContainText('ISO 11926 -4');
-    // SAE J1926 / ISO 11926: dash 4 takes AS568-904.
-    await expect(sheet).toContainText('AS568-904');
+    await expect(sheet).toContainText('ISO 11926 -8');
+    // SAE J1926 / ISO 11926: dash 8 takes AS568-908.
+    await expect(sheet).toContainText('AS568-908');
     await expect(sheet.locator('.result-steps li')).toHaveCount(3);
     await expect(sheet.locator('.cautions li')).toHaveCount(5);
     const download = page.waitForEvent('download');

@@ -48,9 +48,9 @@ export const de: Dictionary = {
     sample: 'Mit einem Beispiel probieren',
     sampleNote: 'Die Beispiele sind berechnete Bilder, keine Fotografien.',
     sampleNames: {
-      'sample-stud': 'Messing auf dunklem Feld',
-      'sample-face': 'Verzinkt auf hellem Feld',
-      'sample-cone': 'Verwittert auf hellem Feld',
+      'sample-stud': 'Matt auf hellem Feld',
+      'sample-face': 'Blank auf dunklem Feld',
+      'sample-cone': 'Verzinkt auf dunklem Feld',
     },
     noPhoto: 'Ohne Foto',
     noPhotoText:

@@ -48,9 +48,9 @@ export const en = {
     sample: 'Try a sample photo',
     sampleNote: 'The samples are computed pictures, not photographs.',
     sampleNames: {
-      'sample-stud': 'Brass fitting on the dark field',
-      'sample-face': 'Plated fitting on the light field',
-      'sample-cone': 'Weathered fitting on the light field',
+      'sample-stud': 'Dull fitting on the light field',
+      'sample-face': 'Bright fitting on the dark field',
+      'sample-cone': 'Plated fitting on the dark field',
     },
     noPhoto: 'Without a photo',
     noPhotoText:

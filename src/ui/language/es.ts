@@ -47,9 +47,9 @@ export const es: Dictionary = {
     sample: 'Probar con un ejemplo',
     sampleNote: 'Los ejemplos son imágenes calculadas, no fotografías.',
     sampleNames: {
-      'sample-stud': 'Racor de latón, campo oscuro',
-      'sample-face': 'Racor cincado, campo claro',
-      'sample-cone': 'Racor envejecido, campo claro',
+      'sample-stud': 'Racor mate, campo claro',
+      'sample-face': 'Racor brillante, campo oscuro',
+      'sample-cone': 'Racor cincado, campo oscuro',
     },
     noPhoto: 'Sin foto',
     noPhotoText:

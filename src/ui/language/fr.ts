@@ -49,9 +49,9 @@ export const fr: Dictionary = {
     sample: 'Essayer avec un exemple',
     sampleNote: 'Les exemples sont des images calculées, pas des photographies.',
     sampleNames: {
-      'sample-stud': 'Raccord en laiton, champ sombre',
-      'sample-face': 'Raccord zingué, champ clair',
-      'sample-cone': 'Raccord patiné, champ clair',
+      'sample-stud': 'Raccord mat, champ clair',
+      'sample-face': 'Raccord brillant, champ sombre',
+      'sample-cone': 'Raccord zingué, champ sombre',
     },
     noPhoto: 'Sans photo',
     noPhotoText:

@@ -12,7 +12,8 @@ export interface Column<Row> {
 
 const firstRows = 80;
 
-/** Every word typed must occur somewhere in the row as it is shown. */
+/** Every word typed must begin some word of the row as it is shown: '-16' finds the dash size,
+ *  not 11/16-16. */
 export function SortedTable<Row>(props: {
   readonly caption: string;
   readonly rows: readonly Row[];
@@ -22,14 +23,11 @@ export function SortedTable<Row>(props: {
   const [order, setOrder] = createSignal<{ column: number; up: boolean } | null>(null);
   const [all, setAll] = createSignal(false);
   const found = createMemo(() => {
-    const words = props.search.toLowerCase().split(/\s+/).filter(Boolean);
+    const words = wordsOf(props.search);
     if (words.length === 0) return props.rows;
     return props.rows.filter((row) => {
-      const text = props.columns
-        .map((column) => column.show(row))
-        .join(' ')
-        .toLowerCase();
-      return words.every((word) => text.includes(word));
+      const shown = wordsOf(props.columns.map((column) => column.show(row)).join(' '));
+      return words.every((word) => shown.some((one) => one.startsWith(word)));
     });
   });
   const sorted = createMemo(() => {
@@ -122,3 +120,9 @@ export function SortedTable<Row>(props: {
     </>
   );
 }
+
+const wordsOf = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .split(/[\s,;:()]+/)
+    .filter(Boolean);
