@@ -2,10 +2,11 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Plugin } from 'vite';
+import { build, type Plugin, type Rolldown } from 'vite';
 import type { Build } from './build-list';
 
 const scriptName = 'service-worker.js';
+const source = fileURLToPath(new URL('./service-worker.ts', import.meta.url));
 
 /** Builds the service worker and writes into it the list of all files of this build. */
 export function precachePlugin(): Plugin {
@@ -16,24 +17,32 @@ export function precachePlugin(): Plugin {
     configResolved: (config) => {
       outDir = resolve(config.root, config.build.outDir);
     },
-    buildStart() {
-      this.emitFile({
-        type: 'chunk',
-        id: fileURLToPath(new URL('./service-worker.ts', import.meta.url)),
-        fileName: scriptName,
-      });
-    },
     writeBundle: {
       order: 'post',
       sequential: true,
-      handler() {
-        const script = join(outDir, scriptName);
-        const build = describeBuild(outDir);
-        const code = readFileSync(script, 'utf8');
-        writeFileSync(script, `const crestwiseBuild=${JSON.stringify(build)};\n${code}`);
+      async handler() {
+        const list = JSON.stringify(describeBuild(outDir));
+        const code = await serviceWorkerCode();
+        writeFileSync(join(outDir, scriptName), `const crestwiseBuild=${list};\n${code}`);
       },
     },
   };
+}
+
+/** Bundled by itself: a chunk shared with the page would make it a module, which not every browser
+ *  takes as a service worker. */
+async function serviceWorkerCode(): Promise<string> {
+  const built = (await build({
+    configFile: false,
+    publicDir: false,
+    logLevel: 'warn',
+    build: {
+      write: false,
+      rolldownOptions: { input: source, output: { format: 'iife' } },
+    },
+  })) as Rolldown.RolldownOutput;
+  const [chunk] = built.output;
+  return chunk.code;
 }
 
 export function describeBuild(outDir: string): Build {

@@ -1,4 +1,5 @@
 import type { Build } from './build-list';
+import { inboxName, sharedFilePath, sharePath } from './inbox';
 
 /** Keeps one whole version of the page on the device and answers from it, so that everything works
  *  without a network after one visit. Versions never mix: a new one is fetched completely and
@@ -36,6 +37,10 @@ worker.addEventListener('message', (event) => {
 
 worker.addEventListener('fetch', (event) => {
   const { request } = event;
+  if (request.method === 'POST' && request.url === worker.registration.scope + sharePath) {
+    event.respondWith(layInInbox(request));
+    return;
+  }
   if (request.method !== 'GET' || !request.url.startsWith(worker.registration.scope)) return;
   event.respondWith(answer(request));
 });
@@ -49,6 +54,17 @@ async function answer(request: Request): Promise<Response> {
       ? await cache.match(worker.registration.scope, options)
       : undefined);
   return kept ?? fetch(request);
+}
+
+/** A file shared into the installed app; the page finds it when it opens. */
+async function layInInbox(request: Request): Promise<Response> {
+  const { scope } = worker.registration;
+  const file = (await request.formData()).get('file');
+  if (file instanceof File) {
+    const inbox = await caches.open(inboxName(scope));
+    await inbox.put(scope + sharedFilePath, new Response(file));
+  }
+  return Response.redirect(scope, 303);
 }
 
 async function fetchAll(): Promise<void> {
