@@ -1,5 +1,6 @@
 import { createSignal } from 'solid-js';
 import type { MeasureOptions } from '../../journey/identification';
+import { receiveFiles } from '../../offline/receive-files';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';
 import { go } from '../shell/route';
@@ -60,6 +61,7 @@ async function openSheetOrArchive(file: Blob): Promise<'sheet' | 'archive'> {
 
 /** Listens for as long as the page lives. */
 export function acceptDropsAndPastes(): void {
+  void receiveFiles((file) => void takeIn(file));
   addEventListener('dragover', (event) => {
     if (!event.dataTransfer?.types.includes('Files')) return;
     event.preventDefault();
