@@ -68,6 +68,7 @@ describe('marker sides on ideal images, noise 3 grey levels', () => {
         posedFromSynthetic(camera),
         markers.map((m) => m.id),
         1.5,
+        { x: 1, y: 1 },
       );
       const sides = new Map<number, number[]>();
       for (const p of points) {

@@ -10,7 +10,7 @@ export interface EdgePoint {
   readonly markerId: number;
   /** 4 · marker + side: points of one side share print and interpolation errors. */
   readonly side: number;
-  /** Where the side's print edge lies, card frame. */
+  /** Where the side's print edge lies, card frame, nominal: before the printer's stretch. */
   readonly onCard: Vec3;
   /** Unit normal of the side on the card, pointing out of the marker. */
   readonly outward: Vec3;
@@ -35,13 +35,24 @@ export function markerEdges(
   camera: PosedCamera,
   ids: readonly number[],
   reachMm: number,
+  printScale: { readonly x: number; readonly y: number },
 ): EdgePoint[] {
   const points: EdgePoint[] = [];
   for (const id of ids) {
     const place = markers[id];
     for (let side = 0; side < 4; side++) {
       for (let k = 0; k < segmentsPerSide; k++) {
-        const point = edgePoint(grey, camera, place.xMm, place.yMm, id, side, k, reachMm);
+        const point = edgePoint(
+          grey,
+          camera,
+          place.xMm,
+          place.yMm,
+          id,
+          side,
+          k,
+          reachMm,
+          printScale,
+        );
         if (point) points.push(point);
       }
     }
@@ -58,17 +69,24 @@ function edgePoint(
   side: number,
   segment: number,
   reachMm: number,
+  printScale: { readonly x: number; readonly y: number },
 ): EdgePoint | null {
   const n = outward[side];
   const half = card.markerSideMm / 2;
   // The corners' rounding by blur stays out of the middle 76 % of a side.
   const span = 0.76 * card.markerSideMm;
   const along = -span / 2 + (span * (segment + 0.5)) / segmentsPerSide;
-  const at = (a: number, out: number): Vec3 => [
+  const nominal = (a: number, out: number): Vec3 => [
     x + n[0] * (half + out) - n[1] * a,
     y + n[1] * (half + out) + n[0] * a,
     0,
   ];
+  // Where the print has it: a search at the nominal place slides along the side, off its end on a
+  // print some per cent small, and leans the residual where the view is oblique.
+  const at = (a: number, out: number): Vec3 => {
+    const [px, py] = nominal(a, out);
+    return [px * printScale.x, py * printScale.y, 0];
+  };
   const middle = project(camera, at(along, 0));
   const beyond = project(camera, at(along, 0.1));
   const pxPerMm = Math.hypot(beyond[0] - middle[0], beyond[1] - middle[1]) / 0.1;
@@ -94,7 +112,7 @@ function edgePoint(
   return {
     markerId: id,
     side: 4 * id + side,
-    onCard: at(along, 0),
+    onCard: nominal(along, 0),
     outward: n,
     measured: [middle[0] + d * nx, middle[1] + d * ny],
     uPx: fit.u * stepPx,

@@ -86,7 +86,7 @@ export function poseFromMarkers(
     let points: EdgePoint[] = [];
     let fit: CameraFit | null = null;
     for (const reachMm of [1.9, 1.5]) {
-      points = markerEdges(grey, camera, ids, reachMm);
+      points = markerEdges(grey, camera, ids, reachMm, scale);
       if (points.length < 40) return null;
       fit = fitCamera(points, camera, prior, flat);
       camera = fit.camera;
