@@ -33,7 +33,11 @@ export type MeasuredThread = Pick<
   | 'flankAngleDeg'
   | 'noseHalfAngleDeg'
   | 'middleFromEndMm'
-> & { readonly turns: number | null };
+> & {
+  readonly turns: number | null;
+  readonly hand?: ThreadMeasurement['hand'];
+  readonly starts?: ThreadMeasurement['starts'];
+};
 
 export function photoShape(m: MeasuredThread): PhotoShape {
   const uPitch = Math.hypot(m.pitchMm.u, partPitchRelative * m.pitchMm.value);
@@ -100,4 +104,15 @@ export function noseLikelihood(measured: Estimate | null, connection: Connection
   }
   const chamfer = (deg: number) => normal(measured.value, deg, Math.hypot(measured.u, 4));
   return seen * (0.4 * chamfer(45) + 0.3 * chamfer(30) + 0.3 * anywhere);
+}
+
+/** Every listed thread is right-hand with one start; the photo may mistake either. */
+const mistakenWinding = 0.01;
+const oddShareOfUnlisted = 0.05;
+
+/** Of the measured hand and number of starts, for listed threads and for others. */
+export function windingLikelihood({ hand, starts }: MeasuredThread, listed: boolean): number {
+  const isOdd = hand === 'left' || (starts ?? 1) > 1;
+  const odd = mistakenWinding + (listed ? 0 : oddShareOfUnlisted);
+  return isOdd ? odd : 1 - odd;
 }

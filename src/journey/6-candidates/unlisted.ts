@@ -4,6 +4,7 @@ import {
   noseLikelihood,
   type PhotoShape,
   taperLikelihood,
+  windingLikelihood,
 } from './photo-likelihood';
 import { unlistedShare, unlistedWithStandardPitch } from './priors';
 import {
@@ -47,6 +48,7 @@ export function weighUnlisted(
     factor *=
       unlistedParts.whitworth * flankLikelihood(photo.flankAngleDeg, 55) +
       (1 - unlistedParts.whitworth) * flankLikelihood(photo.flankAngleDeg, 60);
+    factor *= windingLikelihood(photo, false);
     factor *= noseLikelihood(photo.noseHalfAngleDeg, null);
   }
   for (const model of models) factor *= otherFactor(model);

@@ -8,6 +8,7 @@ import {
   type PhotoShape,
   photoShape,
   taperLikelihood,
+  windingLikelihood,
 } from './photo-likelihood';
 import type { PriorOptions } from './priors';
 import type { Reading } from './reading';
@@ -98,6 +99,7 @@ function threadLikelihood(
   if (end === 'female') return 0;
   if (isFar(thread.pitchMm, shape)) return 0;
   for (const model of models) factor *= threadFactor(model, thread, end);
+  factor *= windingLikelihood(photo, true);
   factor *= taperLikelihood(photo.taper, thread.taper);
   factor *= flankLikelihood(photo.flankAngleDeg, thread.flankAngleDeg);
   if (thread.taper === 0) {
