@@ -33,3 +33,5 @@ export const fullSizeLimitPx = 50_000_000;
 export const reducedLimitPx = 200_000_000;
 /** Below this long side a thread has too few pixels per turn even when it fills the window. */
 export const coarsestLongSidePx = 600;
+/** A strip narrower than this shows no card. */
+export const coarsestShortSidePx = 200;

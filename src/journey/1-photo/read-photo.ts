@@ -8,6 +8,7 @@ import { sniffFormat } from './file-format';
 import { type ImageHeader, readJpegHeader, readPngHeader, readWebpHeader } from './image-header';
 import {
   coarsestLongSidePx,
+  coarsestShortSidePx,
   type Decoders,
   fullSizeLimitPx,
   type Photo,
@@ -34,7 +35,7 @@ export async function readPhoto(
   if (header.unsupported !== null) return otherFormat(header.unsupported);
   const reduction = reductionFor(format.kind, header);
   if (reduction === null) return tooLarge(header);
-  if (Math.max(header.width, header.height) < coarsestLongSidePx) return tooCoarse(header);
+  if (isTooCoarse(header)) return tooCoarse(header);
 
   const size = {
     width: Math.ceil(header.width / reduction),
@@ -72,6 +73,12 @@ function reductionFor(kind: 'jpeg' | 'png' | 'webp', header: ImageHeader): 1 | 2
   const pixels = header.width * header.height;
   if (pixels <= fullSizeLimitPx) return 1;
   return kind === 'jpeg' && pixels <= reducedLimitPx ? 2 : null;
+}
+
+function isTooCoarse({ width, height }: ImageHeader): boolean {
+  return (
+    Math.max(width, height) < coarsestLongSidePx || Math.min(width, height) < coarsestShortSidePx
+  );
 }
 
 function isWhole({ width, height, data }: GreyImage): boolean {

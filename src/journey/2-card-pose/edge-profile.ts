@@ -73,6 +73,68 @@ export function fitEdge(
   };
 }
 
+export interface RampEdgeFit {
+  /** Position of the outline along the profile, sample units from the first sample. */
+  readonly position: number;
+  readonly u: number;
+  /** Level beyond the outline, and just inside it. */
+  readonly outside: number;
+  readonly inside: number;
+  readonly contrastToNoise: number;
+}
+
+/** Outline of a body whose brightness changes towards its rim, samples running from inside outwards:
+ *  y = outside + [step + ramp·(position − t)]·(t < position), blurred by a known Gaussian.
+ *  A bare step with a free blur takes such a ramp for blur and puts the edge inside the body.
+ *  Gauss–Newton over [position, outside, step, ramp]. */
+export function fitRampEdge(samples: ArrayLike<number>, start: number, sigma: number): RampEdgeFit | null {
+  const n = samples.length;
+  const [inside0, outside0] = levels(samples, start);
+  let t0 = start;
+  let outside = outside0;
+  let step = inside0 - outside0;
+  let ramp = 0;
+  const H = new Float64Array(16);
+  const g = new Float64Array(4);
+  let rss = 0;
+  for (let iteration = 0; iteration < 14; iteration++) {
+    H.fill(0);
+    g.fill(0);
+    rss = 0;
+    for (let i = 0; i < n; i++) {
+      const z = (i - t0) / sigma;
+      const body = 0.5 * (1 - erf(z * Math.SQRT1_2));
+      const density = Math.exp(-0.5 * z * z) * 0.3989422804014327;
+      const slope = (t0 - i) * body + sigma * density;
+      const r = samples[i] - outside - step * body - ramp * slope;
+      rss += r * r;
+      accumulate(H, g, (step * density) / sigma + ramp * body, 1, body, slope, r);
+    }
+    // A ramp is believed as far as it is seen: little over the few samples inside.
+    const rampPrior = 1e-3 * H[10];
+    H[15] += rampPrior;
+    g[3] -= rampPrior * ramp;
+    const move = solve4(H, g);
+    if (!move) return null;
+    t0 += Math.max(-0.8 * sigma, Math.min(0.8 * sigma, move[0]));
+    outside += move[1];
+    step += move[2];
+    ramp += move[3];
+    if (t0 < 1 || t0 > n - 2) return null;
+    if (Math.abs(move[0]) < 1e-3) break;
+  }
+  const noise = Math.sqrt(rss / Math.max(1, n - 4)) + 1e-3;
+  const variance = positionVariance(H);
+  if (!(variance > 0)) return null;
+  return {
+    position: t0,
+    u: noise * Math.sqrt(variance),
+    outside,
+    inside: outside + step,
+    contrastToNoise: Math.abs(step) / noise,
+  };
+}
+
 /** Index of the steepest rise or fall, by central difference over ±reach samples. */
 export function steepest(samples: ArrayLike<number>, reach: number, sign: 1 | -1 | 0): number {
   let best = -1;

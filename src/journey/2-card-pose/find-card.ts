@@ -6,6 +6,7 @@ import type { Vision } from '../../vision/vision';
 import type { Photo } from '../1-photo/photo';
 import type { RefusalReason } from '../identification';
 import { type DetectedMarker, type PosedCard, poseFromMarkers } from './pose-from-markers';
+import { hasNoCrispEdge, isTooBlurred } from './sharpness';
 
 export interface FoundCard extends PosedCard {
   readonly detected: readonly DetectedMarker[];
@@ -28,13 +29,14 @@ export function findCard(
   if (detected.length < fewest && long > searchPx) detected = detect(grey, vision, 1);
   if (detected.length < fewest) return explain(grey, vision, Math.min(1, searchPx / long));
   const posed = poseFromMarkers(grey, detected, photo.f35Mm, scale);
-  if (!posed)
-    return refuse(
-      'too-blurred',
-      'Hold the camera still and let it focus: the card’s squares must have crisp edges.',
-    );
+  if (!posed || isTooBlurred(posed.camera, posed.blurPx)) return blurred;
   return ok({ ...posed, detected });
 }
+
+const blurred = refuse(
+  'too-blurred' as const,
+  'Hold the camera still and let it focus: the card’s squares must have crisp edges.',
+);
 
 function detect(grey: GreyImage, vision: Vision, factor: number): DetectedMarker[] {
   const width = Math.round(grey.width * factor);
@@ -70,6 +72,7 @@ function explain(
       'card-mirrored',
       'The card is seen mirrored: shoot it directly, not through glass, in a mirror or with a selfie camera.',
     );
+  if (hasNoCrispEdge(image)) return blurred;
   const { markers: few, rejectedCount } = vision.detectMarkers(image);
   if (few.length > 0 || rejectedCount > 40)
     return refuse(

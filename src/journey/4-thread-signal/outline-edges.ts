@@ -1,10 +1,10 @@
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import { fitEdge } from '../2-card-pose/edge-profile';
+import { fitRampEdge } from '../2-card-pose/edge-profile';
 import type { PhotoPoint } from '../overlay';
 import { type AxisFrame, grazing, photoAt } from './axis-frame';
-import { straighten } from './straightened';
+import { type Straightened, straighten } from './straightened';
 
 export type Side = 'left' | 'right';
 
@@ -18,7 +18,6 @@ export interface OutlinePoint {
   /** Slope of the viewing ray along the axis. */
   readonly slope: number;
   readonly uMm: number;
-  readonly blurMm: number;
   /** Light outside less light inside, linear. */
   readonly step: number;
 }
@@ -36,6 +35,7 @@ export function outlineEdges(
   band: SearchBand,
   mmPerPx: number,
   field: Field,
+  blurPx: number,
 ): OutlinePoint[] {
   const outward = facing(frame, side);
   const stepMm = 0.5 * mmPerPx;
@@ -67,8 +67,8 @@ export function outlineEdges(
     const from = Math.max(0, at - 9);
     const window = column.subarray(from, Math.min(strip.rows, at + 11));
     if (!window.every(Number.isFinite)) continue;
-    const fit = fitEdge(window, at - from, 1.2 / 0.5);
-    if (!fit || fit.contrastToNoise < 3 || fit.sigma > 9) continue;
+    const fit = fitRampEdge(window, at - from, blurPx / 0.5);
+    if (!fit || fit.contrastToNoise < 3) continue;
     if (Math.abs(fit.position - (at - from)) > 6) continue;
     const s = strip.fromS + i * stepMm;
     const photo = photoAt(camera, outward, s, strip.fromR + (from + fit.position) * stepMm);
@@ -77,8 +77,7 @@ export function outlineEdges(
         side,
         photo,
         uMm: fit.u * stepMm,
-        blurMm: fit.sigma * stepMm,
-        step: fit.after - fit.before,
+        step: fit.outside - fit.inside,
       }),
     );
   }
@@ -112,7 +111,7 @@ function outlineAt(column: Float64Array, from: number, to: number, field: Field)
   for (let j = last + 3; j < Math.min(last + 40, column.length - 2); j++) quiet.push(change(j));
   quiet.sort((a, b) => a - b);
   const noise = quiet[quiet.length >> 1] ?? 0;
-  const level = field === 'light' ? 0.6 * best : Math.max(0.1 * best, 6 * noise, 0.2);
+  const level = field === 'light' ? 0.6 * best : Math.max(0.15 * best, 6 * noise, 0.25);
   for (let j = last; j >= first; j--) {
     // On black the metal is the brighter one, however faint.
     if (field === 'dark' && value(j - 2) < value(j + 2)) continue;
@@ -125,4 +124,38 @@ function outlineAt(column: Float64Array, from: number, to: number, field: Field)
 export function facing(frame: AxisFrame, side: Side): AxisFrame {
   const [x, y, z] = frame.left;
   return side === 'left' ? frame : { ...frame, left: [-x, -y, -z] };
+}
+
+/** On black: radius, coming from outside, at which texture first stands out of the background's.
+ *  Metal has some everywhere, even where it mirrors the black beside it. */
+export function textureEnvelope(
+  view: Straightened,
+  zone: { readonly fromS: number; readonly toS: number },
+  side: Side,
+): number | null {
+  const { values, columns, rows, stepMm } = view;
+  const i0 = Math.max(1, Math.round((zone.fromS - view.fromS) / stepMm));
+  const i1 = Math.min(columns - 2, Math.round((zone.toS - view.fromS) / stepMm));
+  const root = (k: number) => Math.sqrt(values[k]);
+  const energy = Array.from({ length: rows }, (_, j) => {
+    if (j === 0 || j === rows - 1) return Number.NaN;
+    const list: number[] = [];
+    for (let i = i0; i <= i1; i++) {
+      const k = j * columns + i;
+      list.push(Math.hypot(root(k + 1) - root(k - 1), root(k + columns) - root(k - columns)));
+    }
+    list.sort((a, b) => a - b);
+    return list[Math.floor(list.length * 0.8)];
+  });
+  const finite = energy.filter(Number.isFinite).sort((a, b) => a - b);
+  const strong = finite[Math.floor(finite.length * 0.7)];
+  const quiet = finite[Math.floor(finite.length * 0.05)];
+  const level = quiet + 0.25 * (strong - quiet);
+  const order = side === 'left' ? [...energy.keys()].reverse() : [...energy.keys()];
+  for (const j of order) {
+    const r = view.fromR + j * stepMm;
+    if (side === 'left' ? r < 0 : r > 0) break;
+    if (energy[j] > level) return Math.abs(r);
+  }
+  return null;
 }

@@ -4,7 +4,9 @@ import { project } from '../2-card-pose/camera';
 import type { Blob, Pixel } from '../3-silhouette/fitting-blob';
 import type { RoughAxis } from '../3-silhouette/rough-axis';
 import type { WindowView } from '../3-silhouette/window-view';
+import type { Field } from '../../scale-card/geometry';
 import { type AxisFrame, axisThrough } from './axis-frame';
+import { textureEnvelope } from './outline-edges';
 import { straighten } from './straightened';
 import { type PeriodicZone, periodicZones } from './thread-zone';
 
@@ -15,6 +17,8 @@ export interface ThreadPlace {
   /** Half the width of the widest part, and where it is along the axis: the hex, if there is one. */
   readonly widest: { readonly halfWidthMm: number; readonly fromS: number; readonly toS: number };
   readonly zone: PeriodicZone;
+  /** Crest radius by where texture ends on black; null on paper, where shadows have some. */
+  readonly envelopeMm: number | null;
 }
 
 /** A hex on its flat shows its corners at axis height, h = (√3/2)·half-width. */
@@ -28,6 +32,7 @@ export function placeThread(
   view: WindowView,
   blob: Blob,
   axis: RoughAxis,
+  field: Field,
 ): ThreadPlace | null {
   const profile = widthProfile(view, blob, axis);
   if (!profile) return null;
@@ -54,6 +59,11 @@ export function placeThread(
   );
   let zone = periodicZones(straight, [0, lengthMm])[0];
   if (!zone) return null;
+  const envelopes = (['left', 'right'] as const).map((side) =>
+    textureEnvelope(straight, zone, side),
+  );
+  const [a, b] = envelopes;
+  const envelopeMm = field === 'dark' && a && b ? (a + b) / 2 : null;
   let widest = { halfWidthMm, fromS: toMm(profile.widestFrom), toS: toMm(profile.widestTo) };
   // The free end lies away from the hex; a thread on the widest part has its free end nearer.
   const zoneMiddle = (zone.fromS + zone.toS) / 2;
@@ -72,7 +82,7 @@ export function placeThread(
     };
     widest = { halfWidthMm, fromS: turned(widest.toS), toS: turned(widest.fromS) };
   }
-  return { frame, lengthMm, widest, zone };
+  return { frame, lengthMm, widest, zone, envelopeMm };
 }
 
 /** Extent of the blob along the axis and its widest plateau, window pixels from `axis.through`. */

@@ -56,6 +56,14 @@ export interface ThreadPriors {
   /** Pitch that the ridges give, when they do. */
   readonly ridges: Estimate | null;
   readonly mmPerPx: number;
+  /** Crest radius by where the metal's texture ends, when that is known. */
+  readonly radius?: Estimate | null;
+  /** Distance from the camera to the axis; the two contact lines are less than half a round apart by
+   *  2·asin(R/range). Infinite for a view from afar. */
+  readonly rangeMm?: number;
+  /** How far the axis may still be off, mm and rad. */
+  readonly uOffsetMm?: number;
+  readonly uTurn?: number;
 }
 
 const slantNodes = 5;
@@ -68,10 +76,11 @@ export function fitThread(
   first: { readonly parameters?: Float64Array; readonly scatterMm?: number } = {},
 ): ThreadFit {
   const n = points.length;
-  const { ridges } = priors;
+  const { ridges, radius = null, uOffsetMm = 0.6, uTurn = 0.02 } = priors;
   const freeAngle = start.pitchMm / priors.mmPerPx > 20;
   const uAngle = freeAngle ? 0.15 : 0.06;
-  const radius0 = (start.left[0] + start.right[0]) / 2 + 0.9 * start.amplitudeMm;
+  const radius0 =
+    radius?.value ?? (start.left[0] + start.right[0]) / 2 + 0.9 * start.amplitudeMm;
   const initial = [
     start.pitchMm,
     start.crestS,
@@ -84,6 +93,8 @@ export function fitThread(
     0,
     priors.halfAngleRad,
   ];
+  const apart =
+    0.5 + (priors.handed * Math.asin(radius0 / (priors.rangeMm ?? Number.POSITIVE_INFINITY))) / Math.PI;
   const lead = start.pitchMm / (2 * Math.PI * radius0);
   /** (t ± λ), whose square times R/p is the slant of tooth.ts. */
   const tilt = (side: Side, slope: number) =>
@@ -113,7 +124,7 @@ export function fitThread(
     return contourAt(contours[k], phase) * (1 - f) + contourAt(contours[k + 1], phase) * f;
   };
   const phaseOf = (p: ArrayLike<number>, side: Side, s: number) =>
-    (s - p[1]) / p[0] + (side === 'left' ? 0 : 0.5);
+    (s - p[1]) / p[0] + (side === 'left' ? 0 : apart);
   const lineAt = (p: ArrayLike<number>, side: Side, s: number) => {
     const t = s - middleS;
     return p[2] + p[3] * t + (side === 'left' ? 1 : -1) * (p[4] + p[5] * t);
@@ -173,6 +184,10 @@ export function fitThread(
     out[8 * rows + n + 2] = 1 / 0.2;
     out[9 * rows + n + 3] = 1 / uAngle;
     if (ridges) out[n + 4] = 1 / ridges.u;
+    out[4 * rows + n + 6] = 1 / uOffsetMm;
+    out[5 * rows + n + 7] = 1 / uTurn;
+    out[3 * rows + n + 8] = 1 / 0.03;
+    if (radius) out[2 * rows + n + 5] = 1 / radius.u;
   };
   let scatter = first.scatterMm ?? 0.08 * start.pitchMm;
   let fit: LeastSquaresResult | null = null;
@@ -181,10 +196,10 @@ export function fitThread(
     const sigmas = Float64Array.from(points, (q) => Math.hypot(scatter, 1.5 * q.uMm));
     fit = leastSquares({
       parameters: current,
-      count: n + 5,
+      count: n + 9,
       loss: 'cauchy',
       lossScale: 2,
-      jacobian: (p, out) => differentiate(p, out, sigmas, n + 5),
+      jacobian: (p, out) => differentiate(p, out, sigmas, n + 9),
       maxIterations: 25,
       residuals: (p, out) => {
         const at = model(p);
@@ -197,6 +212,11 @@ export function fitThread(
         out[n + 2] = p[8] / 0.2;
         out[n + 3] = (p[9] - priors.halfAngleRad) / uAngle;
         out[n + 4] = ridges ? (p[0] - ridges.value) / ridges.u : 0;
+        out[n + 6] = p[4] / uOffsetMm;
+        out[n + 7] = p[5] / uTurn;
+        // Straight or 1:16 on diameter, and little else (ISO 7-1, ASME B1.20.1).
+        out[n + 8] = (p[3] - 1 / 64) / 0.03;
+        out[n + 5] = radius ? (p[2] - radius.value) / radius.u : 0;
       },
     });
     current = fit.parameters;

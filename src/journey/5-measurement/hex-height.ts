@@ -21,6 +21,7 @@ export function widestHalfWidth(
   place: ThreadPlace,
   mmPerPx: number,
   field: Field,
+  blurPx: number,
 ): { readonly mm: number; readonly uMm: number } | null {
   const { widest } = place;
   const trim = Math.min(1.2, (widest.toS - widest.fromS) * 0.2);
@@ -28,7 +29,7 @@ export function widestHalfWidth(
   if (zone.toS - zone.fromS < 1) return null;
   const band = () => ({ fromR: 0.86 * widest.halfWidthMm, toR: 1.06 * widest.halfWidthMm + 0.4 });
   const sides = (['left', 'right'] as const).map((side) => {
-    const points = outlineEdges(grey, camera, frame, side, zone, band, mmPerPx, field);
+    const points = outlineEdges(grey, camera, frame, side, zone, band, mmPerPx, field, blurPx);
     if (points.length < 12) return null;
     // Chamfers and shadows fall on either side of the corner's line: its densest radius counts.
     const r = points.map((p) => p.r * Math.hypot(1, p.r / rangeTo(camera, frame)));
@@ -36,9 +37,15 @@ export function widestHalfWidth(
   });
   const [left, right] = sides;
   if (!left || !right) return null;
+  // The axis is known from the thread: sides that disagree are not both the hex. The one whose edge
+  // is straighter is believed, and less.
+  if (Math.abs(left.at - right.at) > 4 * mmPerPx) {
+    const straight = left.share > right.share ? left : right;
+    return { mm: straight.at, uMm: Math.hypot(mmPerPx, 0.25 * Math.abs(left.at - right.at)) };
+  }
   return {
     mm: (left.at + right.at) / 2,
-    uMm: Math.hypot(0.5 * mmPerPx, 0.35 * Math.max(left.spread, right.spread)),
+    uMm: Math.hypot(0.4 * mmPerPx, 0.35 * Math.abs(left.at - right.at)),
   };
 }
 
@@ -47,7 +54,7 @@ function rangeTo(camera: PosedCamera, frame: AxisFrame): number {
   return frame.origin[2] - camera.centre[2];
 }
 
-function mode(values: number[], window: number): { at: number; spread: number } {
+function mode(values: number[], window: number): { at: number; share: number } {
   const sorted = [...values].sort((a, b) => a - b);
   let best = 0;
   let at = sorted[sorted.length >> 1];
@@ -59,6 +66,5 @@ function mode(values: number[], window: number): { at: number; spread: number } 
       at = sorted[(i + j) >> 1];
     }
   }
-  const share = best / values.length;
-  return { at, spread: share > 0.5 ? window / 2 : window };
+  return { at, share: best / values.length };
 }

@@ -56,7 +56,7 @@ export function solveThread(
   const middle = () => (zone.fromS + zone.toS) / 2;
   const edges = (where: Extent, band: (side: Side) => SearchBand) =>
     (['left', 'right'] as const).flatMap((side) =>
-      outlineEdges(grey, camera, frame, side, where, band(side), mmPerPx, field),
+      outlineEdges(grey, camera, frame, side, where, band(side), mmPerPx, field, card.blurPx),
     );
   const ridgesNear = (where: Extent, surface: Surface, pitchMm: number, span: number) =>
     ridgePitch(
@@ -65,12 +65,14 @@ export function solveThread(
       span,
     );
 
-  const reachMm = Math.max(place.zone.reachLeftMm, place.zone.reachRightMm);
+  const reachMm =
+    place.envelopeMm ?? Math.max(place.zone.reachLeftMm, place.zone.reachRightMm);
   const surface0 = { radiusMm: reachMm, halfTaper: 0, middleS: middle() };
-  const lowest = Math.min(place.zone.reachLeftMm, place.zone.reachRightMm);
+  const lowest =
+    place.envelopeMm ?? Math.min(place.zone.reachLeftMm, place.zone.reachRightMm);
   const wide = (pitchMm: number) => () => () => ({
-    fromR: Math.max(1, lowest - 1.2 * pitchMm),
-    toR: reachMm + 0.6,
+    fromR: Math.max(1, lowest - (place.envelopeMm ? 0.85 : 1.2) * pitchMm),
+    toR: reachMm + (place.envelopeMm ? 0.4 : 0.6),
   });
   let points = edges(zone, wide(place.zone.periodMm));
   // The spectrum magnifies: ridges lie nearer to the camera than the axis.
@@ -95,6 +97,11 @@ export function solveThread(
         handed,
         ridges: ridges && ridgeEstimate(camera, frame, ridges, reachMm),
         mmPerPx,
+        // Perspective widens the band that is seen in the axis plane.
+        rangeMm: Math.hypot(frame.origin[2] - camera.centre[2]),
+        uOffsetMm: warm ? 0.25 : 0.6,
+        uTurn: warm ? 0.01 : 0.02,
+        radius: place.envelopeMm ? { value: place.envelopeMm, u: 0.25 } : null,
       },
       warm && { scatterMm: warm.scatterMm },
     );
@@ -106,7 +113,7 @@ export function solveThread(
   for (let round = 0; round < rounds; round++) {
     // The two sides put the axis in their middle; the widest part puts it at its height.
     frame = recentred(camera, frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn);
-    const hex = widestHalfWidth(grey, camera, frame, place, mmPerPx, field);
+    const hex = widestHalfWidth(grey, camera, frame, place, mmPerPx, field, card.blurPx);
     if (hex && hex.mm > 1.03 * fit.crestRadiusMm) {
       const heightMm = (Math.sqrt(3) / 2) * hex.mm;
       resting = { on: 'hex', heightMm, uMm: Math.hypot(0.866 * hex.uMm, 0.004 * heightMm) };

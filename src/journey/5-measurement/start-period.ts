@@ -17,6 +17,8 @@ export interface PeriodStart {
 
 const harmonics = 3;
 const unknowns = 4 + 2 * harmonics;
+/** Slope of a side against the rough axis, mm per mm. */
+const steepest = 0.04;
 
 /** Left and right outlines of a single-start helix are half a pitch apart: harmonic k of the right
  *  side is (−1)^k times that of the left. */
@@ -59,6 +61,8 @@ function fitAt(
       }
     }
     for (let k = 0; k < unknowns; k++) A[k * unknowns + k] += 1e-6 * n;
+    // Neither side may run off: the axis is known to about a degree.
+    for (const k of [1, 3]) A[k * unknowns + k] += 12 * (scale / steepest) ** 2;
     x = solveSymmetric(A, b, unknowns);
     if (!x) return null;
     const solved = x;
