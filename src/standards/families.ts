@@ -1,0 +1,328 @@
+/** What there is to know of each connection family beyond its table rows. Sentences stand behind
+ *  stable keys, so that they can be put into other languages; `en` is the source text. They say
+ *  what the standards and common practice hold, in own words, and leave torques, turns and
+ *  pressures to the maker's data. */
+export interface Note {
+  readonly key: string;
+  readonly en: string;
+  /** Where it comes from. */
+  readonly basis: 'standard' | 'common practice';
+}
+
+export interface Family {
+  /** As in the connection rows. */
+  readonly family: string;
+  /** Titles of the standards, shortened. */
+  readonly title: string;
+  /** How to know it, what it mates with, and what it is mistaken for. */
+  readonly notes: readonly Note[];
+}
+
+const note =
+  (prefix: string) =>
+  (name: string, basis: Note['basis'], en: string): Note => ({
+    key: `family.${prefix}.${name}`,
+    basis,
+    en,
+  });
+
+const faceSeal = note('iso-8434-3');
+const flare37 = note('iso-8434-2');
+const flare45 = note('sae-j512');
+const inverted = note('sae-j512-inverted');
+const inchStud = note('iso-11926');
+const metricStud = note('iso-6149');
+const flatMetric = note('iso-9974');
+const flatG = note('iso-1179');
+const cone24 = note('iso-8434-1');
+const cone60 = note('iso-8434-6');
+const cone60Metric = note('din-7631');
+const seat30 = note('jis-b-8363');
+const taperR = note('iso-7-1');
+const taperNpt = note('asme-b1-20-1');
+const dryseal = note('sae-j476');
+const flange = note('iso-6162');
+
+export const families: readonly Family[] = [
+  {
+    family: 'ISO 8434-3',
+    title: 'O-ring face seal connectors (SAE J1453)',
+    notes: [
+      faceSeal(
+        'know',
+        'standard',
+        'The male end is flat and carries an O-ring in a groove of its face.',
+      ),
+      faceSeal(
+        'ring',
+        'common practice',
+        'The ring is of 90 durometer: a softer one of the same size is pushed out of its groove.',
+      ),
+      faceSeal(
+        'mate',
+        'standard',
+        'It mates with a flat sleeve under a swivel nut of the same dash size, on tube or hose.',
+      ),
+      faceSeal(
+        'mistaken',
+        'standard',
+        'Sizes -4 and -12 share their thread with the 37° flare and the O-ring stud: look at the face.',
+      ),
+    ],
+  },
+  {
+    family: 'ISO 8434-2',
+    title: '37° flared connectors (SAE J514)',
+    notes: [
+      flare37(
+        'know',
+        'standard',
+        'The male end closes with a cone of 37° to its axis; the tube is flared to the same angle.',
+      ),
+      flare37(
+        'mistaken',
+        'standard',
+        'Sizes -2 to -5, -8 and -10 share their thread with the 45° flare: hold a seat gauge to the cone.',
+      ),
+      flare37(
+        'mix',
+        'common practice',
+        '37° and 45° parts screw together and touch on a line only: they leak and crack.',
+      ),
+    ],
+  },
+  {
+    family: 'SAE J512',
+    title: '45° flared automotive tube fittings',
+    notes: [
+      flare45(
+        'know',
+        'standard',
+        'The male end closes with a cone of 45° to its axis. Mostly brass, for low pressure.',
+      ),
+      flare45(
+        'mix',
+        'common practice',
+        'It is no substitute for a 37° flare, though several sizes share the thread.',
+      ),
+    ],
+  },
+  {
+    family: 'SAE J512 inverted',
+    title: 'Inverted flared automotive tube fittings',
+    notes: [
+      inverted(
+        'know',
+        'standard',
+        'The male end is a nut that presses the flared tube against a cone at the bottom of the port.',
+      ),
+      inverted(
+        'mate',
+        'common practice',
+        'Flare, nut and port belong together: replace the tube end when its flare is marked.',
+      ),
+    ],
+  },
+  {
+    family: 'ISO 11926',
+    title: 'Ports and stud ends with UN threads and O-ring (SAE J1926)',
+    notes: [
+      inchStud(
+        'know',
+        'standard',
+        'A straight UN thread with an O-ring between thread and hex; the port has a chamfer that takes the ring.',
+      ),
+      inchStud(
+        'adjustable',
+        'standard',
+        'Adjustable ends carry a washer and a lock nut above the ring; they seal only when the nut is home.',
+      ),
+      inchStud(
+        'mistaken',
+        'standard',
+        'The threads are those of the 37° flare: a stud end has no cone, and a flare has no ring at the hex.',
+      ),
+    ],
+  },
+  {
+    family: 'ISO 6149',
+    title: 'Ports and stud ends with metric threads and O-ring (SAE J2244)',
+    notes: [
+      metricStud(
+        'know',
+        'standard',
+        'As the inch O-ring stud, on a metric thread; a raised ring around the mouth marks the port.',
+      ),
+      metricStud(
+        'mistaken',
+        'standard',
+        'An ISO 9974 port takes the same thread but has no chamfer for the ring: the two do not seal on each other.',
+      ),
+    ],
+  },
+  {
+    family: 'ISO 9974',
+    title: 'Ports and stud ends with metric threads, sealing on the flat face',
+    notes: [
+      flatMetric(
+        'know',
+        'standard',
+        'The shoulder seals on a machined flat around the port: by a soft ring in the shoulder (form E) or a cutting edge (form B).',
+      ),
+      flatMetric(
+        'ring',
+        'common practice',
+        'A form B edge bites a new line each time: check the flat before it is used again.',
+      ),
+    ],
+  },
+  {
+    family: 'ISO 1179',
+    title: 'Ports and stud ends with ISO 228-1 threads, sealing on the flat face',
+    notes: [
+      flatG(
+        'know',
+        'standard',
+        'A straight pipe thread; the shoulder seals by a soft ring (form E), an O-ring with a retaining ring (G, H) or an edge (B).',
+      ),
+      flatG(
+        'mistaken',
+        'standard',
+        'The R taper has the same pitch and nearly the same diameter: the taper tells them apart.',
+      ),
+    ],
+  },
+  {
+    family: 'ISO 8434-1',
+    title: '24° cone connectors, light (L) and heavy (S) series',
+    notes: [
+      cone24(
+        'know',
+        'standard',
+        'The male end opens in a cone of 24° included angle, with a bore the size of the tube behind it.',
+      ),
+      cone24(
+        'series',
+        'standard',
+        'Light and heavy series share threads at different tube sizes: measure the tube, or its bore in the end.',
+      ),
+      cone24(
+        'mate',
+        'standard',
+        'It takes a cutting ring, a welding nipple with O-ring, or a hose end with a 24° cone, under a nut of the same series.',
+      ),
+    ],
+  },
+  {
+    family: 'ISO 8434-6',
+    title: '60° cone connectors with ISO 228-1 threads',
+    notes: [
+      cone60(
+        'know',
+        'standard',
+        'The male end opens in a cone of 60° included angle; the nipple under the nut has the matching outward cone.',
+      ),
+      cone60(
+        'mistaken',
+        'common practice',
+        'A 30° seat of JIS B 8363 stands outwards on the male end; the 60° cone opens inwards.',
+      ),
+    ],
+  },
+  {
+    family: 'DIN 7631',
+    title: '60° cone connectors with metric threads',
+    notes: [
+      cone60Metric(
+        'know',
+        'standard',
+        'The male end opens in a cone of 60° included angle on a metric thread of 1.5 mm pitch.',
+      ),
+      cone60Metric(
+        'mistaken',
+        'standard',
+        'Many sizes share the thread of the 24° cone: look at the angle, and for the tube bore behind it.',
+      ),
+    ],
+  },
+  {
+    family: 'JIS B 8363',
+    title: 'Hose fittings with 30° seat, G or metric thread',
+    notes: [
+      seat30('know', 'standard', 'The seat stands at 30° to the axis, outwards on the male end.'),
+      seat30(
+        'mistaken',
+        'common practice',
+        'Its angle is close to the 37° flare; the thread is a pipe or metric one.',
+      ),
+    ],
+  },
+  {
+    family: 'ISO 7-1',
+    title: 'Pipe threads that seal on the thread (R, Rc, Rp)',
+    notes: [
+      taperR(
+        'know',
+        'standard',
+        'A 55° thread that tapers by 1 in 16; it seals in the thread, with sealant.',
+      ),
+      taperR(
+        'mistaken',
+        'standard',
+        'At 1/2 and 3/4 it has the pitch of NPT, at nearly the same diameter: the thread angle is 55°, not 60°.',
+      ),
+    ],
+  },
+  {
+    family: 'ASME B1.20.1',
+    title: 'American pipe threads (NPT, NPSM)',
+    notes: [
+      taperNpt(
+        'know',
+        'standard',
+        'A 60° thread that tapers by 1 in 16; it seals in the thread, with sealant.',
+      ),
+      taperNpt(
+        'swivel',
+        'common practice',
+        'An NPSM swivel nut seals on the 60° chamfer inside a male NPT end, not on its thread.',
+      ),
+      taperNpt(
+        'dryseal',
+        'standard',
+        'NPTF looks the same and differs only in how far crests and roots are cut: see the part’s marks.',
+      ),
+    ],
+  },
+  {
+    family: 'SAE J476',
+    title: 'Dryseal American pipe threads (NPTF)',
+    notes: [
+      dryseal(
+        'know',
+        'standard',
+        'Crests and roots are cut to meet before the flanks do. By eye and caliper it is an NPT thread.',
+      ),
+    ],
+  },
+  ...([1, 2] as const).map((part) => ({
+    family: `ISO 6162-${part}`,
+    title: `Split flange heads, code ${part === 1 ? 61 : 62} (SAE J518-${part})`,
+    notes: [
+      flange(
+        'know',
+        'standard',
+        'A flat round head with an O-ring in its face, clamped by two half flanges and four bolts.',
+      ),
+      flange(
+        'codes',
+        'standard',
+        'Code 62 heads are thicker and wider than code 61 heads of the same hose, and their bolts stand elsewhere.',
+      ),
+    ],
+  })),
+];
+
+export function familyOf(name: string): Family | null {
+  return families.find(({ family }) => family === name) ?? null;
+}
