@@ -55,14 +55,22 @@ export function AskedReading(props: {
         <label class="field">
           <span class="small soft">{t().identification.another}</span>
           <select
-            value={chosen() ?? ''}
+            value={kind() ?? ''}
             onChange={(event) =>
               setChosen((event.currentTarget.value || null) as ReadingKind | null)
             }
           >
-            <option value="">{props.ask ? t().reading.kinds[props.ask.reading].name : '—'}</option>
-            <For each={kinds.filter((k) => k !== props.ask?.reading)}>
-              {(k) => <option value={k}>{t().reading.kinds[k].name}</option>}
+            <Show when={props.ask === null}>
+              <option value="" selected={kind() === null}>
+                –
+              </option>
+            </Show>
+            <For each={kinds}>
+              {(k) => (
+                <option value={k} selected={kind() === k}>
+                  {t().reading.kinds[k].name}
+                </option>
+              )}
             </For>
           </select>
         </label>
