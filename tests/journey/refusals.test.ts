@@ -45,10 +45,17 @@ test.each(['light', 'dark'] as const)('the card alone, %s field', async (field) 
   expect(await reasonFor(makePng(cardAlone(field, 7)))).toBe('no-thread');
 });
 
-test('a blurred photo', async () => {
-  const grey = await greyOf('d26');
-  // Far beyond the thread's pitch, 15 px here.
-  expect(await reasonFor(makePng(vision.blur(grey, 9)))).toBe('too-blurred');
+test.each([
+  ['d26', 4],
+  ['d26', 6],
+  ['d26', 9],
+  ['d05', 4],
+  ['d05', 14],
+  ['d11', 4],
+  ['d11', 9],
+  ['d11', 14],
+])('a blurred photo: %s, σ %i px', async (name, sigmaPx) => {
+  expect(await reasonFor(makePng(vision.blur(await greyOf(name), sigmaPx)))).toBe('too-blurred');
 });
 
 test('a photo of 400 pixels', async () => {

@@ -59,12 +59,14 @@ function sampled(
   return { width, height, data };
 }
 
-/** Something that is no card at all: soft blobs of all sizes. */
+/** Something that is no card at all: a table of dark and light boards. */
 export function noCard(width: number, height: number): GreyImage {
   return sampled(
     width,
     height,
-    (x, y) => 128 + 50 * Math.sin(x / 37) * Math.cos(y / 53) + 40 * Math.sin((x + 2 * y) / 211),
+    (x, y) =>
+      ((Math.floor(x / 97) + Math.floor((x + 3 * y) / 131)) % 2 === 0 ? 70 : 170) +
+      30 * Math.sin((x + 2 * y) / 211),
   );
 }
 
