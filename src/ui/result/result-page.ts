@@ -49,17 +49,6 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
       if (hardnessShoreA) left.push(row(words.hardness, words.shore(String(hardnessShoreA))));
     }
     left.push(row(words.mating, words.mates[kind]), row(words.source, connection.source));
-    if (connection.sealing === 'o-ring' || connection.sealing === 'face-ring') {
-      left.push(heading(words.elastomers));
-      for (const one of elastomers)
-        left.push(
-          row(
-            words.fluids[one.fluid],
-            `${one.suits.join(', ')} (${words.avoid}: ${one.avoid.join(', ')})`,
-          ),
-        );
-      left.push(text(words.elastomersNote));
-    }
   } else {
     for (const one of connections.slice(0, 4))
       left.push(row(`${one.family} ${one.size}`, percent(one.probability)));
@@ -72,6 +61,17 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
       { kind: 'list', items: words.steps[kind], numbered: true },
       text(words.assemblyNote),
     );
+  if (connection?.sealing === 'o-ring' || connection?.sealing === 'face-ring') {
+    right.push(heading(words.elastomers));
+    for (const one of elastomers)
+      right.push(
+        row(
+          words.fluids[one.fluid],
+          `${one.suits.join(', ')} (${words.avoid}: ${one.avoid.join(', ')})`,
+        ),
+      );
+    right.push(text(words.elastomersNote));
+  }
   const { counter } = sheet;
   if (counter) {
     right.push(heading(words.counter));
