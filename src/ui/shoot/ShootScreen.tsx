@@ -1,7 +1,8 @@
 import { createMemo, createSignal, For, Match, onCleanup, onMount, Show, Switch } from 'solid-js';
+import type { Guidance } from '../../journey/guidance';
 import { t } from '../language/language';
 import { FileButton } from '../start/FileButton';
-import { type Guidance, guideFrame, warmUpSoon } from '../work/engine';
+import { guideFrame, warmUpSoon } from '../work/engine';
 import { measureNew } from '../work/job';
 import { type Camera, openCamera } from './camera';
 import { checksOf, firstHint } from './checks';
@@ -17,7 +18,7 @@ export function ShootScreen() {
   const [torch, setTorch] = createSignal(false);
   const [guidance, setGuidance] = createSignal<Guidance | null>(null);
   const [steady, setSteady] = createSignal(0);
-  const [unguided, setUnguided] = createSignal(guideFrame === null);
+  const [unguided, setUnguided] = createSignal(false);
   const [taking, setTaking] = createSignal(false);
   let video!: HTMLVideoElement;
   const gone = new AbortController();
@@ -46,13 +47,11 @@ export function ShootScreen() {
 
   /** One frame at a time: the next is taken when the last was judged, so a slow device skips frames. */
   const watch = async () => {
-    const judge = guideFrame;
-    if (!judge) return;
     while (!gone.signal.aborted && camera()) {
       const frame = camera()!.frame(video);
       if (frame) {
         try {
-          const found = await judge(gone.signal, frame);
+          const found = await guideFrame(gone.signal, frame);
           if (gone.signal.aborted) return;
           setUnguided(false);
           setGuidance(found);

@@ -1,4 +1,4 @@
-import type { Guidance } from '../work/engine';
+import type { Guidance } from '../../journey/guidance';
 
 export type CheckKey = 'card' | 'tilt' | 'distance' | 'light' | 'still' | 'contrast' | 'inside';
 

@@ -6,11 +6,7 @@ import type { Guidance } from '../../journey/guidance';
 import type { Identification, MeasureOptions, OnStage } from '../../journey/identification';
 import { MeasuringWorker, WorkerDied } from '../../worker/client';
 
-export type { Guidance };
 export { WorkerDied };
-
-/** Set only while screens are laid out without the worker; never in a build. */
-const fixture = import.meta.env.DEV && import.meta.env.VITE_FIXTURE === '1';
 
 let worker: MeasuringWorker | null = null;
 
@@ -26,10 +22,6 @@ export async function measurePhoto(
   options: MeasureOptions,
   onStage: OnStage,
 ): Promise<Identification> {
-  if (fixture) {
-    const { fixtureMeasure } = await import('../../../tests/e2e/fixture-engine');
-    return fixtureMeasure(signal, options, onStage);
-  }
   return warmUp().identify(signal, photo, options, onStage);
 }
 
@@ -43,13 +35,13 @@ export async function conclude(
   return core.conclude(measurement, readings, { atHand });
 }
 
-/** Judges one frame of the live view, or null where the worker gives no guidance. */
-export const guideFrame: ((signal: AbortSignal, frame: ImageData) => Promise<Guidance>) | null =
-  fixture ? null : (signal, frame) => warmUp().guide(signal, frame);
+/** Judges one frame of the live view. */
+export function guideFrame(signal: AbortSignal, frame: ImageData): Promise<Guidance> {
+  return warmUp().guide(signal, frame);
+}
 
 /** Lets the screen stand first; then the worker and OpenCV arrive while a photo is being chosen. */
 export function warmUpSoon(): void {
-  if (fixture) return;
   const start = () => void warmUp();
   if ('requestIdleCallback' in globalThis) requestIdleCallback(start, { timeout: 3000 });
   else setTimeout(start, 1500);

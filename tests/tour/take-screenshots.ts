@@ -1,0 +1,143 @@
+/** `npm run screenshots`: every screen, phone and desk, light and dark, into screenshots/. */
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, rmSync } from 'node:fs';
+import { type BrowserContext, chromium, type Page } from '@playwright/test';
+import { serve } from '../../.ci/serve.mjs';
+
+const root = new URL('../../', import.meta.url).pathname;
+const folder = `${root}screenshots/`;
+const only = process.argv[2] ?? '';
+
+const sizes = {
+  phone: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
+  desk: { viewport: { width: 1280, height: 800 } },
+} as const;
+
+execFileSync('npx', ['vite', 'build', '--logLevel', 'error'], { cwd: root, stdio: 'inherit' });
+if (!only) rmSync(folder, { recursive: true, force: true });
+mkdirSync(folder, { recursive: true });
+const { address, server } = await serve(0);
+const browser = await chromium.launch({
+  executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
+  args: [
+    '--no-sandbox',
+    '--disable-background-networking',
+    '--use-fake-ui-for-media-stream',
+    '--use-fake-device-for-media-stream',
+  ],
+});
+
+for (const [size, settings] of Object.entries(sizes))
+  for (const colorScheme of ['light', 'dark'] as const) {
+    const prefix = `${size}-${colorScheme}`;
+    if (!prefix.includes(only)) continue;
+    const context = await browser.newContext({
+      ...settings,
+      colorScheme,
+      reducedMotion: 'reduce',
+      locale: 'en-GB',
+      permissions: ['camera'],
+    });
+    await tour(context, prefix);
+    await context.close();
+  }
+await browser.close();
+server.close();
+
+async function tour(context: BrowserContext, prefix: string): Promise<void> {
+  const page = await context.newPage();
+  page.on('pageerror', (error) => console.error(prefix, error.message));
+  let count = 0;
+  const take = async (name: string) => {
+    count += 1;
+    await page.waitForTimeout(250);
+    const number = String(count).padStart(2, '0');
+    await page.screenshot({ path: `${folder}${prefix}-${number}-${name}.png`, fullPage: true });
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    if (over > 0) console.error(`${prefix} ${name}: ${over} px too wide`);
+  };
+  const open = async (hash: string) => {
+    await page.goto(`${address}${hash}`);
+    await page.locator('main h1').first().waitFor({ state: 'attached' });
+    await page.waitForLoadState('networkidle');
+  };
+
+  await open('');
+  await take('start-first-visit');
+  await sheetScreens(page, open, take);
+  await open('#/shoot');
+  await page.getByRole('button', { name: 'Start the camera' }).click();
+  await page.waitForTimeout(1500);
+  await take('shoot');
+  await open('#/readings');
+  await take('readings');
+  await page.getByRole('button', { name: 'Identify' }).click();
+  await take('readings-wrong');
+  await open('#/card');
+  await page.getByRole('textbox', { name: 'Long bar' }).fill('150.4');
+  await page.getByRole('textbox', { name: 'Short bar' }).fill('100.2');
+  await page.getByLabel('Name of this card').fill('Workshop printer');
+  await page.getByRole('button', { name: 'Keep this check' }).click();
+  await take('card');
+  await open('#/drawer');
+  await take('drawer');
+  await open('#/standards');
+  await page.getByLabel('Search').fill('16');
+  await take('tables-threads');
+  await page.getByRole('button', { name: 'Connections', exact: true }).click();
+  await page.getByLabel('Search').fill('-16');
+  await take('tables-connections');
+  await open('#/about');
+  await take('about');
+  await open('');
+  await take('start-later');
+  for (const code of ['de', 'fr', 'es']) {
+    await page.locator('.language-picker select').selectOption(code);
+    await take(`start-${code}`);
+  }
+}
+
+async function sheetScreens(
+  page: Page,
+  open: (hash: string) => Promise<void>,
+  take: (name: string) => Promise<void>,
+): Promise<void> {
+  await page.locator('[data-sample="sample-stud"]').click();
+  await page.locator('.stages').waitFor();
+  await take('measuring');
+  await page.locator('.decision').waitFor({ timeout: 60_000 });
+  await page.locator('.candidate').first().waitFor();
+  await take('sheet-asked');
+  await page.getByRole('button', { name: 'Thread', exact: true }).click();
+  await page.locator('.crest-stepper input').fill('4');
+  await page.getByRole('button', { name: 'Show it by hand' }).click();
+  await take('sheet-by-hand');
+  await page.locator('[data-seat="o-ring-at-hex"]').click();
+  await page.locator('.decision[data-state="settled"]').waitFor();
+  await take('sheet-settled');
+  await page.getByRole('link', { name: 'Result' }).click();
+  await page.locator('.result-page').waitFor();
+  await take('result');
+  await open('#/readings');
+  await page.getByRole('textbox', { name: 'Pitch' }).fill('11');
+  await page.getByRole('textbox', { name: 'Outside diameter' }).fill('33.1');
+  await page.getByRole('button', { name: 'Identify' }).click();
+  await page.locator('.candidate').first().waitFor();
+  await take('sheet-from-readings');
+  await open('');
+  const blank = await page.evaluate(async () => {
+    const canvas = new OffscreenCanvas(1200, 900);
+    const context = canvas.getContext('2d')!;
+    context.fillStyle = '#8a7f70';
+    context.fillRect(0, 0, 1200, 900);
+    const blob = await canvas.convertToBlob({ type: 'image/jpeg' });
+    return [...new Uint8Array(await blob.arrayBuffer())];
+  });
+  await page.getByLabel('Choose a photo').setInputFiles({
+    name: 'table.jpg',
+    mimeType: 'image/jpeg',
+    buffer: Buffer.from(blank),
+  });
+  await page.locator('.refused').waitFor({ timeout: 60_000 });
+  await take('refused');
+}
