@@ -73,7 +73,7 @@ function normal(value: number, mean: number, u: number): number {
 /** Of a measured taper, mm/mm on diameter. Uneven wear bends a straight thread a little. */
 export function taperLikelihood(measured: Estimate | null, taper: number): number {
   if (measured === null) return 1;
-  const mistaken = 0.01;
+  const mistaken = 0.003;
   const anywhere = 1 / 0.3;
   const u = Math.hypot(measured.u, 0.002);
   return (1 - mistaken) * normal(measured.value, taper, u) + mistaken * anywhere;

@@ -63,7 +63,7 @@ export function plainThreadPrior(thread: Thread): number {
 }
 
 /** A thread that is in no table. Half of these have a standard pitch on an odd diameter. */
-export const unlistedShare = 0.025;
+export const unlistedShare = 0.02;
 export const unlistedWithStandardPitch = 0.5;
 
 /** Without a photo: which end lies on the counter. */
