@@ -87,7 +87,11 @@ export interface RampEdgeFit {
  *  y = outside + [step + ramp·(position − t)]·(t < position), blurred by a known Gaussian.
  *  A bare step with a free blur takes such a ramp for blur and puts the edge inside the body.
  *  Gauss–Newton over [position, outside, step, ramp]. */
-export function fitRampEdge(samples: ArrayLike<number>, start: number, sigma: number): RampEdgeFit | null {
+export function fitRampEdge(
+  samples: ArrayLike<number>,
+  start: number,
+  sigma: number,
+): RampEdgeFit | null {
   const n = samples.length;
   const [inside0, outside0] = levels(samples, start);
   let t0 = start;

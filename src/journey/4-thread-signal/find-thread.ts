@@ -23,14 +23,7 @@ export function findThread(
   // equal one shows a thread where it shows none.
   for (const axis of fitting.axes.slice(0, 2)) {
     if (axis.symmetry < 0.75 * fitting.axes[0].symmetry) break;
-    const next = placeThread(
-      grey,
-      card.camera,
-      fitting.view,
-      fitting.blob,
-      axis,
-      fitting.field,
-    );
+    const next = placeThread(grey, card.camera, fitting.view, fitting.blob, axis, fitting.field);
     if (!next || strength(next) < weakest) continue;
     place = next;
     break;

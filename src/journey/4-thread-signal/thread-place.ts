@@ -1,10 +1,10 @@
+import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import { project } from '../2-card-pose/camera';
 import type { Blob, Pixel } from '../3-silhouette/fitting-blob';
 import type { RoughAxis } from '../3-silhouette/rough-axis';
 import type { WindowView } from '../3-silhouette/window-view';
-import type { Field } from '../../scale-card/geometry';
 import { type AxisFrame, axisThrough } from './axis-frame';
 import { textureEnvelope } from './outline-edges';
 import { straighten } from './straightened';

@@ -79,8 +79,7 @@ export function fitThread(
   const { ridges, radius = null, uOffsetMm = 0.6, uTurn = 0.02 } = priors;
   const freeAngle = start.pitchMm / priors.mmPerPx > 20;
   const uAngle = freeAngle ? 0.15 : 0.06;
-  const radius0 =
-    radius?.value ?? (start.left[0] + start.right[0]) / 2 + 0.9 * start.amplitudeMm;
+  const radius0 = radius?.value ?? (start.left[0] + start.right[0]) / 2 + 0.9 * start.amplitudeMm;
   const initial = [
     start.pitchMm,
     start.crestS,
@@ -94,7 +93,8 @@ export function fitThread(
     priors.halfAngleRad,
   ];
   const apart =
-    0.5 + (priors.handed * Math.asin(radius0 / (priors.rangeMm ?? Number.POSITIVE_INFINITY))) / Math.PI;
+    0.5 +
+    (priors.handed * Math.asin(radius0 / (priors.rangeMm ?? Number.POSITIVE_INFINITY))) / Math.PI;
   const lead = start.pitchMm / (2 * Math.PI * radius0);
   /** (t ± λ), whose square times R/p is the slant of tooth.ts. */
   const tilt = (side: Side, slope: number) =>
@@ -193,7 +193,9 @@ export function fitThread(
   let fit: LeastSquaresResult | null = null;
   let current: ArrayLike<number> = first.parameters ?? initial;
   for (let pass = 0; pass < 4; pass++) {
-    const sigmas = Float64Array.from(points, (q) => Math.hypot(scatter, 1.5 * q.uMm));
+    // Points that keep to no thread are not as many as they seem.
+    const ragged = 1 + Math.max(0, scatter / start.pitchMm - 0.04) / 0.02;
+    const sigmas = Float64Array.from(points, (q) => ragged * Math.hypot(scatter, 1.5 * q.uMm));
     fit = leastSquares({
       parameters: current,
       count: n + 9,

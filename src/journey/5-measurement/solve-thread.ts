@@ -17,7 +17,7 @@ import { atHeight, mmPerPxAt, recentred } from './axis-moves';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { type Resting, widestHalfWidth } from './hex-height';
 import { type PeriodStart, startPeriod } from './start-period';
-import { type Extent, grownWhile, outlineAgrees } from './thread-extent';
+import { completeTurns, type Extent, grownWhile, outlineAgrees } from './thread-extent';
 
 /** Everything stage 5 knows of one thread; uncertainty.ts turns it into a measurement. */
 export interface ThreadSolution {
@@ -38,7 +38,7 @@ export interface ThreadSolution {
 const halfAngleRad = (29 * Math.PI) / 180;
 /** Depth below the crests at which a thread's brightness pattern sits, pitches: between crest and
  *  root, shading decides; the middle of the flank is what light and dark have in common. */
-const ridgeDepth = { value: 0.4, u: 0.13 };
+const ridgeDepth = { value: 0.33, u: 0.12 };
 const rounds = 3;
 
 type Refusal = 'no-thread' | 'too-few-turns';
@@ -65,11 +65,9 @@ export function solveThread(
       span,
     );
 
-  const reachMm =
-    place.envelopeMm ?? Math.max(place.zone.reachLeftMm, place.zone.reachRightMm);
+  const reachMm = place.envelopeMm ?? Math.max(place.zone.reachLeftMm, place.zone.reachRightMm);
   const surface0 = { radiusMm: reachMm, halfTaper: 0, middleS: middle() };
-  const lowest =
-    place.envelopeMm ?? Math.min(place.zone.reachLeftMm, place.zone.reachRightMm);
+  const lowest = place.envelopeMm ?? Math.min(place.zone.reachLeftMm, place.zone.reachRightMm);
   const wide = (pitchMm: number) => () => () => ({
     fromR: Math.max(1, lowest - (place.envelopeMm ? 0.85 : 1.2) * pitchMm),
     toR: reachMm + (place.envelopeMm ? 0.4 : 0.6),
@@ -153,8 +151,12 @@ export function solveThread(
       );
     }
     points = edges(zone, near);
+    if (round > 0) {
+      zone = completeTurns(points, current, zone);
+      points = points.filter((q) => q.s >= zone.fromS && q.s <= zone.toS);
+    }
     if (points.length < 40) return refuse('no-thread', noThread);
-    ridges = ridgesNear(zone, surfaceOf(current), current.pitchMm, 0.015);
+    ridges = ridgesNear(inner(zone, current.pitchMm), surfaceOf(current), current.pitchMm, 0.015);
     const from = continued(current, middle());
     right = solve(from, 1, current);
     left = solve(from, -1, current);
@@ -175,6 +177,13 @@ export function solveThread(
     mmPerPx,
     hand: contrast < 0.9 ? 'right' : contrast > 1.11 ? 'left' : null,
   });
+}
+
+/** Ridges near the ends lie on chamfer and run-out, deeper than the rest, and so seem elsewhere. */
+function inner(zone: Extent, pitchMm: number): Extent {
+  const spare = Math.max(0, (zone.toS - zone.fromS) / pitchMm - 4.5) / 2;
+  const trim = Math.min(0.75, spare) * pitchMm;
+  return { fromS: zone.fromS + trim, toS: zone.toS - trim };
 }
 
 const noThread =

@@ -49,3 +49,44 @@ export function outlineAgrees(
     return near.length > 0.7 * here.length;
   });
 }
+
+/** A zone without the turns at its ends whose crests fall short of the rest: the helix enters over a
+ *  chamfer and leaves into a run-out. Both sides' crests are held against the fit; no more than
+ *  two turns and a half go at either end, and at least four stay. */
+export function completeTurns(
+  points: readonly OutlinePoint[],
+  fit: ThreadFit,
+  zone: Extent,
+): Extent {
+  const p = fit.pitchMm;
+  const crests = new Map<number, number[]>();
+  points.forEach((q) => {
+    const phase = (q.s - fit.crestS) / p + (q.side === 'left' ? 0 : 0.5);
+    const nearest = Math.round(phase);
+    if (Math.abs(phase - nearest) > 0.17) return;
+    const turn = 2 * nearest - (q.side === 'left' ? 0 : 1);
+    const list = crests.get(turn) ?? [];
+    list.push(q.r - fit.modelAt(q.side, q.s, q.slope));
+    crests.set(turn, list);
+  });
+  const short = (turn: number) => {
+    const list = crests.get(turn);
+    if (!list || list.length < 3) return false;
+    const sorted = [...list].sort((a, b) => a - b);
+    const middle = sorted[sorted.length >> 1];
+    const noise = (1.5 * fit.scatterMm) / Math.sqrt(list.length / 2);
+    return middle < -Math.max(0.022 * p, 2 * noise);
+  };
+  const hop = p / 2;
+  let { fromS, toS } = zone;
+  const turnAt = (s: number) => Math.round((2 * (s - fit.crestS)) / p);
+  for (let k = 0; k < 5 && toS - fromS > 4.5 * p; k++) {
+    if (![0.25, 0.75].some((f) => short(turnAt(fromS + f * p)))) break;
+    fromS += hop;
+  }
+  for (let k = 0; k < 5 && toS - fromS > 4.5 * p; k++) {
+    if (![0.25, 0.75].some((f) => short(turnAt(toS - f * p)))) break;
+    toS -= hop;
+  }
+  return { fromS, toS };
+}
