@@ -66,14 +66,15 @@ export function DrawerScreen() {
   };
 
   const exportAll = async () => {
-    const { drawer, exportDrawer } = await drawerAccess();
+    const { archiveFile, drawer, exportDrawer } = await drawerAccess();
     const made = await exportDrawer(drawer);
     if (!made.ok) {
       notify(made.advice);
       return;
     }
     const day = new Date().toISOString().slice(0, 10);
-    saveFile(new Blob([made.value.file.slice()]), `crestwise-${day}.crestwise-drawer`);
+    const blob = new Blob([made.value.file.slice()], { type: archiveFile.mediaType });
+    saveFile(blob, `crestwise-${day}${archiveFile.extension}`);
   };
 
   return (

@@ -11,6 +11,7 @@ export {
   sweepRemoved,
 } from '../../drawer/kept-sheets';
 export { makeThumbnail } from '../../drawer/thumbnail';
+export { archiveFile } from '../../handover/archive';
 
 /** The drawer of this device; opens its database on first use. */
 export const drawer = connectDrawer();
