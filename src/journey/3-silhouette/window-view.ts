@@ -21,8 +21,8 @@ export function windowView(
   pxPerMm: number,
 ): WindowView {
   const { window } = card;
-  const width = Math.round((window.widthMm - 2 * insetMm) * pxPerMm);
-  const height = Math.round((window.heightMm - 2 * insetMm) * pxPerMm);
+  const width = Math.round((window.widthMm - 2 * insetMm) * scale.x * pxPerMm);
+  const height = Math.round((window.heightMm - 2 * insetMm) * scale.y * pxPerMm);
   const originXMm = (window.xMm + insetMm) * scale.x;
   const originYMm = (window.yMm + insetMm) * scale.y;
   const data = new Uint8Array(width * height);
