@@ -31,8 +31,8 @@ export const readingEffort: Record<
   'caliper-od': { tool: 'caliper', effort: 1 },
   'caliper-id': { tool: 'caliper', effort: 1.05 },
   'rule-od': { tool: 'rule', effort: 1 },
-  'tube-od': { tool: 'caliper', effort: 1.3 },
-  flank: { tool: 'form-gauge', effort: 1.5 },
+  'tube-od': { tool: 'caliper', effort: 2 },
+  flank: { tool: 'form-gauge', effort: 2 },
 };
 
 const leastGainBits = 0.001;
