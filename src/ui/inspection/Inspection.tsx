@@ -3,8 +3,9 @@ import type { MeasureOptions } from '../../journey/identification';
 import type { PhotoPoint } from '../../journey/overlay';
 import { t } from '../language/language';
 import { refusalWords } from '../measuring/refusal-words';
+import { FileButton, photoTypes } from '../start/FileButton';
 import { uprightPhoto } from '../work/photo-bytes';
-import { remeasure, remeasuring } from '../work/remeasure';
+import { addPhoto, type NoChange, remeasure, remeasuring } from '../work/remeasure';
 import { openSheet } from '../work/sheets';
 import { BudgetPicture } from './BudgetPicture';
 import { HelpHandles } from './HelpHandles';
@@ -14,6 +15,9 @@ import { Numbers } from './Numbers';
 import { PhotoView } from './PhotoView';
 import { ProfilePlot } from './ProfilePlot';
 import './inspection.css';
+
+/** As many as a sheet holds (journey/8-sheet). */
+const mostShots = 8;
 
 /** The photo of the open sheet, what was found on it, and the numbers with their budget. */
 export function Inspection() {
@@ -51,11 +55,20 @@ export function Inspection() {
     };
   }
 
-  const again = async (help: Pick<MeasureOptions, 'ruler' | 'corrections'>) => {
+  const settle = async (work: Promise<NoChange | null>) => {
     setProblem(null);
-    const refused = await remeasure(sheet().shots.indexOf(shot()), help);
-    if (refused)
-      setProblem(`${refusalWords(refused.refusal).what} ${refusalWords(refused.refusal).todo}`);
+    const kept = await work;
+    if (kept === 'photos-disagree') setProblem(t().sheet.disagree);
+    else if (kept) {
+      const { what, todo } = refusalWords(kept.refusal);
+      setProblem(`${what} ${todo}`);
+    }
+    return kept === null;
+  };
+  const again = (help: Pick<MeasureOptions, 'ruler' | 'corrections'>) =>
+    settle(remeasure(sheet().shots.indexOf(shot()), help));
+  const another = async (file: File) => {
+    if (await settle(addPhoto(file))) setShotIndex(sheet().shots.length - 1);
   };
 
   return (
@@ -98,6 +111,13 @@ export function Inspection() {
               <button type="button" class="button" onClick={() => setHelping(true)}>
                 {t().inspection.help}
               </button>
+              <Show when={sheet().shots.length < mostShots && remeasuring() === null}>
+                <FileButton
+                  label={t().sheet.addPhoto}
+                  accept={photoTypes}
+                  onFile={(file) => void another(file)}
+                />
+              </Show>
             </div>
           }
         >
@@ -144,6 +164,9 @@ export function Inspection() {
       <div class="inspection-numbers">
         <section class="stack tight" aria-labelledby="numbers-title">
           <h2 id="numbers-title">{t().inspection.numbers}</h2>
+          <Show when={sheet().shots.length > 1}>
+            <p class="small soft">{t().sheet.photos(sheet().shots.length)}</p>
+          </Show>
           <Numbers
             measurement={sheet().measurement ?? shot().measurement}
             reference={shot().reference}

@@ -10,39 +10,66 @@ import { t } from '../language/language';
 import { notify } from '../shell/notices';
 import { measurePhoto, WorkerDied } from './engine';
 import { makeShot } from './make-sheet';
+import type { Shot } from './open-sheet';
 import { uprightPhoto } from './photo-bytes';
 import { change, openSheet } from './sheets';
 import { withShots } from './with-shots';
 
 const [stage, setStage] = createSignal<StageName | null>(null);
-/** The stage in hand, or null when nothing is being measured again. */
+/** The stage in hand, or null when nothing is being measured for the open sheet. */
 export const remeasuring = stage;
+
+export type NoChange = Refused | 'photos-disagree';
 
 /** Measures one photo of the open sheet again, with a person's help and the card check now in use.
  *  A refusal leaves the sheet as it was. */
 export async function remeasure(
   index: number,
   help: Pick<MeasureOptions, 'ruler' | 'corrections'>,
-): Promise<Refused | null> {
+): Promise<NoChange | null> {
   const now = openSheet();
   const shot = now?.sheet.shots[index];
   const bytes = now?.photos[index];
   if (!now || !shot || !bytes) return null;
   const photo = await uprightPhoto(bytes, shot);
-  const options: MeasureOptions = {
-    ...defaultOptions,
-    ...help,
-    bars: barsInUse() ?? (shot.bars && { ...shot.bars }),
-    readings: now.sheet.readings,
-  };
+  return measureInto(
+    photo,
+    { ...defaultOptions, ...help, bars: barsInUse() ?? shot.bars },
+    // The bytes stay those that were kept first.
+    (made) => ({
+      shots: now.sheet.shots.map((one, i) => (i === index ? made.shot : one)),
+      photos: now.photos,
+    }),
+  );
+}
+
+/** One more photo of the same fitting; what the photos say is combined. */
+export async function addPhoto(photo: Blob): Promise<NoChange | null> {
+  const now = openSheet();
+  if (!now) return null;
+  return measureInto(photo, { ...defaultOptions, bars: barsInUse() }, (made) => ({
+    shots: [...now.sheet.shots, made.shot],
+    photos: [...now.photos, made.bytes],
+  }));
+}
+
+async function measureInto(
+  photo: Blob,
+  options: MeasureOptions,
+  place: (made: { shot: Shot; bytes: Uint8Array }) => {
+    shots: readonly Shot[];
+    photos: readonly Uint8Array[];
+  },
+): Promise<NoChange | null> {
   setStage('photo');
   try {
     const answer = await measurePhoto(new AbortController().signal, photo, options, setStage);
     if (answer.outcome === 'refused') return answer;
-    const made = await makeShot(photo, options, answer);
-    const shots = now.sheet.shots.map((one, i) => (i === index ? made.shot : one));
-    const sheet = await withShots(now.sheet, shots);
-    await change(() => ({ sheet }));
+    const { shots, photos } = place(await makeShot(photo, options, answer));
+    const now = openSheet();
+    const sheet = now && (await withShots(now.sheet, shots));
+    if (!sheet) return 'photos-disagree';
+    await change(() => ({ sheet, photos }));
     return null;
   } catch (cause) {
     if (!(cause instanceof WorkerDied)) throw cause;

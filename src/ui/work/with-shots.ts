@@ -1,15 +1,19 @@
+import { combineShots } from '../../journey/5-measurement/combine-shots';
 import { conclude } from './engine';
 import type { Sheet, Shot } from './open-sheet';
 import { toolsAtHand } from './tools';
 
-/** The sheet with these photos: their measurements combined, and concluded anew. */
-export async function withShots(sheet: Sheet, shots: readonly Shot[]): Promise<Sheet> {
-  const measurement = shots[0]?.measurement ?? null;
+/** The sheet with these photos: their measurements combined, and concluded anew. Null when the
+ *  photos do not agree. */
+export async function withShots(sheet: Sheet, shots: readonly Shot[]): Promise<Sheet | null> {
+  const combined = combineShots(shots.map((shot) => shot.measurement));
+  if (!combined.ok) return null;
+  const measurement = combined.value;
   const conclusion = await conclude(measurement, sheet.readings, toolsAtHand());
   return {
     ...sheet,
     shots: [...shots],
-    measurement,
+    measurement: structuredClone(measurement) as Sheet['measurement'],
     conclusion: structuredClone(conclusion) as Sheet['conclusion'],
   };
 }
