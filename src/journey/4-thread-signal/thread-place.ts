@@ -5,7 +5,7 @@ import { project } from '../2-card-pose/camera';
 import type { Blob, Pixel } from '../3-silhouette/fitting-blob';
 import type { RoughAxis } from '../3-silhouette/rough-axis';
 import type { WindowView } from '../3-silhouette/window-view';
-import { type AxisFrame, axisThrough } from './axis-frame';
+import { type AxisFrame, axisThrough, onAxisPlane } from './axis-frame';
 import { textureEnvelope } from './outline-edges';
 import { straighten } from './straightened';
 import { type PeriodicZone, periodicZones } from './thread-zone';
@@ -64,6 +64,10 @@ export function placeThread(
   );
   const [a, b] = envelopes;
   const envelopeMm = field === 'dark' && a && b ? (a + b) / 2 : null;
+  // Where the crests are, left and right, has the axis in its middle; a shadow's edge may not.
+  const off = (envelopeMm ? a! - b! : zone.reachLeftMm - zone.reachRightMm) / 2;
+  frame = shifted(frame, off);
+  zone = { ...zone, reachLeftMm: zone.reachLeftMm - off, reachRightMm: zone.reachRightMm + off };
   let widest = { halfWidthMm, fromS: toMm(profile.widestFrom), toS: toMm(profile.widestTo) };
   // The free end lies away from the hex; a thread on the widest part has its free end nearer.
   const zoneMiddle = (zone.fromS + zone.toS) / 2;
@@ -72,7 +76,7 @@ export function placeThread(
     Math.abs(hexMiddle - zoneMiddle) > 2 ? hexMiddle < zoneMiddle : zoneMiddle > lengthMm / 2;
   if (flip) {
     const turned = (s: number) => lengthMm - s;
-    frame = axisThrough(camera, end(profile.to), end(profile.from), heightMm);
+    frame = shifted(axisThrough(camera, end(profile.to), end(profile.from), heightMm), -off);
     zone = {
       ...zone,
       fromS: turned(zone.toS),
@@ -83,6 +87,10 @@ export function placeThread(
     widest = { halfWidthMm, fromS: turned(widest.toS), toS: turned(widest.fromS) };
   }
   return { frame, lengthMm, widest, zone, envelopeMm };
+}
+
+function shifted(frame: AxisFrame, leftMm: number): AxisFrame {
+  return { ...frame, origin: onAxisPlane(frame, 0, leftMm) };
 }
 
 /** Extent of the blob along the axis and its widest plateau, window pixels from `axis.through`. */
