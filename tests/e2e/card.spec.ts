@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { onBothSizes, openApp } from './support';
+import { measureSample, onBothSizes, openApp } from './support';
 
 onBothSizes(() => {
   test('the card comes as a PDF of the chosen field and paper', async ({ page }) => {
@@ -33,6 +33,24 @@ onBothSizes(() => {
     await page.getByRole('radio', { name: 'Unchecked card' }).check();
     await page.getByRole('link', { name: 'Measure' }).click();
     await expect(page.getByRole('link', { name: /not checked/ })).toBeVisible();
+  });
+
+  test('the print check is applied: a card printed 1 % large makes the thread 1 % larger', async ({
+    page,
+  }) => {
+    const pitch = page.locator('.numbers dd').first();
+    await openApp(page);
+    await measureSample(page);
+    const unchecked = Number.parseFloat(await pitch.innerText());
+    await expect(page.getByText('The print of this card was not checked')).toBeVisible();
+    await openApp(page, '#/card');
+    await page.getByRole('textbox', { name: 'Long bar' }).fill('151.5');
+    await page.getByRole('textbox', { name: 'Short bar' }).fill('101');
+    await page.getByRole('button', { name: 'Keep this check' }).click();
+    await openApp(page);
+    await measureSample(page);
+    expect(Number.parseFloat(await pitch.innerText()) / unchecked).toBeCloseTo(1.01, 2);
+    await expect(page.getByText('The print of this card was not checked')).toHaveCount(0);
   });
 
   test('bars far from nominal are questioned', async ({ page }) => {

@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { measureSample, onBothSizes, openApp } from './support';
+import { measureSample, onBothSizes, openApp, photosFolder } from './support';
 
 const box = (page: Page) => page.locator('.photo-drawing').getAttribute('viewBox');
 
@@ -47,6 +47,20 @@ onBothSizes((size) => {
     await expect(page.locator('.layer-crests .chosen')).toHaveCount(1);
     await expect(page.locator('.profile-plot .crest.chosen')).toHaveCount(1);
     await expect(page.locator('.crest-said')).toContainText('Crest 4');
+  });
+
+  test('another photo of the same fitting is combined; one of another fitting is not', async ({
+    page,
+  }) => {
+    const add = page.getByLabel('Add another photo');
+    await add.setInputFiles(`${photosFolder}d26.jpg`);
+    await expect(page.getByText('2 photos')).toBeVisible({ timeout: 60_000 });
+    await page.getByRole('button', { name: 'Photo 1' }).click();
+    await expect(page.locator('.photo-stage img')).toBeVisible();
+    // A 1 5/16-12 (its truth file).
+    await page.getByLabel('Add another photo').setInputFiles(`${photosFolder}d13.jpg`);
+    await expect(page.getByText('The photos do not agree')).toBeVisible({ timeout: 60_000 });
+    await expect(page.getByText('2 photos')).toBeVisible();
   });
 
   test('a correction by hand measures again, with undo and redo', async ({ page }) => {

@@ -14,6 +14,8 @@ import './ask-form.css';
 /** How to take one reading, and a place to put it. */
 export function AskForm(props: {
   readonly kind: ReadingKind;
+  /** Seats that the open candidates have; shown first. */
+  readonly likelySeats?: readonly string[];
   readonly onReading: (reading: Reading) => void;
 }) {
   return (
@@ -30,7 +32,7 @@ export function AskForm(props: {
           {(kind) => <LengthForm kind={kind} onReading={props.onReading} />}
         </Match>
         <Match when={props.kind === 'seat'}>
-          <SeatForm onReading={props.onReading} />
+          <SeatForm likely={props.likelySeats ?? []} onReading={props.onReading} />
         </Match>
         <Match when={props.kind === 'flank'}>
           <FlankForm onReading={props.onReading} />
@@ -225,7 +227,14 @@ const example = {
   oRing: null,
 } as const;
 
-function SeatForm(props: { readonly onReading: (reading: Reading) => void }) {
+function SeatForm(props: {
+  readonly likely: readonly string[];
+  readonly onReading: (reading: Reading) => void;
+}) {
+  // Taken once: the drawings must not change places under a finger.
+  const ordered = [...seats].sort(
+    (a, b) => Number(props.likely.includes(b)) - Number(props.likely.includes(a)),
+  );
   const drawn = (seat: Seat) => ({
     ...example,
     seat,
@@ -234,7 +243,7 @@ function SeatForm(props: { readonly onReading: (reading: Reading) => void }) {
   });
   return (
     <ul class="seat-choices">
-      <For each={seats}>
+      <For each={ordered}>
         {(seat) => (
           <li>
             <button

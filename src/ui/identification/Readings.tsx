@@ -47,7 +47,13 @@ export function AskedReading(props: {
                 {(ask) => <Why ask={ask} />}
               </Show>
             </div>
-            <AskForm kind={now} onReading={take} />
+            <AskForm
+              kind={now}
+              likelySeats={
+                props.ask?.reading === 'seat' ? props.ask.fits.map((fit) => fit.value) : []
+              }
+              onReading={take}
+            />
           </>
         )}
       </Show>

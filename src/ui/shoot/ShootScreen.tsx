@@ -141,7 +141,7 @@ export function ShootScreen() {
               {t().shoot.auto}
             </label>
           </Show>
-          <div class="row">
+          <div class="row shoot-buttons">
             <button
               type="button"
               class="button strong"

@@ -23,6 +23,29 @@ export function StartScreen() {
         <h1>{t().start.title}</h1>
         <p class="start-lead">{t().start.lead}</p>
       </div>
+      <Show when={draft()}>
+        {(kept) => (
+          <section class="start-draft alert" aria-labelledby="draft-title">
+            <h2 id="draft-title">{t().start.draft}</h2>
+            <p>{t().start.draftFrom(dateTime(kept().at))}</p>
+            <div class="row">
+              <button type="button" class="button strong" onClick={() => void resumeDraft()}>
+                {t().start.draftGo}
+              </button>
+              <button
+                type="button"
+                class="button"
+                onClick={() => {
+                  void discardJob();
+                  mutate(null);
+                }}
+              >
+                {t().start.draftDrop}
+              </button>
+            </div>
+          </section>
+        )}
+      </Show>
       <section
         class="start-photo"
         classList={{ dropping: dropping() }}
@@ -47,29 +70,6 @@ export function StartScreen() {
           <CardSketch shows="right" />
         </div>
       </section>
-      <Show when={draft()}>
-        {(kept) => (
-          <section class="start-draft alert" aria-labelledby="draft-title">
-            <h2 id="draft-title">{t().start.draft}</h2>
-            <p>{t().start.draftFrom(dateTime(kept().at))}</p>
-            <div class="row">
-              <button type="button" class="button strong" onClick={() => void resumeDraft()}>
-                {t().start.draftGo}
-              </button>
-              <button
-                type="button"
-                class="button"
-                onClick={() => {
-                  void discardJob();
-                  mutate(null);
-                }}
-              >
-                {t().start.draftDrop}
-              </button>
-            </div>
-          </section>
-        )}
-      </Show>
       <section class="start-sample" aria-labelledby="sample-title">
         <h2 id="sample-title">{t().start.sample}</h2>
         <Samples />

@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { connections } from '../../src/standards/connections/connections';
+import { de } from '../../src/ui/language/de';
+import { en } from '../../src/ui/language/en';
+import { es } from '../../src/ui/language/es';
+import { fr } from '../../src/ui/language/fr';
+
+/** Every string of a dictionary with its path; functions are called with their own argument names. */
+function strings(node: unknown, path = ''): [path: string, text: string][] {
+  if (typeof node === 'string') return [[path, node]];
+  if (typeof node === 'function') return [[path, node(2, 'x', 'y')]];
+  return Object.entries(node as object).flatMap(([key, value]) => strings(value, `${path}.${key}`));
+}
+
+describe('dictionaries', () => {
+  const english = new Map(strings(en));
+  for (const [name, words] of Object.entries({ de, fr, es })) {
+    it(`${name} has a word for every English one, and none empty`, () => {
+      const there = new Map(strings(words));
+      expect([...there.keys()].sort()).toEqual([...english.keys()].sort());
+      expect([...there].filter(([, text]) => text.trim() === '')).toEqual([]);
+    });
+
+    it(`${name} leaves no sentence in English`, () => {
+      const same = strings(words).filter(
+        ([path, text]) => text === english.get(path) && text.split(' ').length > 3,
+      );
+      expect(same).toEqual([]);
+    });
+  }
+
+  it('knows every trade name of the tables', () => {
+    const missing = connections.filter((c) => !Object.hasOwn(en.tradeNames, c.tradeName));
+    expect(missing.map((c) => c.tradeName)).toEqual([]);
+  });
+});
