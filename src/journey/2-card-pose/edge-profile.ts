@@ -196,26 +196,31 @@ function accumulate(
   g[3] += j3 * r;
 }
 
-/** Cholesky in place on the upper triangle; small ridge keeps a flat profile from dividing by zero. */
-function factor4(H: Float64Array): Float64Array | null {
-  const L = new Float64Array(16);
+// One photo has thousands of edges with a dozen steps each: arrays made per step kept the collector
+// busier than the arithmetic.
+const L = new Float64Array(16);
+const solution = new Float64Array(4);
+
+/** Cholesky into `L` on the upper triangle; small ridge keeps a flat profile from dividing by zero. */
+function factor4(H: Float64Array): boolean {
   for (let i = 0; i < 4; i++) {
     for (let j = 0; j <= i; j++) {
       let s = H[j * 4 + i] + (i === j ? 1e-9 : 0);
       for (let k = 0; k < j; k++) s -= L[i * 4 + k] * L[j * 4 + k];
       if (i === j) {
-        if (s <= 0) return null;
+        if (s <= 0) return false;
         L[i * 4 + i] = Math.sqrt(s);
       } else L[i * 4 + j] = s / L[j * 4 + j];
     }
   }
-  return L;
+  return true;
 }
 
+/** The result is overwritten by the next call. */
 function solve4(H: Float64Array, g: ArrayLike<number>): Float64Array | null {
-  const L = factor4(H);
-  if (!L) return null;
-  const x = Float64Array.from(g);
+  if (!factor4(H)) return null;
+  const x = solution;
+  x.set(g);
   for (let i = 0; i < 4; i++) {
     for (let k = 0; k < i; k++) x[i] -= L[i * 4 + k] * x[k];
     x[i] /= L[i * 4 + i];

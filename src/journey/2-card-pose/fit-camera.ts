@@ -144,7 +144,8 @@ export function fitCamera(
     ]);
     const nx = out[0] - here[0];
     const ny = out[1] - here[1];
-    const n = Math.hypot(nx, ny);
+    // Not Math.hypot, which costs more than all the rest of this.
+    const n = Math.sqrt(nx * nx + ny * ny);
     return ((point.measured[0] - here[0]) * nx + (point.measured[1] - here[1]) * ny) / n;
   };
   const bow = (p: ArrayLike<number>): [number, number] => (bowed ? [p[11], p[12]] : [0, 0]);

@@ -111,21 +111,18 @@ function widened({ width, height, data }: GreyImage, radius: number): GreyImage 
 function crispEdges(view: WindowView, vision: Vision): GreyImage {
   const { width, height, pxPerMm } = view;
   const soft = gradient(vision.blur(view, 1.0 * pxPerMm));
-  const crisp = gradient(vision.blur(view, 0.8)).map((m, i) => m - 1.2 * soft[i]);
+  const fine = gradient(vision.blur(view, 0.8));
   // Most of the window is empty paper: its gradients are noise and JPEG blocks.
-  const noise = quantile(gradient(vision.blur(view, 0.8)), 0.5);
+  const noise = quantile(fine, 0.5);
   const weak = Math.max(1.3, 3.5 * noise);
-  const mask = (level: number): GreyImage => ({
-    width,
-    height,
-    data: Uint8Array.from(crisp, (m) => (m > level ? 255 : 0)),
-  });
-  const { labels } = vision.components(mask(weak), 1);
-  const anchored = new Set<number>();
-  crisp.forEach((m, i) => {
-    if (m > 3 * weak) anchored.add(labels[i]);
-  });
-  return { width, height, data: Uint8Array.from(labels, (l) => (l && anchored.has(l) ? 255 : 0)) };
+  const crisp = fine.map((m, i) => m - 1.2 * soft[i]);
+  const mask = new Uint8Array(crisp.length);
+  for (let i = 0; i < mask.length; i++) mask[i] = crisp[i] > weak ? 255 : 0;
+  const { components, labels } = vision.components({ width, height, data: mask }, 1);
+  const anchored = new Uint8Array(1 + components.length);
+  for (let i = 0; i < crisp.length; i++) if (crisp[i] > 3 * weak) anchored[labels[i]] = 255;
+  anchored[0] = 0;
+  return { width, height, data: mask.map((_, i) => anchored[labels[i]]) };
 }
 
 /** Central differences, grey levels per pixel. */
@@ -134,7 +131,9 @@ function gradient({ width, height, data }: GreyImage): Float32Array {
   for (let y = 1; y < height - 1; y++) {
     for (let x = 1; x < width - 1; x++) {
       const i = y * width + x;
-      magnitude[i] = Math.hypot(data[i + 1] - data[i - 1], data[i + width] - data[i - width]) / 2;
+      const dx = data[i + 1] - data[i - 1];
+      const dy = data[i + width] - data[i - width];
+      magnitude[i] = Math.sqrt(dx * dx + dy * dy) / 2;
     }
   }
   return magnitude;

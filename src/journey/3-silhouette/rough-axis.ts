@@ -29,7 +29,7 @@ export function roughAxes(blob: Blob): RoughAxis[] {
     .sort((p, q) => q.symmetry - p.symmetry);
 }
 
-function refine(blob: Blob, edges: readonly Pixel[], start: RoughAxis): RoughAxis {
+function refine(blob: Blob, edges: Int32Array, start: RoughAxis): RoughAxis {
   let best = start;
   for (let step = scanRad / 2; step > 0.004; step /= 2) {
     for (const a of [best.angleRad - step, best.angleRad + step]) {
@@ -41,7 +41,7 @@ function refine(blob: Blob, edges: readonly Pixel[], start: RoughAxis): RoughAxi
 }
 
 /** Best of a few parallel lines around the hull's centroid: perspective and shading shift it. */
-function mirror(blob: Blob, edges: readonly Pixel[], angleRad: number, stepPx: number): RoughAxis {
+function mirror(blob: Blob, edges: Int32Array, angleRad: number, stepPx: number): RoughAxis {
   const c = Math.cos(angleRad);
   const s = Math.sin(angleRad);
   const [x0, y0] = blob.centroid;
@@ -54,7 +54,9 @@ function mirror(blob: Blob, edges: readonly Pixel[], angleRad: number, stepPx: n
     const off0 = middle + shift;
     let seen = 0;
     let met = 0;
-    for (const [x, y] of edges) {
+    for (let e = 0; e < edges.length; e += 2) {
+      const x = edges[e];
+      const y = edges[e + 1];
       const off = -(x - x0) * s + (y - y0) * c - off0;
       const mx = Math.round(x + 2 * off * s);
       const my = Math.round(y - 2 * off * c);
@@ -63,7 +65,7 @@ function mirror(blob: Blob, edges: readonly Pixel[], angleRad: number, stepPx: n
       seen++;
       if (data[my * width + mx]) met++;
     }
-    if (seen < edges.length / 2) continue;
+    if (seen < edges.length / 4) continue;
     // The hull's extents must agree as well: texture inside mirrors onto texture anywhere.
     const symmetry = (met / seen) * (1 - Math.abs(shift) / spread);
     if (symmetry > best.symmetry)
@@ -72,10 +74,13 @@ function mirror(blob: Blob, edges: readonly Pixel[], angleRad: number, stepPx: n
   return best;
 }
 
-function sparseEdges({ edges }: Blob, wanted: number): Pixel[] {
-  const all: Pixel[] = [];
-  for (let i = 0; i < edges.data.length; i++)
-    if (edges.data[i]) all.push([i % edges.width, Math.floor(i / edges.width)]);
+/** x and y in turn. */
+function sparseEdges({ edges }: Blob, wanted: number): Int32Array {
+  const all: number[] = [];
+  for (let i = 0; i < edges.data.length; i++) if (edges.data[i]) all.push(i);
   const stride = Math.max(1, Math.floor(all.length / wanted));
-  return all.filter((_, i) => i % stride === 0);
+  const kept = all.filter((_, i) => i % stride === 0);
+  return Int32Array.from({ length: 2 * kept.length }, (_, k) =>
+    k % 2 === 0 ? kept[k >> 1] % edges.width : Math.floor(kept[k >> 1] / edges.width),
+  );
 }

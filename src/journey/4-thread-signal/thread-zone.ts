@@ -44,10 +44,10 @@ export function periodicZones(
       centre += windowMm / 8
     ) {
       const spectra = windowSpectra(view, rows, centre - view.fromS, windowMm, periods);
-      let best: PeriodicZone | null = null;
+      let best = -1;
+      let strongest = 0;
       for (let k = first; k < periods.length; k++) {
-        const p = periods[k];
-        if (3 * p > windowMm) break;
+        if (3 * periods[k] > windowMm) break;
         // The crest and the root of a ridge both shine: much of the power sits in the second harmonic,
         // and counting it with the first keeps half a pitch from passing for a pitch. Twice the pitch may
         // win instead where all power is in the first; the outline tells (outline-edges.ts).
@@ -57,16 +57,19 @@ export function periodicZones(
           strength += explained * explained;
         }
         strength *= rowStrideMm * Math.min(1, Math.sqrt(windowMm / 8));
-        if (!best || strength > best.strength)
-          best = {
-            fromS: centre - windowMm / 2,
-            toS: centre + windowMm / 2,
-            periodMm: p,
-            strength,
-            ...reach(rows, spectra, k, octave),
-          };
+        if (best < 0 || strength > strongest) {
+          best = k;
+          strongest = strength;
+        }
       }
-      if (best) found.push(best);
+      if (best < 0) continue;
+      found.push({
+        fromS: centre - windowMm / 2,
+        toS: centre + windowMm / 2,
+        periodMm: periods[best],
+        strength: strongest,
+        ...reach(rows, spectra, best, octave),
+      });
     }
   }
   return found.sort((a, b) => b.strength - a.strength);
@@ -121,25 +124,38 @@ function windowSpectra(
     row[periods.length] = energy / sumW2;
     return row;
   });
-  const c = new Float64Array(n);
-  const s = new Float64Array(n);
-  periods.forEach((p, k) => {
-    for (let i = 0; i < n; i++) {
-      const t = (2 * Math.PI * i * view.stepMm) / p;
-      c[i] = Math.cos(t);
-      s[i] = Math.sin(t);
+  // About the window's middle the even part of a row meets the cosine only and the odd part the
+  // sine only: half the products of a plain sum.
+  const half = n >> 1;
+  const middle = (n - 1) / 2;
+  const parts = windowed.map(({ v }) => {
+    const both = new Float64Array(2 * half);
+    for (let i = 0; i < half; i++) {
+      both[i] = v[n - 1 - i] + v[i];
+      both[half + i] = v[n - 1 - i] - v[i];
     }
-    windowed.forEach(({ v, energy }, r) => {
-      let a = 0;
+    return both;
+  });
+  const c = new Float64Array(half);
+  const s = new Float64Array(half);
+  for (let k = 0; k < periods.length && 3 * periods[k] <= windowMm; k++) {
+    const rate = (2 * Math.PI * view.stepMm) / periods[k];
+    for (let i = 0; i < half; i++) {
+      c[i] = Math.cos(rate * (middle - i));
+      s[i] = Math.sin(rate * (middle - i));
+    }
+    for (let r = 0; r < parts.length; r++) {
+      const both = parts[r];
+      let a = n % 2 === 1 ? windowed[r].v[half] : 0;
       let b = 0;
-      for (let i = 0; i < n; i++) {
-        a += c[i] * v[i];
-        b += s[i] * v[i];
+      for (let i = 0; i < half; i++) {
+        a += c[i] * both[i];
+        b += s[i] * both[half + i];
       }
       // A pure wave under the window w has |Σ w²·A·cos·e|² = (A·Σw²/2)² and energy A²·Σw²/2.
-      out[r][k] = (2 * (a * a + b * b)) / (sumW2 * energy);
-    });
-  });
+      out[r][k] = (2 * (a * a + b * b)) / (sumW2 * windowed[r].energy);
+    }
+  }
   return out;
 }
 

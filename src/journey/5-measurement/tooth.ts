@@ -19,6 +19,8 @@ const offsets = Float64Array.from({ length: nodes }, (_, i) => reach * ((2 * i) 
 const weights = offsets.map((u) => Math.exp(-0.5 * u * u));
 const weightSum = weights.reduce((a, b) => a + b, 0);
 
+const heights = new Float64Array(nodes);
+
 /** Height of the half-intensity contour over half a period, relative to the crest (≤ 0 but for
  *  rounding), sampled at phase k/48 from the middle of a crest; it is symmetric.
  *
@@ -38,7 +40,6 @@ export function toothContour(shape: ToothShape, slant: number): Float64Array {
   };
   const sigma = Math.max(0.004, shape.blur);
   const contour = new Float64Array(phases / 2 + 1);
-  const heights = new Float64Array(nodes);
   let y = 0;
   for (let k = 0; k <= phases / 2; k++) {
     for (let i = 0; i < nodes; i++) heights[i] = height(k / phases + offsets[i] * sigma);
