@@ -88,14 +88,15 @@ export function flankLikelihood(measured: Estimate | null, flankDeg: number): nu
   return (1 - mistaken) * normal(measured.value, flankDeg, u) + mistaken * anywhere;
 }
 
-/** Chance that the photo shows a nose cone at all, by whether the end has one. */
+/** Chance that a nose angle is measured at all, by whether the end has an outward cone. That none
+ *  was measured says nothing: the nose may be out of sight, in shadow, or not looked for. */
 const coneSeen = { cone: 0.4, other: 0.05 } as const;
 
 /** Of the nose's half angle. Ends without a cone may show a chamfer, mostly near 30° or 45°. */
 export function noseLikelihood(measured: Estimate | null, connection: Connection | null): number {
+  if (measured === null) return 1;
   const cone = connection?.coneOutwards ? connection.seatHalfAngleDeg : null;
   const seen = cone === null ? coneSeen.other : coneSeen.cone;
-  if (measured === null) return 1 - seen;
   const anywhere = 1 / 70;
   if (cone !== null) {
     const mistaken = 0.04;
