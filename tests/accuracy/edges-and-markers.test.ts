@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drawCamera, projectPoint } from '../../fixtures/synthetic/camera';
+import { drawCamera, projectPoint, type SyntheticCamera } from '../../fixtures/synthetic/camera';
 import { edgeBound, edgeImage, idealCard } from '../../fixtures/synthetic/ideal-edge';
 import { atHeight } from '../../src/journey/2-card-pose/camera';
 import { fitEdge } from '../../src/journey/2-card-pose/edge-profile';
@@ -105,18 +105,7 @@ describe('parallax', () => {
         random,
       );
       const grey = cardImage(camera, 0.8, random);
-      const half = card.markerSideMm / 2;
-      const detected = markers.map(({ id, xMm, yMm }) => ({
-        id,
-        corners: [
-          [-half, -half],
-          [half, -half],
-          [half, half],
-          [-half, half],
-        ].map(([dx, dy]) =>
-          projectPoint(camera, [xMm + dx! - card.widthMm / 2, card.heightMm / 2 - yMm - dy!, 0]),
-        ),
-      }));
+      const detected = markersSeen(camera, 1);
       // EXIF two per cent off, as a rounded marketing value may be.
       const f35 = (1.02 * camera.fPx * Math.hypot(36, 24)) / Math.hypot(1600, 1200);
       const pose = poseFromMarkers(grey, detected, f35, { x: 1, y: 1 });
@@ -144,13 +133,54 @@ describe('parallax', () => {
   );
 });
 
+describe('a print some per cent small', () => {
+  it.each([0.966, 1.004])(
+    'scale %f, bars measured: every side is found, and f is right',
+    (scale) => {
+      const random = seededRandom(77);
+      const tiltRad = (15 * Math.PI) / 180;
+      const camera = drawCamera({ widthPx: 1600, tiltRad, heightMm: 250, fill: 0.95 }, random);
+      const grey = cardImage(camera, 0.8, random, scale);
+      const pose = poseFromMarkers(grey, markersSeen(camera, scale), null, { x: scale, y: scale })!;
+      expect(pose.edgePoints.length).toBeGreaterThan(0.9 * markers.length * 4 * 6);
+      expect(pose.rmsPx).toBeLessThan(0.1);
+      const error = Math.log(pose.camera.fPx / camera.fPx);
+      const u = Math.sqrt(pose.covariance[0]!);
+      expect(u).toBeLessThan(0.02);
+      expect(Math.abs(error)).toBeLessThan(3 * u);
+    },
+  );
+});
+
+function markersSeen(camera: SyntheticCamera, scale: number) {
+  const half = card.markerSideMm / 2;
+  const corners = [
+    [-half, -half],
+    [half, -half],
+    [half, half],
+    [-half, half],
+  ] as const;
+  return markers.map(({ id, xMm, yMm }) => ({
+    id,
+    corners: corners.map(([dx, dy]) => {
+      const x = (xMm + dx - card.widthMm / 2) * scale;
+      return projectPoint(camera, [x, (card.heightMm / 2 - yMm - dy) * scale, 0]);
+    }),
+  }));
+}
+
 function cardImage(
-  camera: Parameters<typeof idealCard>[0],
+  camera: SyntheticCamera,
   sigmaPx: number,
   random: ReturnType<typeof seededRandom>,
+  scale = 1,
 ) {
   const look = { ink: 0.04, paper: 0.7, sigmaPx, noise: 3 };
-  return { width: camera.widthPx, height: camera.heightPx, data: idealCard(camera, look, random) };
+  return {
+    width: camera.widthPx,
+    height: camera.heightPx,
+    data: idealCard(camera, look, random, [scale, scale]),
+  };
 }
 
 const worldOf = ([x, y]: readonly number[]): [number, number, number] => [
