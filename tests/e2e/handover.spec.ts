@@ -74,4 +74,27 @@ onBothSizes(() => {
     await page.goto('./#/drawer');
     await expect(page.locator('.sheet-card')).toHaveCount(1);
   });
+
+  test('where the device shares files, the picture goes to it', async ({ page }) => {
+    await page.addInitScript(() => {
+      const shared: { name: string; type: string; size: number }[] = [];
+      Object.assign(window, { shared });
+      Object.assign(navigator, {
+        canShare: () => true,
+        share: async ({ files }: { files: File[] }) => {
+          for (const { name, type, size } of files) shared.push({ name, type, size });
+        },
+      });
+    });
+    await openApp(page);
+    await measureSample(page);
+    await page.getByRole('button', { name: 'Share as a picture' }).click();
+    const shared = () =>
+      page.evaluate(
+        () => (window as unknown as { shared: { type: string; size: number }[] }).shared,
+      );
+    await expect.poll(async () => (await shared()).length, { timeout: 30_000 }).toBe(1);
+    expect((await shared())[0].type).toBe('image/jpeg');
+    expect((await shared())[0].size).toBeGreaterThan(20_000);
+  });
 });

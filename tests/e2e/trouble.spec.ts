@@ -44,6 +44,40 @@ onBothSizes(() => {
     await expect(page.getByText('Not measured')).toBeVisible({ timeout: 60_000 });
   });
 
+  test('a format the browser cannot open is explained', async ({ page }) => {
+    await openApp(page);
+    // ISO/IEC 23008-12: an HEIC file begins with an ftyp box of brand heic.
+    const heic = Buffer.concat([
+      Buffer.from([0, 0, 0, 24]),
+      Buffer.from('ftypheic'),
+      Buffer.from([0, 0, 0, 0]),
+      Buffer.from('mif1heic'),
+      Buffer.alloc(200),
+    ]);
+    await chooseFile(page, { name: 'IMG.HEIC', mimeType: 'image/heic', buffer: heic });
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('cannot open this kind');
+    await expect(page.locator('.refused-todo')).toContainText('share the photo as JPEG');
+  });
+
+  for (const way of ['drop', 'paste'] as const)
+    test(`a photo comes in by ${way}`, async ({ page }) => {
+      await openApp(page);
+      await page.evaluate(
+        ([base64, kind]) => {
+          const bytes = Uint8Array.from(atob(base64), (c) => c.charCodeAt(0));
+          const data = new DataTransfer();
+          data.items.add(new File([bytes], 'photo.jpg', { type: 'image/jpeg' }));
+          const event =
+            kind === 'drop'
+              ? new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true })
+              : new ClipboardEvent('paste', { clipboardData: data, bubbles: true });
+          document.body.dispatchEvent(event);
+        },
+        [readFileSync(`${photosFolder}d26.jpg`).toString('base64'), way] as const,
+      );
+      await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+    });
+
   test('a photo in hand survives a reload and goes on by itself', async ({ page }) => {
     await openApp(page);
     await chooseFile(page, {
@@ -60,6 +94,7 @@ onBothSizes(() => {
     await page.goto('./#/');
     await page.reload();
     await page.getByRole('button', { name: 'Discard' }).click();
+    await expect(page.getByRole('heading', { name: 'Work in progress' })).toHaveCount(0);
     await page.reload();
     await expect(page.locator('main h1')).toBeVisible();
     await expect(page.getByRole('heading', { name: 'Work in progress' })).toHaveCount(0);

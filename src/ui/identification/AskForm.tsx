@@ -110,6 +110,15 @@ function LengthForm(props: {
       placeholder={lengthPlaceholder()}
     >
       <LengthUnitChoice />
+      <Show when={props.kind === 'tube-od'}>
+        <button
+          type="button"
+          class="button"
+          onClick={() => props.onReading({ kind: 'tube-od', mm: null, text: 'none' })}
+        >
+          {t().reading.noTube}
+        </button>
+      </Show>
     </ValueForm>
   );
 }

@@ -1,11 +1,14 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import type { Reading } from '../../journey/6-candidates/reading';
 import type { Conclusion } from '../../journey/7-next-reading/decision';
 import { number, percent } from '../language/format';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
-import { evidenceFor } from './evidence';
+import { hashOf } from '../shell/route';
+import { type Evidence, evidenceFor, type ListedThread } from './evidence';
 import { likelihoodWord } from './likelihood-words';
+import { readingsOnConnection, readingsOnThread } from './reading-evidence';
 import { SectionDrawing } from './SectionDrawing';
 import { dimensionsOf, type Tables } from './table-rows';
 import './candidates.css';
@@ -17,8 +20,16 @@ const worthShowing = 0.002;
 export function ThreadCandidates(props: {
   readonly conclusion: Conclusion;
   readonly measurement: ThreadMeasurement | null;
+  readonly readings: readonly Reading[];
   readonly tables: Tables | null;
 }) {
+  const threadEvidence = (listed: ListedThread): readonly Evidence[] => {
+    const row = props.tables?.thread(listed.designation) ?? null;
+    return [
+      ...(props.measurement ? evidenceFor(listed, props.measurement, row) : []),
+      ...(row ? readingsOnThread(props.readings, row) : []),
+    ];
+  };
   const split = createMemo(() => {
     const all = props.conclusion.threads;
     const shown = all.filter(
@@ -47,31 +58,7 @@ export function ThreadCandidates(props: {
                       {t().identification.basic} {number(listed.basicMajorMm, 3)} mm ·{' '}
                       {t().inspection.pitch} {number(listed.pitchMm, 4)} mm
                     </p>
-                    <Show when={props.measurement}>
-                      {(measured) => (
-                        <ul class="evidence small">
-                          <For
-                            each={evidenceFor(
-                              listed,
-                              measured(),
-                              props.tables?.thread(listed.designation) ?? null,
-                            )}
-                          >
-                            {(item) => (
-                              <li data-speaks={item.speaks}>
-                                <span class="visually-hidden">
-                                  {item.speaks === 'for'
-                                    ? t().identification.speaksFor
-                                    : t().identification.speaksAgainst}
-                                  :{' '}
-                                </span>
-                                {item.text}
-                              </li>
-                            )}
-                          </For>
-                        </ul>
-                      )}
-                    </Show>
+                    <EvidenceList items={threadEvidence(listed)} />
                   </>
                 )}
               </Show>
@@ -90,6 +77,7 @@ export function ThreadCandidates(props: {
 
 export function ConnectionCandidates(props: {
   readonly conclusion: Conclusion;
+  readonly readings: readonly Reading[];
   readonly tables: Tables | null;
 }) {
   const shown = createMemo(() =>
@@ -128,7 +116,9 @@ export function ConnectionCandidates(props: {
                 </div>
                 <div class="stack tight">
                   <div class="candidate-head">
-                    <strong>{name}</strong>
+                    <strong>
+                      <a href={hashOf({ screen: 'standards', query: candidate.family })}>{name}</a>
+                    </strong>
                     <Likelihood probability={candidate.probability} />
                   </div>
                   <Show when={row} keyed>
@@ -141,6 +131,7 @@ export function ConnectionCandidates(props: {
                       </p>
                     )}
                   </Show>
+                  <EvidenceList items={row ? readingsOnConnection(props.readings, row) : []} />
                 </div>
               </li>
             );
@@ -148,6 +139,28 @@ export function ConnectionCandidates(props: {
         </For>
       </ol>
     </section>
+  );
+}
+
+function EvidenceList(props: { readonly items: readonly Evidence[] }) {
+  return (
+    <Show when={props.items.length > 0}>
+      <ul class="evidence small">
+        <For each={props.items}>
+          {(item) => (
+            <li data-speaks={item.speaks}>
+              <span class="visually-hidden">
+                {item.speaks === 'for'
+                  ? t().identification.speaksFor
+                  : t().identification.speaksAgainst}
+                :{' '}
+              </span>
+              {item.text}
+            </li>
+          )}
+        </For>
+      </ul>
+    </Show>
   );
 }
 

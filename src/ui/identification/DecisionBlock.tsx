@@ -24,7 +24,7 @@ export function DecisionBlock(props: { readonly conclusion: Conclusion }) {
       aria-labelledby="decision-title"
       aria-live="polite"
     >
-      <h2 id="decision-title" class="decision-lead">
+      <h2 id="decision-title" class="decision-lead" tabIndex={-1}>
         {lead()}
       </h2>
       <dl class="decision-lines">

@@ -8,7 +8,7 @@ export interface Evidence {
   readonly text: string;
 }
 
-type Listed = Extract<ThreadCandidate, { designation: string }>;
+export type ListedThread = Extract<ThreadCandidate, { designation: string }>;
 
 const percentOf = (share: number) => {
   const p = Math.abs(share) * 100;
@@ -18,7 +18,7 @@ const percentOf = (share: number) => {
 /** What the photo's numbers say about one thread, in words. The judgement is the matching
  *  core's; this only shows the differences behind it. Beyond 3 u a difference speaks against. */
 export function evidenceFor(
-  candidate: Listed,
+  candidate: ListedThread,
   measured: ThreadMeasurement,
   row: { readonly taper: number; readonly crests: { minMm: number; maxMm: number } } | null,
 ): Evidence[] {

@@ -16,6 +16,7 @@ export function valueText(kind: ReadingKind, value: string): string {
   if (kind === 'seat') return isSeat(value) ? t().reading.seats[value] : value;
   if (kind === 'taper') return value === 'tapered' ? t().reading.tapered : t().reading.straight;
   if (kind === 'flank') return `${value}°`;
+  if (kind === 'tube-od' && value === 'none') return t().reading.noTube;
   if (value === 'other') return t().reading.otherValue;
   const spaced = value.replace(/\s*(tpi|mm|in)$/, ' $1').replace('…', ' – ');
   return language() === 'en' ? spaced : spaced.replaceAll('.', ',');

@@ -200,6 +200,9 @@ function Result(props: { readonly tables: Tables }) {
                 </p>
               )}
             </Show>
+            <Show when={sheet().remarks}>
+              <p class="result-remarks">{sheet().remarks}</p>
+            </Show>
             <Show when={sheet().readings.length > 0}>
               <ul class="plain-list">
                 <For each={sheet().readings}>{(reading) => <li>{readingText(reading)}</li>}</For>

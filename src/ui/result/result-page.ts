@@ -101,6 +101,8 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
       numbered: false,
     });
 
+  if (sheet.remarks) beside.push(text(sheet.remarks));
+
   return {
     paper: /-(US|CA|MX)\b/.test(navigator.language) ? 'letter' : 'a4',
     heading: sheet.title || (nameOf(sheet) ?? t().drawer.untitled),

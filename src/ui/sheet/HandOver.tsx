@@ -5,13 +5,13 @@ import { notify } from '../shell/notices';
 import { saveFile, shareFile } from '../widgets/save-file';
 import { nameOf, type SheetWithPhotos } from '../work/open-sheet';
 import { uprightPhoto } from '../work/photo-bytes';
-import { openSheet } from '../work/sheets';
+import { change, openSheet } from '../work/sheets';
 
 export const fileName = (sheet: SheetWithPhotos['sheet'], extension: string): string =>
   `crestwise-${sheet.id.slice(0, 8)}${extension}`;
 
 /** The open sheet as a picture or a file, for a messenger or a mail. */
-export function HandOver(props: { readonly title?: string }) {
+export function HandOver(props: { readonly title?: string; readonly remarks?: boolean }) {
   const [busy, setBusy] = createSignal(false);
   const handing = (work: (item: SheetWithPhotos) => Promise<void>) => async () => {
     const item = openSheet();
@@ -39,6 +39,20 @@ export function HandOver(props: { readonly title?: string }) {
   return (
     <section class="hand-over stack tight" aria-labelledby="hand-over-title">
       <h2 id="hand-over-title">{props.title ?? t().sheet.share}</h2>
+      <Show when={props.remarks}>
+        <label class="field">
+          <span class="small soft">{t().sheet.remarks}</span>
+          <textarea
+            rows={2}
+            maxLength={2000}
+            value={openSheet()?.sheet.remarks ?? ''}
+            onChange={(event) => {
+              const remarks = event.currentTarget.value.trim();
+              void change(({ sheet }) => ({ sheet: { ...sheet, remarks } }));
+            }}
+          />
+        </label>
+      </Show>
       <div class="row">
         <button type="button" class="button" disabled={busy()} onClick={() => void picture()}>
           {t().sheet.sharePicture}

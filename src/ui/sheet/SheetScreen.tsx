@@ -47,8 +47,11 @@ function OpenedSheet() {
   const shot = createMemo(() => sheet().shots[0] ?? null);
   const settled = () => sheet().conclusion.decision.state === 'settled';
 
-  const add = (reading: Reading) =>
-    void withReadings([...sheet().readings, reading], toolsAtHand());
+  const add = async (reading: Reading) => {
+    await withReadings([...sheet().readings, reading], toolsAtHand());
+    // The form it came from is gone; the answer to it stands here.
+    document.getElementById('decision-title')?.focus();
+  };
   const remove = (index: number) => {
     const before = sheet().readings;
     void withReadings(
@@ -84,7 +87,7 @@ function OpenedSheet() {
               setToolsAtHand(tools);
               void withReadings(sheet().readings, tools);
             }}
-            onReading={add}
+            onReading={(reading) => void add(reading)}
           />
         </Show>
         <ReadingList readings={sheet().readings} onRemove={remove} />
@@ -96,11 +99,16 @@ function OpenedSheet() {
       </Show>
       <div class="sheet-more stack">
         <Show when={sheet().conclusion.connections.length > 0}>
-          <ConnectionCandidates conclusion={sheet().conclusion} tables={tables() ?? null} />
+          <ConnectionCandidates
+            conclusion={sheet().conclusion}
+            readings={sheet().readings}
+            tables={tables() ?? null}
+          />
         </Show>
         <ThreadCandidates
           conclusion={sheet().conclusion}
           measurement={sheet().measurement}
+          readings={sheet().readings}
           tables={tables() ?? null}
         />
         <Show when={settled()}>
@@ -111,12 +119,12 @@ function OpenedSheet() {
               settled
               tools={toolsAtHand()}
               onTools={setToolsAtHand}
-              onReading={add}
+              onReading={(reading) => void add(reading)}
             />
           </details>
         </Show>
         <Cautions />
-        <HandOver />
+        <HandOver remarks />
       </div>
     </article>
   );

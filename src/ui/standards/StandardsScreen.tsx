@@ -1,12 +1,19 @@
 import { createResource, createSignal, For, Match, Show, Switch } from 'solid-js';
 import { t } from '../language/language';
+import { route } from '../shell/route';
 import { ConnectionTable } from './ConnectionTable';
 import { ThreadTable } from './ThreadTable';
 import './standards.css';
 
 export function StandardsScreen() {
-  const [tab, setTab] = createSignal<'threads' | 'connections'>('threads');
-  const [search, setSearch] = createSignal('');
+  const asked = () => {
+    const now = route();
+    return now.screen === 'standards' ? now.query : '';
+  };
+  const [tab, setTab] = createSignal<'threads' | 'connections'>(
+    asked() ? 'connections' : 'threads',
+  );
+  const [search, setSearch] = createSignal(asked());
   const [unit, setUnit] = createSignal<'mm' | 'in'>('mm');
   const [data] = createResource(async () => {
     const [{ threads }, { connections }] = await Promise.all([

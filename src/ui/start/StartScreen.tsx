@@ -35,8 +35,8 @@ export function StartScreen() {
               <button
                 type="button"
                 class="button"
-                onClick={() => {
-                  void discardJob();
+                onClick={async () => {
+                  await discardJob();
                   mutate(null);
                 }}
               >

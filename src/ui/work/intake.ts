@@ -18,6 +18,20 @@ export const dropping = hovering;
 export async function takeIn(
   file: Blob,
   options: Partial<MeasureOptions> = {},
+): Promise<'sheet' | 'archive' | 'photo' | 'failed'> {
+  try {
+    return await takeInKnown(file, options);
+  } catch (cause) {
+    // A file that vanished while being read (an unplugged card), or a fault of our own.
+    console.error(cause);
+    notify(t().shell.error);
+    return 'failed';
+  }
+}
+
+async function takeInKnown(
+  file: Blob,
+  options: Partial<MeasureOptions>,
 ): Promise<'sheet' | 'archive' | 'photo'> {
   const head = new Uint8Array(await file.slice(0, 4).arrayBuffer());
   if (isZip(head)) return openSheetOrArchive(file);
