@@ -15,7 +15,7 @@ export interface PeriodicZone {
 
 /** Pitches of listed fluid-power threads run from 0.9 mm (27 or 28 tpi) to 3.2 mm (8 tpi). */
 const shortestMm = 0.72;
-const longestMm = 3.7;
+const longestMm = 3.42;
 const stepRatio = 1.028;
 const rowStrideMm = 0.25;
 

@@ -20,9 +20,9 @@ const allowances = {
   /** Form of crests, dents, the helix against its section: share of a pitch on diameter; relative
    *  on pitch. */
   formOfPitch: 0.012,
-  pitchRelative: 0.0003,
+  pitchRelative: 0.0008,
   /** Sag of the card under the fitting, mm of height. */
-  cardSagMm: 0.25,
+  cardSagMm: 0.12,
   /** Axis out of parallel with the card, rad: burrs, a chamfered flat. */
   axisTiltRad: 0.006,
 };
