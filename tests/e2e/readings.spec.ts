@@ -39,5 +39,7 @@ onBothSizes(() => {
     await expect(page.getByRole('alert')).toHaveCount(2);
     await expect(page.getByRole('textbox', { name: 'Pitch' })).toHaveValue('sixteen');
     await expect(page).toHaveURL(/#\/readings$/);
+    await page.reload();
+    await expect(page.getByRole('textbox', { name: 'Pitch' })).toHaveValue('sixteen');
   });
 });

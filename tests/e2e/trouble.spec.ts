@@ -114,6 +114,34 @@ onBothSizes(() => {
     await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
   });
 
+  test('a worker that dies is said so, and the photo can be measured again', async ({ page }) => {
+    await page.addInitScript(() => {
+      const made: Worker[] = [];
+      Object.assign(window, { made });
+      window.Worker = class extends Worker {
+        constructor(...given: ConstructorParameters<typeof Worker>) {
+          super(...given);
+          made.push(this);
+        }
+      };
+    });
+    await page.route('**/*.wasm', async (route) => {
+      await new Promise((done) => setTimeout(done, 2000));
+      await route.continue().catch(() => undefined);
+    });
+    await openApp(page);
+    await chooseFile(page, { name: 'a.jpg', mimeType: 'image/jpeg', buffer: photo });
+    await expect(page.locator('.stages')).toBeVisible();
+    // Let it announce its life first; then end it as a system short of memory would.
+    await page.waitForTimeout(700);
+    await page.evaluate(() => {
+      for (const one of (window as unknown as { made: Worker[] }).made) one.terminate();
+    });
+    await expect(page.getByText('The measuring part stopped')).toBeVisible({ timeout: 30_000 });
+    await page.getByRole('button', { name: 'Measure again' }).click();
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+  });
+
   test('two tabs see the same sheet', async ({ page, context }) => {
     await openApp(page);
     await measureSample(page);

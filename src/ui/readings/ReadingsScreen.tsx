@@ -12,6 +12,7 @@ import {
 import { typedReading, type ValueKind } from '../identification/bench-input';
 import { ReadingPicture } from '../identification/ReadingPicture';
 import { t } from '../language/language';
+import { createKeptSignal } from '../widgets/create-kept-signal';
 import { conclude } from '../work/engine';
 import { sheetFromReadings } from '../work/make-sheet';
 import { adopt } from '../work/sheets';
@@ -20,9 +21,9 @@ import './readings-screen.css';
 
 /** Pitch and one diameter, without a photo. */
 export function ReadingsScreen() {
-  const [end, setEnd] = createSignal<'male' | 'female'>('male');
-  const [pitch, setPitch] = createSignal('');
-  const [width, setWidth] = createSignal('');
+  const [end, setEnd] = createKeptSignal('end', 'male');
+  const [pitch, setPitch] = createKeptSignal('pitch', '');
+  const [width, setWidth] = createKeptSignal('width', '');
   const [withTool, setWithTool] = createSignal<'caliper' | 'rule'>('caliper');
   const [wrong, setWrong] = createSignal<{ pitch: string | null; width: string | null }>({
     pitch: null,
@@ -51,6 +52,8 @@ export function ReadingsScreen() {
     try {
       const conclusion = await conclude(null, found, toolsAtHand());
       await adopt(await sheetFromReadings(found, conclusion));
+      setPitch('');
+      setWidth('');
     } finally {
       setBusy(false);
     }

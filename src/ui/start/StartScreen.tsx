@@ -1,4 +1,4 @@
-import { createResource, createSignal, For, onMount, Show } from 'solid-js';
+import { createResource, For, onMount, Show } from 'solid-js';
 import { usedCheck } from '../card/card-checks';
 import { dateTime } from '../language/format';
 import { t } from '../language/language';
@@ -16,6 +16,7 @@ import './start.css';
 
 export function StartScreen() {
   const [draft, { mutate }] = createResource(async () => (job() ? null : recallDraft()));
+  const first = !seenBefore();
   onMount(warmUpSoon);
   return (
     <div class="start">
@@ -23,6 +24,9 @@ export function StartScreen() {
         <h1>{t().start.title}</h1>
         <p class="start-lead">{t().start.lead}</p>
       </div>
+      <Show when={first}>
+        <HowItWorks open />
+      </Show>
       <Show when={draft()}>
         {(kept) => (
           <section class="start-draft alert" aria-labelledby="draft-title">
@@ -84,7 +88,9 @@ export function StartScreen() {
           </button>
         </div>
       </section>
-      <HowItWorks />
+      <Show when={!first}>
+        <HowItWorks open={false} />
+      </Show>
       <Recent />
     </div>
   );
@@ -92,11 +98,10 @@ export function StartScreen() {
 
 const seenKey = 'crestwise.seen';
 
-/** Open on the first visit, folded afterwards. */
-function HowItWorks() {
-  const [first] = createSignal(!seenBefore());
+/** Ahead of everything on the first visit; folded, at the end, afterwards. */
+function HowItWorks(props: { readonly open: boolean }) {
   return (
-    <details class="start-how" open={first()}>
+    <details class="start-how" open={props.open}>
       <summary>
         <h2>{t().start.how}</h2>
       </summary>
