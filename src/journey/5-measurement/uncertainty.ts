@@ -13,6 +13,9 @@ import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
  *  nearer to true more likely: triangular, u = 0.5 %/√6 (JCGM 100:2008, 4.3.9). */
 export const uncheckedPrint = 0.005 / Math.sqrt(6);
 
+/** Straight and 1:16 lie 0.0625 apart: beyond a fifth of it a taper is not resolved. */
+const unresolvedTaper = 0.0125;
+
 /** What no residual shows. Standard uncertainties, from the experiments in tests/accuracy. */
 const allowances = {
   /** Position of an outline against the tone curve and sharpening, px per side. */
@@ -20,7 +23,9 @@ const allowances = {
   /** Form of crests, dents, the helix against its section: share of a pitch on diameter; relative
    *  on pitch. */
   formOfPitch: 0.012,
-  pitchRelative: 0.0008,
+  pitchRelative: 0.001,
+  /** Lead-in and run-out that count as crests, on taper. */
+  taper: 0.003,
   /** Sag of the card under the fitting, mm of height. */
   cardSagMm: 0.12,
   /** Axis out of parallel with the card, rad: burrs, a chamfered flat. */
@@ -100,16 +105,19 @@ export function withUncertainty(
   const uMajor = total((row) => row.majorDiameterMm);
   const covariance = edge.both + result.covariance[1];
   const turns = lengthMm / pitchMm;
+  const uTaper = Math.hypot(
+    edge.taper,
+    Math.sqrt(result.covariance[8]),
+    allowances.taper,
+    ragged / lengthMm,
+  );
   const angle = (2 * fit.halfAngleRad * 180) / Math.PI;
   const uAngle = Math.hypot((2 * Math.sqrt(of(9, 9)) * 180) / Math.PI, 0.5);
   return {
     pitchMm: { value: pitchMm, u: uPitch },
     majorDiameterMm: { value: majorMm, u: uMajor },
     correlation: Math.max(-0.999, Math.min(0.999, covariance / (uPitch * uMajor))),
-    taper: {
-      value: 2 * fit.halfTaper,
-      u: Math.hypot(edge.taper, Math.sqrt(result.covariance[8]), 0.0015, ragged / lengthMm),
-    },
+    taper: uTaper < unresolvedTaper ? { value: 2 * fit.halfTaper, u: uTaper } : null,
     flankAngleDeg: uAngle < 3 && fit.freeAngle ? { value: angle, u: uAngle } : null,
     turns,
     hand: solution.hand,
