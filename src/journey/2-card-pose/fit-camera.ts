@@ -124,36 +124,14 @@ export function fitCamera(
   shape: CardShape,
 ): CameraFit {
   const bowed = shape.uBowMm > 0;
-  const onCard = (p: EdgePoint, bowX: number, bowY: number): Vec3 => {
-    const u = (p.onCard[0] - 92) / 92;
-    const v = (p.onCard[1] - 68) / 68;
-    return [
-      p.onCard[0] * shape.scaleX,
-      p.onCard[1] * shape.scaleY,
-      -(bowX * (1 - u * u) + bowY * (1 - v * v)),
-    ];
-  };
   const cameraOf = (p: ArrayLike<number>) => cameraFrom(p, prior);
-  const across = (camera: PosedCamera, point: EdgePoint, bowX: number, bowY: number): number => {
-    const at = onCard(point, bowX, bowY);
-    const here = project(camera, at);
-    const out = project(camera, [
-      at[0] + 0.2 * point.outward[0],
-      at[1] + 0.2 * point.outward[1],
-      at[2],
-    ]);
-    const nx = out[0] - here[0];
-    const ny = out[1] - here[1];
-    // Not Math.hypot, which costs more than all the rest of this.
-    const n = Math.sqrt(nx * nx + ny * ny);
-    return ((point.measured[0] - here[0]) * nx + (point.measured[1] - here[1]) * ny) / n;
-  };
   const bow = (p: ArrayLike<number>): [number, number] => (bowed ? [p[11], p[12]] : [0, 0]);
   const sigma = Float64Array.from(points, (p) => Math.hypot(p.uPx, 0.03));
   const parameters = [...parametersOf(start, prior), 0, ...(bowed ? [0, 0] : [])];
   const priors = 5 + (bowed ? 2 : 0);
   const n = points.length;
   let scale = 1;
+  let sides = facing(points, start, shape);
   const fit = () =>
     leastSquares({
       parameters,
@@ -163,8 +141,8 @@ export function fitCamera(
       residuals: (p, out) => {
         const camera = cameraOf(p);
         const [bx, by] = bow(p);
-        for (let i = 0; i < n; i++)
-          out[i] = (across(camera, points[i], bx, by) + p[10]) / (sigma[i] * scale);
+        across(camera, sides, bx, by, out);
+        for (let i = 0; i < n; i++) out[i] = (out[i] + p[10]) / (sigma[i] * scale);
         out[n] = p[0] / prior.uLnF;
         out[n + 1] = p[1];
         out[n + 2] = p[2];
@@ -179,7 +157,14 @@ export function fitCamera(
   let result = fit();
   // Scatter beyond the edge fits' own u, shared along a side, widens everything: the second fit
   // weighs image against priors with it.
-  const scatter = scatterOf(points, result.parameters, cameraOf, bow, across, sigma);
+  const seen = new Float64Array(n);
+  sides = facing(points, cameraOf(result.parameters), shape);
+  across(cameraOf(result.parameters), sides, ...bow(result.parameters), seen);
+  const scatter = scatterOf(
+    points,
+    seen.map((d) => d + result.parameters[10]),
+    sigma,
+  );
   scale = scatter.scale;
   parameters.splice(0, parameters.length, ...result.parameters);
   result = fit();
@@ -205,20 +190,68 @@ export function fitCamera(
   };
 }
 
-function scatterOf(
-  points: readonly EdgePoint[],
-  p: ArrayLike<number>,
-  cameraOf: (p: ArrayLike<number>) => PosedCamera,
-  bow: (p: ArrayLike<number>) => [number, number],
-  across: (c: PosedCamera, e: EdgePoint, bx: number, by: number) => number,
-  sigma: Float64Array,
-) {
-  const camera = cameraOf(p);
-  const [bx, by] = bow(p);
+/** Edge points as flat arrays, with the direction across their side as the photo shows it: it turns
+ *  so little while the pose settles that it may stand still. */
+interface Facing {
+  readonly n: number;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly u: Float64Array;
+  readonly v: Float64Array;
+  readonly nx: Float64Array;
+  readonly ny: Float64Array;
+}
+
+function facing(points: readonly EdgePoint[], camera: PosedCamera, shape: CardShape): Facing {
+  const pick = (f: (p: EdgePoint) => number) => Float64Array.from(points, f);
+  const normals = points.map((p) => {
+    const at: Vec3 = [p.onCard[0] * shape.scaleX, p.onCard[1] * shape.scaleY, 0];
+    const here = project(camera, at);
+    const out = project(camera, [at[0] + 0.2 * p.outward[0], at[1] + 0.2 * p.outward[1], 0]);
+    const d = [out[0] - here[0], out[1] - here[1]];
+    const length = Math.hypot(d[0], d[1]);
+    return [d[0] / length, d[1] / length];
+  });
+  return {
+    n: points.length,
+    x: pick((p) => p.onCard[0] * shape.scaleX),
+    y: pick((p) => p.onCard[1] * shape.scaleY),
+    u: pick((p) => p.measured[0]),
+    v: pick((p) => p.measured[1]),
+    nx: Float64Array.from(normals, (d) => d[0]),
+    ny: Float64Array.from(normals, (d) => d[1]),
+  };
+}
+
+/** Distances from expected to measured edge, px, outwards positive. The projection of camera.ts
+ *  written out: this is the innermost loop of the pose. */
+function across(
+  camera: PosedCamera,
+  sides: Facing,
+  bowX: number,
+  bowY: number,
+  out: Float64Array,
+): void {
+  const { R, translation: t, fPx, k1, cx, cy } = camera;
+  for (let i = 0; i < sides.n; i++) {
+    const X = sides.x[i];
+    const Y = sides.y[i];
+    const a = (X - 92) / 92;
+    const b = (Y - 68) / 68;
+    const Z = -(bowX * (1 - a * a) + bowY * (1 - b * b));
+    const z = R[6] * X + R[7] * Y + R[8] * Z + t[2];
+    const x = (R[0] * X + R[1] * Y + R[2] * Z + t[0]) / z;
+    const y = (R[3] * X + R[4] * Y + R[5] * Z + t[1]) / z;
+    const f = fPx * (1 + k1 * (x * x + y * y));
+    out[i] = (sides.u[i] - f * x - cx) * sides.nx[i] + (sides.v[i] - f * y - cy) * sides.ny[i];
+  }
+}
+
+function scatterOf(points: readonly EdgePoint[], residuals: Float64Array, sigma: Float64Array) {
   const sides = new Map<number, number[]>();
   const all: number[] = [];
   points.forEach((point, i) => {
-    const r = across(camera, point, bx, by) + p[10];
+    const r = residuals[i];
     if (Math.abs(r) > 8 * Math.hypot(sigma[i], 0.1)) return;
     all.push(r / sigma[i]);
     const list = sides.get(point.side) ?? [];
