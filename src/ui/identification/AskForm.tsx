@@ -8,6 +8,7 @@ import {
 import { t } from '../language/language';
 import { type LengthUnit, type PitchUnit, typedReading, type ValueKind } from './bench-input';
 import { ReadingPicture } from './ReadingPicture';
+import { type End, seatText } from './reading-text';
 import { SectionDrawing } from './SectionDrawing';
 import './ask-form.css';
 
@@ -16,6 +17,7 @@ export function AskForm(props: {
   readonly kind: ReadingKind;
   /** Seats that the open candidates have; shown first. */
   readonly likelySeats?: readonly string[];
+  readonly end?: End;
   readonly onReading: (reading: Reading) => void;
 }) {
   return (
@@ -32,7 +34,11 @@ export function AskForm(props: {
           {(kind) => <LengthForm kind={kind} onReading={props.onReading} />}
         </Match>
         <Match when={props.kind === 'seat'}>
-          <SeatForm likely={props.likelySeats ?? []} onReading={props.onReading} />
+          <SeatForm
+            likely={props.likelySeats ?? []}
+            end={props.end ?? 'male'}
+            onReading={props.onReading}
+          />
         </Match>
         <Match when={props.kind === 'flank'}>
           <FlankForm onReading={props.onReading} />
@@ -233,11 +239,12 @@ const example = {
   pitchMm: 1.5,
   flankAngleDeg: 60,
   tubeOdMm: 16,
-  oRing: null,
+  minorInternalMm: 20.376,
 } as const;
 
 function SeatForm(props: {
   readonly likely: readonly string[];
+  readonly end: End;
   readonly onReading: (reading: Reading) => void;
 }) {
   // Taken once: the drawings must not change places under a finger.
@@ -246,9 +253,13 @@ function SeatForm(props: {
   );
   const drawn = (seat: Seat) => ({
     ...example,
+    end: props.end ?? ('male' as const),
+    // A female end shows these two as cones that point to its mouth.
+    coneOutwards: seat === 'cone-24' || seat === 'cone-60',
     seat,
     taper: seat === 'none' ? 1 / 16 : 0,
     sealsOnThread: seat === 'none',
+    oRing: seat === 'o-ring-at-hex' ? { insideMm: 19.3, sectionMm: 2.2 } : null,
   });
   return (
     <ul class="seat-choices">
@@ -262,7 +273,7 @@ function SeatForm(props: {
               onClick={() => props.onReading({ kind: 'seat', seat, text: seat })}
             >
               <SectionDrawing dimensions={drawn(seat)} name="" decorative widthMm={30} />
-              <span>{t().reading.seats[seat]}</span>
+              <span>{seatText(seat, props.end)}</span>
             </button>
           </li>
         )}

@@ -9,6 +9,7 @@ import { hashOf } from '../shell/route';
 import { type Evidence, evidenceFor, type ListedThread } from './evidence';
 import { likelihoodWord } from './likelihood-words';
 import { readingsOnConnection, readingsOnThread } from './reading-evidence';
+import { seatText } from './reading-text';
 import { SectionDrawing } from './SectionDrawing';
 import { dimensionsOf, type Tables } from './table-rows';
 import './candidates.css';
@@ -127,7 +128,7 @@ export function ConnectionCandidates(props: {
                         {tradeName(found.tradeName)}
                         {found.thread ? ` · ${found.thread}` : ''}
                         <br />
-                        {found.sealing === 'thread' ? '' : t().reading.seats[found.seat]}
+                        {found.sealing === 'thread' ? '' : seatText(found.seat, found.end)}
                       </p>
                     )}
                   </Show>

@@ -11,6 +11,9 @@ export function DecisionBlock(props: { readonly conclusion: Conclusion }) {
     const first = props.conclusion.threads.find((c) => c.system !== null);
     return first?.system ? first : null;
   };
+  /** A settled thread that no listed connection uses leaves nothing open. */
+  const noneWritten = () =>
+    decision().state === 'settled' ? t().identification.noConnection : t().identification.open;
   const lead = () => {
     const d = decision();
     if (d.state === 'unlisted') return t().identification.unlistedLead;
@@ -50,7 +53,7 @@ export function DecisionBlock(props: { readonly conclusion: Conclusion }) {
         <div>
           <dt class="caps">{t().identification.connection}</dt>
           <dd classList={{ open: decision().connection === null }} data-testid="decided-connection">
-            <Show when={decision().connection} fallback={t().identification.open} keyed>
+            <Show when={decision().connection} fallback={noneWritten()} keyed>
               {(connection) => `${connection.family} ${connection.size}`}
             </Show>
           </dd>

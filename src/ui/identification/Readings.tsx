@@ -5,7 +5,7 @@ import { t } from '../language/language';
 import type { Tool } from '../work/open-sheet';
 import { allTools } from '../work/tools';
 import { AskForm } from './AskForm';
-import { readingText, valueText } from './reading-text';
+import { type End, readingText, valueText } from './reading-text';
 import './readings.css';
 
 const kinds: readonly ReadingKind[] = [
@@ -22,7 +22,7 @@ const kinds: readonly ReadingKind[] = [
 /** The reading that would help most, with its form; any other on request. */
 export function AskedReading(props: {
   readonly ask: Ask | null;
-  readonly settled: boolean;
+  readonly end: End;
   readonly tools: readonly Tool[];
   readonly onTools: (tools: readonly Tool[]) => void;
   readonly onReading: (reading: Reading) => void;
@@ -44,11 +44,12 @@ export function AskedReading(props: {
               </Show>
               <h2 id="ask-title">{t().reading.kinds[now].title}</h2>
               <Show when={now === props.ask?.reading && props.ask} keyed>
-                {(ask) => <Why ask={ask} />}
+                {(ask) => <Why ask={ask} end={props.end} />}
               </Show>
             </div>
             <AskForm
               kind={now}
+              end={props.end}
               likelySeats={
                 props.ask?.reading === 'seat' ? props.ask.fits.map((fit) => fit.value) : []
               }
@@ -87,7 +88,7 @@ export function AskedReading(props: {
 }
 
 /** What each outcome would speak for. */
-function Why(props: { readonly ask: Ask }) {
+function Why(props: { readonly ask: Ask; readonly end: End }) {
   const most = 4;
   const shown = () => props.ask.fits.slice(0, most);
   const names = (candidates: readonly string[]) =>
@@ -100,7 +101,7 @@ function Why(props: { readonly ask: Ask }) {
           <For each={shown()}>
             {(fit) => (
               <tr>
-                <th scope="row">{valueText(props.ask.reading, fit.value)}</th>
+                <th scope="row">{valueText(props.ask.reading, fit.value, props.end)}</th>
                 <td>{names(fit.candidates)}</td>
               </tr>
             )}
@@ -144,6 +145,7 @@ function AtHand(props: {
 
 export function ReadingList(props: {
   readonly readings: readonly Reading[];
+  readonly end: End;
   readonly onRemove: (index: number) => void;
 }) {
   return (
@@ -154,11 +156,11 @@ export function ReadingList(props: {
           <For each={props.readings}>
             {(reading, index) => (
               <li>
-                <span>{readingText(reading)}</span>
+                <span>{readingText(reading, props.end)}</span>
                 <button
                   type="button"
                   class="button plain"
-                  aria-label={t().identification.removeReading(readingText(reading))}
+                  aria-label={t().identification.removeReading(readingText(reading, props.end))}
                   onClick={() => props.onRemove(index())}
                 >
                   {t().card.remove}

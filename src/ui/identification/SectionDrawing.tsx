@@ -1,4 +1,4 @@
-import { createMemo, For, Index } from 'solid-js';
+import { createMemo, For, Index, Show } from 'solid-js';
 import { type SectionDimensions, type SectionPoint, sectionShape } from './section-geometry';
 import './section-drawing.css';
 
@@ -31,16 +31,12 @@ export function SectionDrawing(props: {
     const { lengthMm, outerMm } = shape();
     const step = width() / 42;
     const lines: string[] = [];
-    for (let x = -outerMm; x < lengthMm; x += step) lines.push(`M${x} 0l${outerMm} ${-outerMm}`);
+    for (let x = -outerMm; x < lengthMm + outerMm; x += step)
+      lines.push(`M${x} 0l${outerMm} ${-outerMm}`);
     return lines.join('');
   });
+  const counterHatch = () => hatch().replaceAll(/l([\d.]+) /g, 'l-$1 ');
   const clip = `cut-${Math.random().toString(36).slice(2)}`;
-  const outside = createMemo(() => {
-    const { cut, boreMm, lengthMm } = shape();
-    // The outside silhouette is the cut outline without what lies inside the bore.
-    const end = cut.findIndex(([x, r]) => x === lengthMm && r === boreMm / 2);
-    return [[cut[0][0], 0] as SectionPoint, ...cut.slice(0, end), [lengthMm, 0] as SectionPoint];
-  });
   const ridges = createMemo(() => {
     const { pitchMm, majorMm } = props.dimensions;
     const { threadFromMm, threadToMm, minorMm } = shape();
@@ -52,6 +48,13 @@ export function SectionDrawing(props: {
     }
     return lines;
   });
+  /** The edge between two flats of the hex, in the outside view. */
+  const hexEdge = () => {
+    const { lengthMm, outerMm, threadToMm, insert, outside } = shape();
+    if (props.dimensions.end === 'male')
+      return `M${lengthMm} ${outerMm * 0.5}H${threadToMm + props.dimensions.pitchMm}`;
+    return `M0 ${outerMm * 0.5}H${insert.length > 0 ? outside[2][0] : lengthMm}`;
+  };
   const box = () => {
     const { outerMm } = shape();
     const pad = width() * 0.02;
@@ -70,14 +73,18 @@ export function SectionDrawing(props: {
       </clipPath>
       <path class="hatch" d={hatch()} clip-path={`url(#${clip})`} />
       <path class="edge" d={`${path(shape().cut)}Z`} />
-      <path class="edge" d={path(outside(), 1)} />
+      <Show when={shape().insert.length > 0}>
+        <clipPath id={`${clip}-insert`}>
+          <path d={`${path(shape().insert)}Z`} />
+        </clipPath>
+        <path class="hatch" d={counterHatch()} clip-path={`url(#${clip}-insert)`} />
+        <path class="edge" d={`${path(shape().insert)}Z`} />
+      </Show>
+      <path class="edge" d={path(shape().outside, 1)} />
       <Index each={ridges()}>
         {(ridge) => <path class={ridge().root ? 'thin' : 'edge thin-edge'} d={ridge().d} />}
       </Index>
-      <path
-        class="thin"
-        d={`M${shape().lengthMm} ${shape().outerMm * 0.5}H${shape().threadToMm + props.dimensions.pitchMm}`}
-      />
+      <path class="thin" d={hexEdge()} />
       <path
         class="thin"
         d={`M0 0V${-shape().mouthMm / 2}M${shape().lengthMm} 0V${-shape().boreMm / 2}`}

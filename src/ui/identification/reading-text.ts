@@ -7,13 +7,21 @@ import {
 import { language, t } from '../language/language';
 
 /** A reading as people say it, e.g. 'Pitch gauge: 16 tpi'. */
-export function readingText(reading: Reading): string {
-  return `${t().reading.kinds[reading.kind].name}: ${valueText(reading.kind, reading.text)}`;
+export function readingText(reading: Reading, end: End = 'male'): string {
+  return `${t().reading.kinds[reading.kind].name}: ${valueText(reading.kind, reading.text, end)}`;
+}
+
+/** Which end is looked at; null counts as male, which a photo shows. */
+export type End = 'male' | 'female' | null;
+
+/** One seat looks different from either side. */
+export function seatText(seat: Seat, end: End): string {
+  return end === 'female' ? t().reading.femaleSeats[seat] : t().reading.seats[seat];
 }
 
 /** A value as it is written in a reading ('16tpi', 'cone-37', '26.5…26.9mm'), for people. */
-export function valueText(kind: ReadingKind, value: string): string {
-  if (kind === 'seat') return isSeat(value) ? t().reading.seats[value] : value;
+export function valueText(kind: ReadingKind, value: string, end: End = 'male'): string {
+  if (kind === 'seat') return isSeat(value) ? seatText(value, end) : value;
   if (kind === 'taper') return value === 'tapered' ? t().reading.tapered : t().reading.straight;
   if (kind === 'flank') return `${value}°`;
   if (kind === 'tube-od' && value === 'none') return t().reading.noTube;

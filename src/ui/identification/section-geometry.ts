@@ -1,4 +1,5 @@
 import type { Seat } from '../../journey/6-candidates/reading';
+import { femaleShape } from './female-section';
 
 /** What the drawing needs from the tables, mm. Null where a table has no such row. */
 export interface SectionDimensions {
@@ -8,6 +9,11 @@ export interface SectionDimensions {
   readonly flankAngleDeg: number;
   /** On diameter, mm per mm. */
   readonly taper: number;
+  readonly end: 'male' | 'female';
+  /** Across the crests of the internal thread. */
+  readonly minorInternalMm: number;
+  /** Of a female end: its seat points towards the mouth. */
+  readonly coneOutwards: boolean;
   readonly seat: Seat;
   readonly sealsOnThread: boolean;
   readonly tubeOdMm: number | null;
@@ -22,6 +28,10 @@ export interface SectionShape {
   readonly outerMm: number;
   /** Outline of the cut material, upper half. */
   readonly cut: readonly SectionPoint[];
+  /** A sleeve inside the nut, hatched the other way. Empty where there is none. */
+  readonly insert: readonly SectionPoint[];
+  /** Outside view, from the free end along the outside to the far end. */
+  readonly outside: readonly SectionPoint[];
   /** The line it seals on. */
   readonly seal: readonly SectionPoint[];
   /** Cross-sections of O-rings in place. */
@@ -43,9 +53,13 @@ function depthShare(d: SectionDimensions): number {
 
 const degrees = Math.PI / 180;
 
-/** A male end in half section. Thread, seat angle, tube and O-ring are the tables'; the number
+/** An end in half section. Thread, seat angle, tube and O-ring are the tables'; the number
  *  of turns shown, the hex and the wall are only there to look like a fitting. */
 export function sectionShape(d: SectionDimensions): SectionShape {
+  return d.end === 'female' ? femaleShape(d) : maleShape(d);
+}
+
+function maleShape(d: SectionDimensions): SectionShape {
   const radius = d.majorMm / 2;
   const depth = depthShare(d) * d.pitchMm;
   const minor = radius - depth;
@@ -94,6 +108,8 @@ export function sectionShape(d: SectionDimensions): SectionShape {
     lengthMm: length,
     outerMm: outer,
     cut: [...top, ...nose.inside],
+    insert: [],
+    outside: [[top[0][0], 0], ...top.slice(0, -1), [length, 0]],
     seal,
     rings,
     threadFromMm: from,

@@ -15,7 +15,8 @@ export function number(value: number, decimals: number): string {
     });
     cache.set(key, format);
   }
-  return format.format(value);
+  // A true minus, as wide as a figure.
+  return format.format(value).replace('-', '−');
 }
 
 /** Decimals that show an uncertainty with two significant digits, at most `most`. */

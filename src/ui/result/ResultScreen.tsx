@@ -8,7 +8,7 @@ import {
   Show,
   Switch,
 } from 'solid-js';
-import { readingText } from '../identification/reading-text';
+import { readingText, seatText } from '../identification/reading-text';
 import { SectionDrawing } from '../identification/SectionDrawing';
 import { dimensionsOf, loadTables, type Tables } from '../identification/table-rows';
 import { dateTime, number, percent, plusMinus } from '../language/format';
@@ -146,7 +146,7 @@ function Result(props: { readonly tables: Tables }) {
                     )}
                   </Show>
                   <Fact name={t().result.seat}>
-                    {end.sealing === 'thread' ? '—' : t().reading.seats[end.seat]}
+                    {end.sealing === 'thread' ? '—' : seatText(end.seat, end.end)}
                   </Fact>
                   <Fact name={t().result.seal}>{t().result.sealings[kind()!]}</Fact>
                   <Fact name={t().result.oRing}>
@@ -205,7 +205,9 @@ function Result(props: { readonly tables: Tables }) {
             </Show>
             <Show when={sheet().readings.length > 0}>
               <ul class="plain-list">
-                <For each={sheet().readings}>{(reading) => <li>{readingText(reading)}</li>}</For>
+                <For each={sheet().readings}>
+                  {(reading) => <li>{readingText(reading, sheet().conclusion.end)}</li>}
+                </For>
               </ul>
             </Show>
           </section>

@@ -97,7 +97,7 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
   if (sheet.readings.length > 0)
     beside.push(heading(words.readings), {
       kind: 'list',
-      items: sheet.readings.map(readingText),
+      items: sheet.readings.map((reading) => readingText(reading, end)),
       numbered: false,
     });
 

@@ -81,7 +81,7 @@ function OpenedSheet() {
         <Show when={!settled()}>
           <AskedReading
             ask={sheet().conclusion.decision.ask}
-            settled={settled()}
+            end={sheet().conclusion.end}
             tools={toolsAtHand()}
             onTools={(tools) => {
               setToolsAtHand(tools);
@@ -90,7 +90,7 @@ function OpenedSheet() {
             onReading={(reading) => void add(reading)}
           />
         </Show>
-        <ReadingList readings={sheet().readings} onRemove={remove} />
+        <ReadingList readings={sheet().readings} end={sheet().conclusion.end} onRemove={remove} />
       </div>
       <Show when={shot()}>
         <div class="sheet-photo">
@@ -116,7 +116,7 @@ function OpenedSheet() {
             <summary>{t().identification.addReading}</summary>
             <AskedReading
               ask={null}
-              settled
+              end={sheet().conclusion.end}
               tools={toolsAtHand()}
               onTools={setToolsAtHand}
               onReading={(reading) => void add(reading)}

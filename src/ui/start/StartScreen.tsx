@@ -15,8 +15,12 @@ import { PrintPicture, ReadingStep } from './StepPictures';
 import './start.css';
 
 export function StartScreen() {
-  const [draft, { mutate }] = createResource(async () => (job() ? null : recallDraft()));
+  const [draft, { mutate }] = createResource(recallDraft);
   const first = !seenBefore();
+  const goOn = async () => {
+    if (job()?.status === 'running') go({ screen: 'measuring' });
+    else await resumeDraft();
+  };
   onMount(warmUpSoon);
   return (
     <div class="start">
@@ -33,7 +37,7 @@ export function StartScreen() {
             <h2 id="draft-title">{t().start.draft}</h2>
             <p>{t().start.draftFrom(dateTime(kept().at))}</p>
             <div class="row">
-              <button type="button" class="button strong" onClick={() => void resumeDraft()}>
+              <button type="button" class="button strong" onClick={() => void goOn()}>
                 {t().start.draftGo}
               </button>
               <button

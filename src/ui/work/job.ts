@@ -9,7 +9,7 @@ import {
 import { barsInUse } from '../card/card-checks';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';
-import { go } from '../shell/route';
+import { go, route } from '../shell/route';
 import { dropDraft, keepDraft, recallDraft } from './draft';
 import { measurePhoto, WorkerDied } from './engine';
 import { sheetFromPhoto } from './make-sheet';
@@ -72,7 +72,15 @@ export async function measureNew(
 
 async function finish(photo: Blob, options: MeasureOptions, answer: Measured): Promise<void> {
   const made = await sheetFromPhoto(photo, options, answer);
-  await adopt(made, 'replace');
+  const { id } = made.sheet;
+  // Whoever went elsewhere meanwhile is told, not pulled away.
+  const waiting = route().screen === 'measuring';
+  await adopt(made, waiting ? 'replace' : 'stay');
+  if (!waiting)
+    notify(t().measuring.finished, {
+      label: t().drawer.open,
+      run: () => go({ screen: 'sheet', id }),
+    });
   await dropDraft();
   setCurrent(null);
 }

@@ -27,11 +27,15 @@ export async function change(
   await store(next);
 }
 
-/** A sheet just made, or one that came from elsewhere: shown, and kept as it is. */
+/** A sheet just made, or one that came from elsewhere: kept as it is, and shown unless `stay`. */
 export async function adopt(
   arrived: SheetWithPhotos,
-  how: 'push' | 'replace' = 'push',
+  how: 'push' | 'replace' | 'stay' = 'push',
 ): Promise<void> {
+  if (how === 'stay') {
+    await store(arrived);
+    return;
+  }
   setOpen(arrived);
   await store(arrived);
   go({ screen: 'sheet', id: arrived.sheet.id }, how);
