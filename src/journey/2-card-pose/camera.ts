@@ -82,7 +82,12 @@ export function posed(camera: Camera): PosedCamera {
   return { ...camera, R, centre };
 }
 
-export function project(camera: PosedCamera, [X, Y, Z]: Vec3): PhotoPoint {
+/** Called for every sample of every profile. Here and in its callers points are indexed, not taken
+ *  apart: taking an array apart goes by its iterator, 700 MB of them for one photo. */
+export function project(camera: PosedCamera, point: Vec3): PhotoPoint {
+  const X = point[0];
+  const Y = point[1];
+  const Z = point[2];
   const { R, translation: t } = camera;
   const z = R[6] * X + R[7] * Y + R[8] * Z + t[2];
   const x = (R[0] * X + R[1] * Y + R[2] * Z + t[0]) / z;
@@ -92,9 +97,9 @@ export function project(camera: PosedCamera, [X, Y, Z]: Vec3): PhotoPoint {
 }
 
 /** Unit direction, card frame, of the viewing ray through a photo point. */
-export function rayThrough(camera: PosedCamera, [u, v]: PhotoPoint): Vec3 {
-  const xd = (u - camera.cx) / camera.fPx;
-  const yd = (v - camera.cy) / camera.fPx;
+export function rayThrough(camera: PosedCamera, point: PhotoPoint): Vec3 {
+  const xd = (point[0] - camera.cx) / camera.fPx;
+  const yd = (point[1] - camera.cy) / camera.fPx;
   let d = 1;
   const r2d = xd * xd + yd * yd;
   // Fixed point of r² = r_d²/(1 + k1 r²)²; converges for every lens with |k1| r² well below 1/3.

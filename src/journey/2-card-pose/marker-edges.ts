@@ -99,7 +99,9 @@ function edgePoint(
   for (let line = 0; line < linesPerSegment; line++) {
     const a =
       along + ((line - (linesPerSegment - 1) / 2) * span) / segmentsPerSide / linesPerSegment;
-    const [px, py] = project(camera, at(a, 0));
+    const origin = project(camera, at(a, 0));
+    const px = origin[0];
+    const py = origin[1];
     for (let i = 0; i < count; i++) {
       const d = (i - (count - 1) / 2) * stepPx;
       samples[i] += sampleLinear(grey, px + d * nx, py + d * ny) / linesPerSegment;

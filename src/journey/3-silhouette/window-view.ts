@@ -28,9 +28,9 @@ export function windowView(
   const data = new Uint8Array(width * height);
   for (let j = 0; j < height; j++) {
     for (let i = 0; i < width; i++) {
-      const [u, v] = project(camera, [originXMm + i / pxPerMm, originYMm + j / pxPerMm, 0]);
-      const x = Math.max(0, Math.min(grey.width - 1.001, u));
-      const y = Math.max(0, Math.min(grey.height - 1.001, v));
+      const at = project(camera, [originXMm + i / pxPerMm, originYMm + j / pxPerMm, 0]);
+      const x = Math.max(0, Math.min(grey.width - 1.001, at[0]));
+      const y = Math.max(0, Math.min(grey.height - 1.001, at[1]));
       const x0 = Math.floor(x);
       const y0 = Math.floor(y);
       const k = y0 * grey.width + x0;

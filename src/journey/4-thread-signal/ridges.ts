@@ -47,12 +47,12 @@ export function unroll(
       const r = surface.radiusMm + surface.halfTaper * (s - surface.middleS);
       const a = r * Math.sin(phi);
       const b = lift * r * Math.cos(phi);
-      const [x, y] = project(camera, [
+      const at = project(camera, [
         o[0] + s * d[0] + a * l[0] + b * up[0],
         o[1] + s * d[1] + a * l[1] + b * up[1],
         o[2] + s * d[2] + a * l[2] + b * up[2],
       ]);
-      raw[i] = Math.sqrt(sampleLinear(grey, x, y));
+      raw[i] = Math.sqrt(sampleLinear(grey, at[0], at[1]));
     }
     if (!raw.every(Number.isFinite)) continue;
     rows.push(lessRunningMean(raw, half));

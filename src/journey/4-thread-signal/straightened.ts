@@ -27,8 +27,8 @@ export function straighten(
   const values = new Float32Array(columns * rows);
   for (let j = 0; j < rows; j++) {
     for (let i = 0; i < columns; i++) {
-      const [x, y] = photoAt(camera, frame, range.fromS + i * stepMm, range.fromR + j * stepMm);
-      values[j * columns + i] = sampleLinear(grey, x, y);
+      const at = photoAt(camera, frame, range.fromS + i * stepMm, range.fromR + j * stepMm);
+      values[j * columns + i] = sampleLinear(grey, at[0], at[1]);
     }
   }
   return { values, columns, rows, fromS: range.fromS, fromR: range.fromR, stepMm };
