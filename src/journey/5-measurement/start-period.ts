@@ -41,32 +41,37 @@ function fitAt(
   pitchMm: number,
 ): PeriodStart | null {
   const n = points.length;
-  const rows = points.map((q) => basis(q, middleS, pitchMm));
+  const rows = bases(points, middleS, pitchMm);
   const w = new Float64Array(n).fill(1);
+  const sizes = new Float64Array(n);
   let x: Float64Array | null = null;
   let scale = 0.3 * pitchMm;
   const residual = (i: number, c: Float64Array) => {
     let v = points[i].r;
-    for (let k = 0; k < unknowns; k++) v -= rows[i][k] * c[k];
+    for (let k = 0, at = i * unknowns; k < unknowns; k++) v -= rows[at + k] * c[k];
     return v;
   };
   for (let pass = 0; pass < 6; pass++) {
     const A = new Float64Array(unknowns * unknowns);
     const b = new Float64Array(unknowns);
     for (let i = 0; i < n; i++) {
-      const row = rows[i];
+      const at = i * unknowns;
       for (let k = 0; k < unknowns; k++) {
-        b[k] += w[i] * row[k] * points[i].r;
-        for (let l = 0; l < unknowns; l++) A[k * unknowns + l] += w[i] * row[k] * row[l];
+        const weighted = w[i] * rows[at + k];
+        b[k] += weighted * points[i].r;
+        for (let l = 0; l <= k; l++) A[k * unknowns + l] += weighted * rows[at + l];
       }
     }
+    for (let k = 0; k < unknowns; k++)
+      for (let l = 0; l < k; l++) A[l * unknowns + k] = A[k * unknowns + l];
     for (let k = 0; k < unknowns; k++) A[k * unknowns + k] += 1e-6 * n;
     // Neither side may run off: the axis is known to about a degree.
     for (const k of [1, 3]) A[k * unknowns + k] += 12 * (scale / steepest) ** 2;
     x = solveSymmetric(A, b, unknowns);
     if (!x) return null;
     const solved = x;
-    const sizes = points.map((_, i) => Math.abs(residual(i, solved))).sort((p, q) => p - q);
+    for (let i = 0; i < n; i++) sizes[i] = Math.abs(residual(i, solved));
+    sizes.sort();
     scale = Math.max(0.01 * pitchMm, 1.48 * sizes[n >> 1]);
     for (let i = 0; i < n; i++) w[i] = 1 / (1 + (residual(i, solved) / (2 * scale)) ** 2);
   }
@@ -76,7 +81,7 @@ function fitAt(
   let rest = 0;
   points.forEach((_, i) => {
     let v = 0;
-    for (let k = 4; k < unknowns; k++) v += rows[i][k] * c[k];
+    for (let k = 4; k < unknowns; k++) v += rows[i * unknowns + k] * c[k];
     const e = residual(i, c);
     wave += w[i] * v * v;
     rest += w[i] * e * e + (1 - w[i]) * scale * scale;
@@ -92,16 +97,20 @@ function fitAt(
   };
 }
 
-function basis({ side, s }: OutlinePoint, middleS: number, pitchMm: number): Float64Array {
-  const row = new Float64Array(unknowns);
-  const t = s - middleS;
-  row[side === 'left' ? 0 : 2] = 1;
-  row[side === 'left' ? 1 : 3] = t;
-  for (let k = 1; k <= harmonics; k++) {
-    const sign = side === 'right' && k % 2 === 1 ? -1 : 1;
-    const a = (2 * Math.PI * k * t) / pitchMm;
-    row[2 + 2 * k] = sign * Math.cos(a);
-    row[3 + 2 * k] = sign * Math.sin(a);
-  }
-  return row;
+/** One row of `unknowns` after another: left offset and slope, right offset and slope, harmonics. */
+function bases(points: readonly OutlinePoint[], middleS: number, pitchMm: number): Float64Array {
+  const rows = new Float64Array(points.length * unknowns);
+  points.forEach(({ side, s }, i) => {
+    const row = i * unknowns;
+    const t = s - middleS;
+    rows[row + (side === 'left' ? 0 : 2)] = 1;
+    rows[row + (side === 'left' ? 1 : 3)] = t;
+    for (let k = 1; k <= harmonics; k++) {
+      const sign = side === 'right' && k % 2 === 1 ? -1 : 1;
+      const a = (2 * Math.PI * k * t) / pitchMm;
+      rows[row + 2 + 2 * k] = sign * Math.cos(a);
+      rows[row + 3 + 2 * k] = sign * Math.sin(a);
+    }
+  });
+  return rows;
 }
