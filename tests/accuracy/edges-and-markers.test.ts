@@ -108,7 +108,7 @@ describe('parallax', () => {
       const detected = markersSeen(camera, 1);
       // EXIF two per cent off, as a rounded marketing value may be.
       const f35 = (1.02 * camera.fPx * Math.hypot(36, 24)) / Math.hypot(1600, 1200);
-      const pose = poseFromMarkers(grey, detected, f35, { x: 1, y: 1 });
+      const pose = poseFromMarkers(grey, detected, f35, { x: 1, y: 1, u: 1e-4 });
       expect(pose).not.toBeNull();
       // A rod 20 mm long, its axis 15 mm above the card, anywhere in the window.
       const axisMm = 15;
@@ -141,7 +141,11 @@ describe('a print some per cent small', () => {
       const tiltRad = (15 * Math.PI) / 180;
       const camera = drawCamera({ widthPx: 1600, tiltRad, heightMm: 250, fill: 0.95 }, random);
       const grey = cardImage(camera, 0.8, random, scale);
-      const pose = poseFromMarkers(grey, markersSeen(camera, scale), null, { x: scale, y: scale })!;
+      const pose = poseFromMarkers(grey, markersSeen(camera, scale), null, {
+        x: scale,
+        y: scale,
+        u: 1e-4,
+      })!;
       expect(pose.edgePoints.length).toBeGreaterThan(0.9 * markers.length * 4 * 6);
       expect(pose.rmsPx).toBeLessThan(0.1);
       const error = Math.log(pose.camera.fPx / camera.fPx);

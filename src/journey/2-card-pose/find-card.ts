@@ -5,7 +5,12 @@ import { rescaleCoordinate } from '../../vision/pixel-scale';
 import type { Vision } from '../../vision/vision';
 import type { Photo } from '../1-photo/photo';
 import type { RefusalReason } from '../identification';
-import { type DetectedMarker, type PosedCard, poseFromMarkers } from './pose-from-markers';
+import {
+  type DetectedMarker,
+  type PosedCard,
+  type PrintScale,
+  poseFromMarkers,
+} from './pose-from-markers';
 import { hasNoCrispEdge, isTooBlurred } from './sharpness';
 
 export interface FoundCard extends PosedCard {
@@ -21,7 +26,7 @@ const fewest = 6;
 export function findCard(
   photo: Photo,
   vision: Vision,
-  scale: { readonly x: number; readonly y: number },
+  scale: PrintScale,
 ): Result<FoundCard, RefusalReason> {
   const { grey } = photo;
   const long = Math.max(grey.width, grey.height);

@@ -28,6 +28,32 @@ const uLnExif = 0.03;
 const typicalF35Mm = 38;
 const uLnUnknown = 0.5;
 
+/** By how much printers stretch one way more than the other, apart from any scaling of the page
+ *  (common practice: about a tenth of a per cent). */
+const uPrinterAspect = 0.001;
+
+export interface PrintScale {
+  readonly x: number;
+  readonly y: number;
+  /** Of y, the shorter bar's, relative. */
+  readonly u: number;
+}
+
+/** Two bars read by rule say less of how x and y differ than what printers are like does: both
+ *  together. The longer bar, known better, gives way less. */
+export function withPrinterAspect({ x, y, u }: PrintScale): PrintScale & { uAspect: number } {
+  const ux = (u * card.bars.vertical.lengthMm) / card.bars.horizontal.lengthMm;
+  const variance = ux * ux + u * u;
+  const share = variance / (variance + uPrinterAspect ** 2);
+  const excess = share * Math.log(y / x);
+  return {
+    x: x * Math.exp((excess * ux * ux) / variance),
+    y: y * Math.exp((-excess * u * u) / variance),
+    u,
+    uAspect: uPrinterAspect * Math.sqrt(share),
+  };
+}
+
 /** Detected corners as points on the two sides that meet in them. */
 function cornerPoints(detected: readonly DetectedMarker[]): EdgePoint[] {
   const half = card.markerSideMm / 2;
@@ -49,8 +75,9 @@ export function poseFromMarkers(
   grey: GreyImage,
   detected: readonly DetectedMarker[],
   f35Mm: number | null,
-  scale: { readonly x: number; readonly y: number },
+  print: PrintScale,
 ): PosedCard | null {
+  const scale = withPrinterAspect(print);
   const corners = detected.flatMap(({ id, corners }) => {
     const { xMm, yMm } = markers[id];
     return corners.map((photo, i) => ({
@@ -76,7 +103,7 @@ export function poseFromMarkers(
   });
   const stated = f35Mm === null ? null : lens(f35Mm, uLnExif);
   const open = lens(typicalF35Mm, uLnUnknown);
-  const flat: CardShape = { scaleX: scale.x, scaleY: scale.y, uBowMm: 0 };
+  const flat: CardShape = { scaleX: scale.x, scaleY: scale.y, uAspect: scale.uAspect, uBowMm: 0 };
   const ids = detected.map((m) => m.id);
 
   const solve = (prior: LensPrior): { fit: CameraFit; points: EdgePoint[] } | null => {
