@@ -1,4 +1,3 @@
-import { refuse } from '../quantity/result';
 import type { Vision } from '../vision/vision';
 import type { Decoders, Photo } from './1-photo/photo';
 import { readPhoto } from './1-photo/read-photo';
@@ -17,6 +16,7 @@ import type {
   Refused,
   StageName,
 } from './identification';
+import { measureByRuler } from './measure-by-ruler';
 import type { Overlay } from './overlay';
 import { cardOverlay, crestProfile, threadOverlay } from './overlay-of';
 
@@ -46,7 +46,32 @@ export async function identifyPhoto(
   clock.enter('photo');
   const photo = await readPhoto(signal, bytes, tools.decoders);
   if (!photo.ok) return refused(photo);
-  if (options.ruler) return refused(refuse('no-card', 'Measuring by a ruler is not ready.'));
+  if (options.ruler) {
+    const byRuler = measureByRuler(photo.value, options.ruler, options, tools.vision, clock.enter);
+    if (!byRuler.ok) return refused(byRuler);
+    const { pxPerMm, field, measurement, overlay, profile } = byRuler.value;
+    clock.enter('candidates');
+    return {
+      outcome: 'measured',
+      reference: {
+        kind: 'ruler',
+        pxPerMm,
+        axisHeightMm: null,
+        cameraHeightMm: null,
+        tiltDeg: null,
+        field,
+      },
+      measurement,
+      overlay,
+      profile,
+      conclusion: conclude(measurement, options.readings),
+      notes: [
+        'ruler-without-pose',
+        ...(photo.value.f35Mm === null ? (['no-focal-length'] as const) : []),
+      ],
+      timingsMs: clock.timings(),
+    };
+  }
 
   clock.enter('card-pose');
   const scale = printScale(options);
@@ -123,7 +148,7 @@ function stopwatch(signal: AbortSignal, onStage: OnStage) {
   let since = begun;
   const close = () => {
     const now = performance.now();
-    if (stage) timings[stage] = now - since;
+    if (stage) timings[stage] = (timings[stage] ?? 0) + now - since;
     since = now;
   };
   return {

@@ -1,4 +1,5 @@
 import type { GreyImage } from '../../vision/grey-image';
+import type { Component } from '../../vision/regions';
 import type { Vision } from '../../vision/vision';
 import type { WindowView } from './window-view';
 
@@ -16,19 +17,32 @@ export interface Blob {
 
 export type Pixel = readonly [x: number, y: number];
 
+/** Where not to look, pixels of the view that are not 0; and how many blobs are worth a look. */
+export interface Look {
+  readonly ignored?: Uint8Array;
+  readonly most?: number;
+}
+
 const toleranceMm = 0.5;
 
 /** Shadows are soft where metal's outline and texture are crisp: edges that lie within a few
  *  millimetres of each other belong to one thing. Largest first. An outline that fades into its
  *  background leaves gaps, so nothing here relies on it being closed. */
-export function fittingBlobs(view: WindowView, vision: Vision): Blob[] {
+export function fittingBlobs(view: WindowView, vision: Vision, look: Look = {}): Blob[] {
   const { width, height, pxPerMm } = view;
+  const { ignored, most = Number.POSITIVE_INFINITY } = look;
   const crisp = crispEdges(view, vision);
+  if (ignored) for (let i = 0; i < crisp.data.length; i++) if (ignored[i]) crisp.data[i] = 0;
   const { components, labels } = vision.components(
     vision.close(crisp, Math.round(2.5 * pxPerMm)),
     4 * pxPerMm * pxPerMm,
   );
-  return components
+  const extent = (c: Component) => c.bbox.width * c.bbox.height;
+  const chosen =
+    components.length > most
+      ? [...components].sort((a, b) => extent(b) - extent(a)).slice(0, most)
+      : components;
+  return chosen
     .map(({ label, bbox }): Blob => {
       const edges = crisp.data.map((v, i) => (labels[i] === label ? v : 0));
       const points: Pixel[] = [];

@@ -1,0 +1,63 @@
+import type { GreyImage } from '../../vision/grey-image';
+import type { MeasureOptions } from '../identification';
+import { posed } from './camera';
+import type { FoundCard } from './find-card';
+import { cameraParameters } from './fit-camera';
+
+type Ruler = NonNullable<MeasureOptions['ruler']>;
+
+/** So far away, in diagonals of the photo, that 10 mm of height change the scale by less than 10⁻⁴. */
+const diagonals = 1000;
+/** Where the card frame's middle is put: at the centre of the photo. */
+const middleXMm = 92;
+const middleYMm = 68;
+
+export const rulerPx = ({ from, to }: Ruler): number =>
+  Math.hypot(to[0] - from[0], to[1] - from[1]);
+
+/** A stand-in for the card when only a rule gives the scale: a camera straight above and so far off
+ *  that the photo is a map of the rule's plane. Stages 3 to 5 run on it as they are; what a real
+ *  camera does besides is the business of ruler-uncertainty.ts, so nothing here has an uncertainty.
+ *  `unitMm` is the length that takes the part of a millimetre: small and large threads are sought
+ *  as if they were seen at another size. */
+export function farCamera(
+  grey: GreyImage,
+  pxPerMm: number,
+  unitMm: number,
+  blurPx: number,
+): FoundCard {
+  const { width, height } = grey;
+  const pxPerUnit = pxPerMm * unitMm;
+  const fPx = diagonals * Math.hypot(width, height);
+  const cx = (width - 1) / 2;
+  const cy = (height - 1) / 2;
+  const parameters = new Float64Array(cameraParameters);
+  parameters[7] = cx / 100;
+  parameters[8] = cy / 100;
+  parameters[9] = Math.log(pxPerUnit);
+  return {
+    camera: posed({
+      fPx,
+      cx,
+      cy,
+      k1: 0,
+      rotation: [0, 0, 0],
+      translation: [-middleXMm, -middleYMm, fPx / pxPerUnit],
+    }),
+    parameters,
+    prior: { fPx, uLnF: 1, cx, cy, uCentrePx: 1, uK1: 1 },
+    covariance: new Float64Array(cameraParameters * cameraParameters),
+    insetPx: 0,
+    uInsetPx: 0,
+    blurPx,
+    rmsPx: 0,
+    sideRmsPx: 0,
+    bowMm: [0, 0],
+    uBowMm: [0, 0],
+    edgePoints: [],
+    tiltRad: 0,
+    notFlat: false,
+    usedExif: false,
+    detected: [],
+  };
+}

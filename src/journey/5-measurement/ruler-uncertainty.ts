@@ -1,0 +1,100 @@
+import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
+
+/** What is known of a shot beside a rule. Lengths in mm. */
+export interface RulerShot {
+  /** Between the two marked points, px of the photo, and how far a mark may be off. */
+  readonly rulerPx: number;
+  readonly markPx: number;
+  /** Nearest that the camera can have been; and where it was, likeliest. */
+  readonly nearestMm: number;
+  readonly likelyMm: number;
+  /** Furthest that the axis can lie above or below the face of the rule. */
+  readonly heightMm: number;
+  /** From the middle of the marked length to the middle of the thread. */
+  readonly apartMm: number;
+  /** Between the rule and the thread's axis, rad. */
+  readonly angleRad: number;
+}
+
+/** Phones at arm's length or nearer, when the photo does not say. */
+export const distanceMm = { nearest: 150, likely: 245 };
+/** By hand and 'from above', the camera is within this of straight above; any value as likely. */
+const tiltBoundRad = (12 * Math.PI) / 180;
+/** Straight and 1:16 lie 0.0625 apart: beyond a fifth of it a taper is not resolved. */
+const unresolvedTaper = 0.0125;
+
+/** Adds what a missing pose costs. Nothing is corrected: no more is known than bounds, and each counts
+ *  as rectangular (JCGM 100:2008, 4.3.7). Parallax and a scale that changes from the rule to the thread are
+ *  common to pitch and diameter; foreshortening is not, for a round body has none across its axis. */
+export function withRuler(base: ThreadMeasurement, shot: RulerShot): ThreadMeasurement {
+  const pitch = base.pitchMm.value;
+  const major = base.majorDiameterMm.value;
+  const rectangular = Math.sqrt(3);
+  const parallax = shot.heightMm / shot.nearestMm / rectangular;
+  // Both marks are off by up to markPx along the rule.
+  const marks = (Math.SQRT2 * shot.markPx) / rectangular / shot.rulerPx;
+  const uTilt = tiltBoundRad / rectangular;
+  // Towards any side alike: 1/√2 of it along the line from rule to thread.
+  const gradient = (uTilt * shot.apartMm) / Math.SQRT2 / shot.likelyMm;
+  // Scale along a direction φ is 1 − t²/2·cos²(φ − ψ), ψ uniform, E[(t²/2)²] = T⁴/20 for t rectangular in ±T.
+  // Pitch: along the axis over along the rule. Diameter: 1 over along the rule.
+  const square = tiltBoundRad ** 4 / 20;
+  const sin2 = Math.sin(shot.angleRad) ** 2;
+  const foreshortened = {
+    pitch: (square * sin2) / 2,
+    major: (3 * square) / 8,
+    both: (square * sin2) / 4,
+  };
+  const rows: BudgetRow[] = [
+    ...base.budget.filter(({ source }) => kept.has(source)),
+    { source: 'height', pitchMm: parallax * pitch, majorDiameterMm: parallax * major },
+    { source: 'print-scale', pitchMm: marks * pitch, majorDiameterMm: marks * major },
+    {
+      source: 'tilt',
+      pitchMm: pitch * Math.sqrt(gradient ** 2 + foreshortened.pitch),
+      majorDiameterMm: major * Math.sqrt(gradient ** 2 + foreshortened.major),
+    },
+  ];
+  const total = (pick: (row: BudgetRow) => number) => Math.hypot(...rows.map(pick));
+  const uPitch = total((row) => row.pitchMm);
+  const uMajor = total((row) => row.majorDiameterMm);
+  const covariance =
+    base.correlation * base.pitchMm.u * base.majorDiameterMm.u +
+    pitch * major * (parallax ** 2 + marks ** 2 + gradient ** 2 + foreshortened.both);
+  // The same change of scale runs along the thread, and looks like a taper.
+  const uTaper =
+    base.taper && Math.hypot(base.taper.u, (uTilt * major) / Math.SQRT2 / shot.likelyMm);
+  return {
+    ...base,
+    pitchMm: { value: pitch, u: uPitch },
+    majorDiameterMm: { value: major, u: uMajor },
+    correlation: Math.max(-0.999, Math.min(0.999, covariance / (uPitch * uMajor))),
+    taper:
+      base.taper && uTaper && uTaper < unresolvedTaper
+        ? { value: base.taper.value, u: uTaper }
+        : null,
+    budget: rows,
+  };
+}
+
+/** What the outline itself leaves open; the rest of a card's budget has no meaning here. */
+const kept: ReadonlySet<BudgetRow['source']> = new Set(['edge-noise', 'edge-bias', 'thread-form']);
+
+/** A measurement made in units of `unitMm`, in mm. */
+export function inMillimetres(seen: ThreadMeasurement, unitMm: number): ThreadMeasurement {
+  const scaled = ({ value, u }: { value: number; u: number }) => ({
+    value: value * unitMm,
+    u: u * unitMm,
+  });
+  return {
+    ...seen,
+    pitchMm: scaled(seen.pitchMm),
+    majorDiameterMm: scaled(seen.majorDiameterMm),
+    middleFromEndMm: seen.middleFromEndMm === null ? null : seen.middleFromEndMm * unitMm,
+    budget: seen.budget.map((row) => ({
+      ...row,
+      pitchMm: row.pitchMm * unitMm,
+      majorDiameterMm: row.majorDiameterMm * unitMm,
+    })),
+  };
+}

@@ -1,0 +1,284 @@
+import { ok, type Result, refuse } from '../quantity/result';
+import type { Field } from '../scale-card/geometry';
+import type { GreyImage } from '../vision/grey-image';
+import { rescaleCoordinate } from '../vision/pixel-scale';
+import type { Vision } from '../vision/vision';
+import type { Photo } from './1-photo/photo';
+import { farCamera, rulerPx } from './2-card-pose/far-camera';
+import type { FoundCard } from './2-card-pose/find-card';
+import { photoBlur } from './2-card-pose/photo-blur';
+import { photoView, suspects, viewIn } from './3-silhouette/beside-rule';
+import { ruleStrip } from './3-silhouette/rule-strip';
+import { photoAt } from './4-thread-signal/axis-frame';
+import { type Found, isCutOff, threadAlong, threadsOn } from './4-thread-signal/beside-rule';
+import {
+  distanceMm,
+  inMillimetres,
+  type RulerShot,
+  withRuler,
+} from './5-measurement/ruler-uncertainty';
+import { solveThread, type ThreadSolution } from './5-measurement/solve-thread';
+import type { ThreadMeasurement } from './5-measurement/thread-measurement';
+import { withUncertainty } from './5-measurement/uncertainty';
+import type { MeasureOptions, RefusalReason, StageName } from './identification';
+import type { CrestProfile, Overlay, PhotoPoint } from './overlay';
+import { crestProfile, threadOverlay } from './overlay-of';
+
+type Ruler = NonNullable<MeasureOptions['ruler']>;
+
+export interface MeasuredByRuler {
+  readonly pxPerMm: number;
+  readonly field: Field;
+  readonly measurement: ThreadMeasurement;
+  readonly overlay: Overlay;
+  readonly profile: CrestProfile;
+}
+
+const fewestPx = 20;
+/** A thread of 1 mm pitch needs about this, as with the card. */
+const coarsestPxPerMm = 4;
+const finestPxPerMm = 1000;
+/** More pixels per millimetre than this say nothing new of a thread; the photo is reduced to it. */
+const plentyPxPerMm = 28;
+/** What takes the part of a millimetre: stages 3 and 4 know pitches from 0.7 to 3.4 of it, screws
+ *  beside a rule have 0.4 to 6 mm. */
+const unitsMm = [1, 0.5, 2];
+const mostSolved = 5;
+/** Scatter of the outline about the thread, pitches. On a thread it is below the first; what is above
+ *  the second keeps to none. */
+const goodScatter = 0.045;
+const worstScatter = 0.1;
+/** Diagonal of 36 × 24 mm, to which 35 mm equivalents refer. */
+const diagonal35Mm = 43.267;
+
+/** A thread on a photo without the card: two marked points a known distance apart give the scale in
+ *  their plane, and nothing says where the camera was. */
+export function measureByRuler(
+  photo: Photo,
+  ruler: Ruler,
+  options: MeasureOptions,
+  vision: Vision,
+  enter: (stage: StageName) => void,
+): Result<MeasuredByRuler, RefusalReason> {
+  const marked = checked(photo.grey, ruler);
+  if (!marked.ok) return marked;
+  const pxPerMm = marked.value;
+
+  enter('silhouette');
+  const work = workPhoto(photo.grey, ruler, pxPerMm, vision);
+  const { grey } = work;
+  const blurPx = photoBlur(grey);
+  const strip = ruleStrip(grey, work.from, work.to, work.pxPerMm);
+  const flat = farCamera(grey, work.pxPerMm, 1, blurPx);
+  const view = photoView(grey, flat.camera, work.pxPerMm, vision);
+  const axis = options.corrections?.axis ?? null;
+  const things = axis ? [] : suspects(view, grey, strip, vision);
+
+  enter('thread-signal');
+  const trials = (unitMm: number): Trial[] => {
+    const card = farCamera(grey, work.pxPerMm, unitMm, blurPx);
+    const threads = axis
+      ? threadAlong(grey, card.camera, [work.here(axis[0]), work.here(axis[1])], strip)
+      : threadsOn(
+          grey,
+          card.camera,
+          viewIn(view, grey, card.camera, unitMm),
+          things.filter(({ widthMm }) => suits(unitMm, widthMm)),
+          strip,
+          unitMm,
+        );
+    return threads.map((thread) => ({ ...thread, card, unitMm }));
+  };
+  // Millimetres first: the other units are for what does not fit them.
+  let best: Best = noThread;
+  for (const unitMm of unitsMm) {
+    enter('thread-signal');
+    const found = trials(unitMm);
+    enter('measurement');
+    best = better(best, bestOf(grey, found));
+    if (best.ok && best.value.scatter < goodScatter) break;
+  }
+  if (!best.ok) return best;
+  if (best.value.scatter > worstScatter) return noThread;
+  const { trial, solution } = best.value;
+  const { card, unitMm, field } = trial;
+  const base = { ...withUncertainty(card, solution, 0), noseHalfAngleDeg: null };
+  return ok({
+    pxPerMm,
+    field,
+    measurement: withRuler(inMillimetres(base, unitMm), shotOf(photo, work, trial, solution)),
+    overlay: overlayOn(photo, work, trial, solution),
+    profile: profileInMm(crestProfile(solution), unitMm),
+  });
+}
+
+interface Trial extends Found {
+  readonly card: FoundCard;
+  readonly unitMm: number;
+}
+
+/** Pixels per mm, if the two marks can give a scale at all. */
+function checked({ width, height }: GreyImage, ruler: Ruler): Result<number, RefusalReason> {
+  const inside = ([x, y]: PhotoPoint) => x >= -0.5 && y >= -0.5 && x < width && y < height;
+  if (!inside(ruler.from) || !inside(ruler.to))
+    return refuse(
+      'no-card',
+      'Mark both points of the rule inside the photo, in its full-size pixels.',
+    );
+  const px = rulerPx(ruler);
+  if (px < fewestPx)
+    return refuse(
+      'no-card',
+      'Mark two graduations farther apart: best over the whole rule in view.',
+    );
+  const pxPerMm = px / ruler.mm;
+  if (!(ruler.mm > 0) || pxPerMm > finestPxPerMm || pxPerMm * 2000 < Math.max(width, height))
+    return refuse(
+      'no-card',
+      'The distance does not fit the photo: give the millimetres between the two marked graduations.',
+    );
+  if (pxPerMm < coarsestPxPerMm)
+    return refuse(
+      'too-coarse',
+      'The thread has too few pixels: go nearer, or send the photo in full size.',
+    );
+  return ok(pxPerMm);
+}
+
+interface WorkPhoto {
+  readonly grey: GreyImage;
+  readonly pxPerMm: number;
+  readonly from: PhotoPoint;
+  readonly to: PhotoPoint;
+  readonly here: (point: PhotoPoint) => PhotoPoint;
+  readonly back: (point: PhotoPoint) => PhotoPoint;
+}
+
+function workPhoto(grey: GreyImage, ruler: Ruler, pxPerMm: number, vision: Vision): WorkPhoto {
+  const factor = Math.min(1, plentyPxPerMm / pxPerMm);
+  const width = Math.round(grey.width * factor);
+  const height = Math.round(grey.height * factor);
+  const small = factor < 1 ? vision.resize(grey, width, height) : grey;
+  const here = ([x, y]: PhotoPoint): PhotoPoint => [
+    rescaleCoordinate(x, grey.width, width),
+    rescaleCoordinate(y, grey.height, height),
+  ];
+  const back = ([x, y]: PhotoPoint): PhotoPoint => [
+    rescaleCoordinate(x, width, grey.width),
+    rescaleCoordinate(y, height, grey.height),
+  ];
+  const from = here(ruler.from);
+  const to = here(ruler.to);
+  const px = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  return { grey: small, pxPerMm: px / ruler.mm, from, to, here, back };
+}
+
+/** Small threads are sought in half millimetres, large ones in double ones. */
+const suits = (unitMm: number, widthMm: number) =>
+  unitMm === 1 ? widthMm > 3.5 : unitMm < 1 ? widthMm < 16 : widthMm > 14;
+
+type Best = Result<
+  { readonly trial: Trial; readonly solution: ThreadSolution; readonly scatter: number },
+  RefusalReason
+>;
+
+/** Of the likeliest, the one whose outline keeps to a thread best; the first good one ends the search. */
+function bestOf(grey: GreyImage, found: readonly Trial[]): Best {
+  const likeliest = [...found].sort((a, b) => b.strength - a.strength).slice(0, mostSolved);
+  let best: Best = noThread;
+  for (const trial of likeliest) {
+    if (isCutOff(grey, trial.card.camera, trial.place)) {
+      best = better(best, cutOff);
+      continue;
+    }
+    const solved = solveThread(grey, trial.card, trial.place, trial.field);
+    if (!solved.ok) {
+      if (solved.reason === 'too-few-turns') best = better(best, solved);
+      continue;
+    }
+    const solution = solved.value;
+    const scatter = solution.fit.scatterMm / solution.fit.pitchMm;
+    if (solution.fit.crestRadiusMm < solution.fit.pitchMm) continue;
+    best = better(best, ok({ trial, solution, scatter }));
+    if (scatter < goodScatter) break;
+  }
+  return best;
+}
+
+/** A thread beats a refusal, and a refusal that knows why beats one that does not. */
+function better(a: Best, b: Best): Best {
+  if (a.ok && b.ok) return b.value.scatter < a.value.scatter ? b : a;
+  if (a.ok !== b.ok) return a.ok ? a : b;
+  return !a.ok && a.reason === 'no-thread' ? b : a;
+}
+
+const noThread = refuse(
+  'no-thread' as const,
+  'No thread is seen beside the rule: lay it on a plain surface a little off the rule, in full view, or draw its axis.',
+);
+const cutOff = refuse(
+  'cut-off' as const,
+  'The thread runs out of the photo: show all of it, with the rule beside it.',
+);
+
+function shotOf(photo: Photo, work: WorkPhoto, trial: Trial, solution: ThreadSolution): RulerShot {
+  const { card, unitMm, place } = trial;
+  const { fit, frame, middleS } = solution;
+  const middle = photoAt(card.camera, frame, middleS, 0);
+  const apart = Math.hypot(
+    middle[0] - (work.from[0] + work.to[0]) / 2,
+    middle[1] - (work.from[1] + work.to[1]) / 2,
+  );
+  const px =
+    (work.pxPerMm * Math.hypot(photo.grey.width, photo.grey.height)) /
+    Math.hypot(work.grey.width, work.grey.height);
+  const stated =
+    photo.f35Mm &&
+    ((photo.f35Mm / diagonal35Mm) * Math.hypot(photo.grey.width, photo.grey.height)) / px;
+  const [dx, dy] = [work.to[0] - work.from[0], work.to[1] - work.from[1]];
+  const along = (dx * frame.along[0] + dy * frame.along[1]) / Math.hypot(dx, dy);
+  const widestMm = Math.max(
+    fit.crestRadiusMm,
+    Math.min(place.widest.halfWidthMm, 2.2 * fit.crestRadiusMm),
+  );
+  return {
+    rulerPx: Math.hypot(dx, dy),
+    markPx: 1,
+    nearestMm: stated ? 0.8 * stated : distanceMm.nearest,
+    likelyMm: stated ?? distanceMm.likely,
+    heightMm: widestMm * unitMm,
+    apartMm: apart / work.pxPerMm,
+    angleRad: Math.acos(Math.min(1, Math.abs(along))),
+  };
+}
+
+function overlayOn(photo: Photo, work: WorkPhoto, trial: Trial, solution: ThreadSolution): Overlay {
+  const drawn = threadOverlay({ ...photo, grey: work.grey }, trial.card, solution);
+  const line = ([a, b]: readonly [PhotoPoint, PhotoPoint]) => [work.back(a), work.back(b)] as const;
+  return {
+    widthPx: photo.grey.width,
+    heightPx: photo.grey.height,
+    markers: [],
+    outline: drawn.outline.map((points) => points.map(work.back)),
+    axis: drawn.axis && line(drawn.axis),
+    contactLines: drawn.contactLines.map(line),
+    crests: drawn.crests.map((crest) => ({
+      ...crest,
+      at: work.back(crest.at),
+      axialMm: crest.axialMm * trial.unitMm,
+    })),
+  };
+}
+
+function profileInMm(seen: CrestProfile, unitMm: number): CrestProfile {
+  const scaled = (list: readonly number[]) => list.map((v) => v * unitMm);
+  const gappy = (list: readonly (number | null)[]) =>
+    list.map((v) => (v === null ? null : v * unitMm));
+  return {
+    axialMm: scaled(seen.axialMm),
+    leftMm: gappy(seen.leftMm),
+    rightMm: gappy(seen.rightMm),
+    leftFitMm: scaled(seen.leftFitMm),
+    rightFitMm: scaled(seen.rightFitMm),
+  };
+}
