@@ -7,7 +7,7 @@ import type { Photo } from './1-photo/photo';
 import { farCamera, rulerPx } from './2-card-pose/far-camera';
 import type { FoundCard } from './2-card-pose/find-card';
 import { photoBlur } from './2-card-pose/photo-blur';
-import { photoView, suspects, viewIn } from './3-silhouette/beside-rule';
+import { photoView, type Suspect, suspects, viewIn } from './3-silhouette/beside-rule';
 import { ruleStrip } from './3-silhouette/rule-strip';
 import { photoAt } from './4-thread-signal/axis-frame';
 import { type Found, isCutOff, threadAlong, threadsOn } from './4-thread-signal/beside-rule';
@@ -44,10 +44,20 @@ const plentyPxPerMm = 28;
  *  beside a rule have 0.4 to 6 mm. */
 const unitsMm = [1, 0.5, 2];
 const mostSolved = 5;
-/** Scatter of the outline about the thread, pitches. On a thread it is below the first; what is above
- *  the second keeps to none. */
-const goodScatter = 0.045;
-const worstScatter = 0.1;
+/** Edges this near belong to one thing. A thread that lies close to something else is seen alone only
+ *  when the gap is small, and falls to pieces when its outline has faded: hence the second. */
+const gapsMm = [2.5, 1];
+/** What keeps to a thread: its outline (scatter about the fit, pitches) or its ridges (share of the
+ *  brightness that repeats with the pitch). On the shared renders threads have 0.02 … 0.08 and 0.6 … 0.9,
+ *  bright or tilted ones up to 0.3 with ridges as plain; lettering has no ridges. */
+const threadScatter = 0.1;
+const threadRidges = 0.5;
+const plainRidges = 0.6;
+const leastRidges = 0.15;
+/** Fewer pixels to a pitch, and rows of anything pass for a thread. */
+const fewestPxPerPitch = 6;
+/** Half a pitch below 0.7 units is not examined: twice the pitch may have won. */
+const doubtfulPitch = 1.4;
 /** Diagonal of 36 × 24 mm, to which 35 mm equivalents refer. */
 const diagonal35Mm = 43.267;
 
@@ -72,10 +82,13 @@ export function measureByRuler(
   const flat = farCamera(grey, work.pxPerMm, 1, blurPx);
   const view = photoView(grey, flat.camera, work.pxPerMm, vision);
   const axis = options.corrections?.axis ?? null;
-  const things = axis ? [] : suspects(view, grey, strip, vision);
-
-  enter('thread-signal');
-  const trials = (unitMm: number): Trial[] => {
+  const seen = new Map<number, Suspect[]>();
+  const things = (gapMm: number) => {
+    const list = seen.get(gapMm) ?? suspects(view, grey, strip, vision, gapMm);
+    seen.set(gapMm, list);
+    return list;
+  };
+  const trials = (unitMm: number, gapMm: number): Trial[] => {
     const card = farCamera(grey, work.pxPerMm, unitMm, blurPx);
     const threads = axis
       ? threadAlong(grey, card.camera, [work.here(axis[0]), work.here(axis[1])], strip)
@@ -83,23 +96,25 @@ export function measureByRuler(
           grey,
           card.camera,
           viewIn(view, grey, card.camera, unitMm),
-          things.filter(({ widthMm }) => suits(unitMm, widthMm)),
+          things(gapMm).filter(({ widthMm }) => suits(unitMm, widthMm)),
           strip,
           unitMm,
         );
     return threads.map((thread) => ({ ...thread, card, unitMm }));
   };
-  // Millimetres first: the other units are for what does not fit them.
   let best: Best = noThread;
-  for (const unitMm of unitsMm) {
-    enter('thread-signal');
-    const found = trials(unitMm);
-    enter('measurement');
-    best = better(best, bestOf(grey, found));
-    if (best.ok && best.value.scatter < goodScatter) break;
+  search: for (const gapMm of axis ? [0] : gapsMm) {
+    // Millimetres first: the other units are for what does not fit them.
+    for (const unitMm of unitsMm) {
+      enter('thread-signal');
+      const found = trials(unitMm, gapMm);
+      enter('measurement');
+      best = better(best, bestOf(grey, found));
+      if (best.ok && isPlain(best.value)) break search;
+    }
+    if (best.ok) break;
   }
   if (!best.ok) return best;
-  if (best.value.scatter > worstScatter) return noThread;
   const { trial, solution } = best.value;
   const { card, unitMm, field } = trial;
   const base = { ...withUncertainty(card, solution, 0), noseHalfAngleDeg: null };
@@ -177,12 +192,16 @@ function workPhoto(grey: GreyImage, ruler: Ruler, pxPerMm: number, vision: Visio
 const suits = (unitMm: number, widthMm: number) =>
   unitMm === 1 ? widthMm > 3.5 : unitMm < 1 ? widthMm < 16 : widthMm > 14;
 
-type Best = Result<
-  { readonly trial: Trial; readonly solution: ThreadSolution; readonly scatter: number },
-  RefusalReason
->;
+interface Solved {
+  readonly trial: Trial;
+  readonly solution: ThreadSolution;
+  readonly scatter: number;
+  readonly ridges: number;
+}
 
-/** Of the likeliest, the one whose outline keeps to a thread best; the first good one ends the search. */
+type Best = Result<Solved, RefusalReason>;
+
+/** Of the likeliest, the one that keeps to a thread best; the first plain one ends the search. */
 function bestOf(grey: GreyImage, found: readonly Trial[]): Best {
   const likeliest = [...found].sort((a, b) => b.strength - a.strength).slice(0, mostSolved);
   let best: Best = noThread;
@@ -191,23 +210,41 @@ function bestOf(grey: GreyImage, found: readonly Trial[]): Best {
       best = better(best, cutOff);
       continue;
     }
-    const solved = solveThread(grey, trial.card, trial.place, trial.field);
-    if (!solved.ok) {
-      if (solved.reason === 'too-few-turns') best = better(best, solved);
+    const solution = solveThread(grey, trial.card, trial.place, trial.field);
+    if (!solution.ok) {
+      if (solution.reason === 'too-few-turns') best = better(best, solution);
       continue;
     }
-    const solution = solved.value;
-    const scatter = solution.fit.scatterMm / solution.fit.pitchMm;
-    if (solution.fit.crestRadiusMm < solution.fit.pitchMm) continue;
-    best = better(best, ok({ trial, solution, scatter }));
-    if (scatter < goodScatter) break;
+    const { fit, ridges, mmPerPx } = solution.value;
+    const solved: Solved = {
+      trial,
+      solution: solution.value,
+      scatter: fit.scatterMm / fit.pitchMm,
+      ridges: ridges?.explained ?? 0,
+    };
+    if (fit.crestRadiusMm < fit.pitchMm || fit.pitchMm < fewestPxPerPitch * mmPerPx) continue;
+    if (!isThread(solved)) continue;
+    best = better(best, ok(solved));
+    if (isPlain(solved)) break;
   }
   return best;
 }
 
+/** A rule's own lines have the plainest ridges of all, but no outline. */
+const isThread = ({ trial, scatter, ridges }: Solved) =>
+  (scatter < threadScatter && ridges > leastRidges) || (ridges > threadRidges && !trial.likeRule);
+
+const isPlain = ({ trial, solution, scatter, ridges }: Solved) =>
+  ridges > plainRidges &&
+  scatter < threadScatter &&
+  !trial.likeRule &&
+  (trial.unitMm < 1 || solution.fit.pitchMm > doubtfulPitch);
+
+const merit = ({ scatter, ridges }: Solved) => ridges - 2 * Math.min(scatter, threadScatter);
+
 /** A thread beats a refusal, and a refusal that knows why beats one that does not. */
 function better(a: Best, b: Best): Best {
-  if (a.ok && b.ok) return b.value.scatter < a.value.scatter ? b : a;
+  if (a.ok && b.ok) return merit(b.value) > merit(a.value) ? b : a;
   if (a.ok !== b.ok) return a.ok ? a : b;
   return !a.ok && a.reason === 'no-thread' ? b : a;
 }

@@ -9,7 +9,7 @@ const stepPx = 0.5;
 const ordinaryPx = 1;
 
 /** Gaussian blur of the photo's crisper edges, px. Without markers there is no edge that is known to
- *  be sharp; of the steepest places the crisper third is taken for one. */
+ *  be sharp; the middle one of the steepest places is taken for it. */
 export function photoBlur(grey: GreyImage): number {
   const { width, height, data } = grey;
   const places: { x: number; y: number; gx: number; gy: number; size: number }[] = [];
@@ -45,5 +45,5 @@ export function photoBlur(grey: GreyImage): number {
       return fit && fit.contrastToNoise > 12 ? [fit.sigma * stepPx] : [];
     })
     .sort((a, b) => a - b);
-  return sigmas.length < 20 ? ordinaryPx : sigmas[Math.floor(sigmas.length / 3)];
+  return sigmas.length < 20 ? ordinaryPx : sigmas[sigmas.length >> 1];
 }

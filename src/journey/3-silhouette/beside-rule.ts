@@ -54,6 +54,7 @@ export function suspects(
   grey: GreyImage,
   strip: RuleStrip,
   vision: Vision,
+  gapMm: number,
 ): Suspect[] {
   const ignored = new Uint8Array(view.data.length);
   for (let j = 0; j < view.height; j++) {
@@ -63,7 +64,7 @@ export function suspects(
       if (isOnStrip(strip, [x, y])) ignored[j * view.width + i] = 1;
     }
   }
-  return fittingBlobs(view, vision, { ignored, most: 2 * mostSuspects })
+  return fittingBlobs(view, vision, { ignored, gapMm, most: 2 * mostSuspects })
     .map((blob) => ({ blob, widthMm: narrowest(blob) / view.pxPerMm }))
     .filter(
       ({ blob, widthMm }) =>

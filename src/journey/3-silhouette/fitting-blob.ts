@@ -17,9 +17,11 @@ export interface Blob {
 
 export type Pixel = readonly [x: number, y: number];
 
-/** Where not to look, pixels of the view that are not 0; and how many blobs are worth a look. */
+/** Where not to look, pixels of the view that are not 0; how far apart the edges of one thing may lie;
+ *  how many blobs are worth a look. */
 export interface Look {
   readonly ignored?: Uint8Array;
+  readonly gapMm?: number;
   readonly most?: number;
 }
 
@@ -30,11 +32,11 @@ const toleranceMm = 0.5;
  *  background leaves gaps, so nothing here relies on it being closed. */
 export function fittingBlobs(view: WindowView, vision: Vision, look: Look = {}): Blob[] {
   const { width, height, pxPerMm } = view;
-  const { ignored, most = Number.POSITIVE_INFINITY } = look;
+  const { ignored, gapMm = 2.5, most = Number.POSITIVE_INFINITY } = look;
   const crisp = crispEdges(view, vision);
   if (ignored) for (let i = 0; i < crisp.data.length; i++) if (ignored[i]) crisp.data[i] = 0;
   const { components, labels } = vision.components(
-    vision.close(crisp, Math.round(2.5 * pxPerMm)),
+    vision.close(crisp, Math.round(gapMm * pxPerMm)),
     4 * pxPerMm * pxPerMm,
   );
   const extent = (c: Component) => c.bbox.width * c.bbox.height;

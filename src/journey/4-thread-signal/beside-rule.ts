@@ -13,6 +13,8 @@ import { periodicZones } from './thread-zone';
 export interface Found {
   readonly place: ThreadPlace;
   readonly field: Field;
+  /** Parallel to the rule and divided by one of its units. */
+  readonly likeRule: boolean;
   /** Rows that repeat, as a share of the thread's width, 0…1. */
   readonly strength: number;
 }
@@ -38,12 +40,9 @@ export function threadsOn(
         if (axis.symmetry < 0.75 * axes[0].symmetry) return [];
         const place = placeThread(grey, camera, view, blob, axis, field);
         if (!place) return [];
-        const found = { place, field, strength: strengthOf(place) };
-        return [
-          dividesLikeRule(place, strip, unitMm)
-            ? { ...found, strength: 0.3 * found.strength }
-            : found,
-        ];
+        const likeRule = dividesLikeRule(place, strip, unitMm);
+        const strength = strengthOf(place);
+        return [{ place, field, likeRule, strength: likeRule ? 0.3 * strength : strength }];
       }),
     )
     .filter(({ strength }) => strength > weakest)
@@ -107,6 +106,7 @@ export function threadAlong(
   return (['light', 'dark'] as const).map((field) => ({
     place,
     field,
+    likeRule: false,
     strength: strengthOf(place),
   }));
 }

@@ -19,7 +19,7 @@ export interface RulerShot {
 /** Phones at arm's length or nearer, when the photo does not say. */
 export const distanceMm = { nearest: 150, likely: 245 };
 /** By hand and 'from above', the camera is within this of straight above; any value as likely. */
-const tiltBoundRad = (12 * Math.PI) / 180;
+const tiltBoundRad = (15 * Math.PI) / 180;
 /** Straight and 1:16 lie 0.0625 apart: beyond a fifth of it a taper is not resolved. */
 const unresolvedTaper = 0.0125;
 
