@@ -4,7 +4,7 @@ import type { GreyImage } from '../vision/grey-image';
 import { rescaleCoordinate } from '../vision/pixel-scale';
 import type { Vision } from '../vision/vision';
 import type { Photo } from './1-photo/photo';
-import { farCamera, rulerPx } from './2-card-pose/far-camera';
+import { cameraAbove, rulerPx } from './2-card-pose/camera-above';
 import type { FoundCard } from './2-card-pose/find-card';
 import { photoBlur } from './2-card-pose/photo-blur';
 import { photoView, type Suspect, suspects, viewIn } from './3-silhouette/beside-rule';
@@ -12,9 +12,11 @@ import { ruleStrip } from './3-silhouette/rule-strip';
 import { photoAt } from './4-thread-signal/axis-frame';
 import { type Found, isCutOff, threadAlong, threadsOn } from './4-thread-signal/beside-rule';
 import {
-  distanceMm,
+  type Distance,
   inMillimetres,
   type RulerShot,
+  statedDistance,
+  unknownDistance,
   withRuler,
 } from './5-measurement/ruler-uncertainty';
 import { solveThread, type ThreadSolution } from './5-measurement/solve-thread';
@@ -78,8 +80,9 @@ export function measureByRuler(
   const work = workPhoto(photo.grey, ruler, pxPerMm, vision);
   const { grey } = work;
   const blurPx = photoBlur(grey);
+  const distance = distanceOf(photo, pxPerMm);
   const strip = ruleStrip(grey, work.from, work.to, work.pxPerMm);
-  const flat = farCamera(grey, work.pxPerMm, 1, blurPx);
+  const flat = cameraAbove(grey, work.pxPerMm, distance.mm, 1, blurPx);
   const view = photoView(grey, flat.camera, work.pxPerMm, vision);
   const axis = options.corrections?.axis ?? null;
   const seen = new Map<number, Suspect[]>();
@@ -89,7 +92,7 @@ export function measureByRuler(
     return list;
   };
   const trials = (unitMm: number, gapMm: number): Trial[] => {
-    const card = farCamera(grey, work.pxPerMm, unitMm, blurPx);
+    const card = cameraAbove(grey, work.pxPerMm, distance.mm, unitMm, blurPx);
     const threads = axis
       ? threadAlong(grey, card.camera, [work.here(axis[0]), work.here(axis[1])], strip)
       : threadsOn(
@@ -117,13 +120,20 @@ export function measureByRuler(
   if (!best.ok) return best;
   const { trial, solution } = best.value;
   const { card, unitMm, field } = trial;
-  const base = { ...withUncertainty(card, solution, 0), noseHalfAngleDeg: null };
+  // Where the axis lies is not known: its height goes into the bounds, and out of the result.
+  const { resting } = solution;
+  const base = withUncertainty(card, { ...solution, resting: { ...resting, uMm: 0 } }, 0);
+  const rangeMm = distance.mm / unitMm;
+  const toFace = (unitMm * rangeMm) / (rangeMm - resting.heightMm);
   return ok({
     pxPerMm,
     field,
-    measurement: withRuler(inMillimetres(base, unitMm), shotOf(photo, work, trial, solution)),
-    overlay: overlayOn(photo, work, trial, solution),
-    profile: profileInMm(crestProfile(solution), unitMm),
+    measurement: withRuler(
+      inMillimetres({ ...base, noseHalfAngleDeg: null, hand: handOf(solution, distance) }, toFace),
+      shotOf(work, trial, solution, distance),
+    ),
+    overlay: overlayOn(photo, work, trial, solution, toFace),
+    profile: profileInMm(crestProfile(solution), toFace),
   });
 }
 
@@ -258,7 +268,24 @@ const cutOff = refuse(
   'The thread runs out of the photo: show all of it, with the rule beside it.',
 );
 
-function shotOf(photo: Photo, work: WorkPhoto, trial: Trial, solution: ThreadSolution): RulerShot {
+/** From the rule's face to the camera, if it looked straight down. A crop behind EXIF's back makes it
+ *  seem nearer than it was. */
+function distanceOf({ grey, f35Mm }: Photo, pxPerMm: number): Distance {
+  if (f35Mm === null) return unknownDistance;
+  const mm = ((f35Mm / diagonal35Mm) * Math.hypot(grey.width, grey.height)) / pxPerMm;
+  return statedDistance(mm);
+}
+
+/** The two outlines are half a turn apart less 2·asin(R/distance): without the distance, either hand fits. */
+const handOf = ({ hand }: ThreadSolution, distance: Distance) =>
+  distance === unknownDistance ? null : hand;
+
+function shotOf(
+  work: WorkPhoto,
+  trial: Trial,
+  solution: ThreadSolution,
+  distance: Distance,
+): RulerShot {
   const { card, unitMm, place } = trial;
   const { fit, frame, middleS } = solution;
   const middle = photoAt(card.camera, frame, middleS, 0);
@@ -266,12 +293,6 @@ function shotOf(photo: Photo, work: WorkPhoto, trial: Trial, solution: ThreadSol
     middle[0] - (work.from[0] + work.to[0]) / 2,
     middle[1] - (work.from[1] + work.to[1]) / 2,
   );
-  const px =
-    (work.pxPerMm * Math.hypot(photo.grey.width, photo.grey.height)) /
-    Math.hypot(work.grey.width, work.grey.height);
-  const stated =
-    photo.f35Mm &&
-    ((photo.f35Mm / diagonal35Mm) * Math.hypot(photo.grey.width, photo.grey.height)) / px;
   const [dx, dy] = [work.to[0] - work.from[0], work.to[1] - work.from[1]];
   const along = (dx * frame.along[0] + dy * frame.along[1]) / Math.hypot(dx, dy);
   const widestMm = Math.max(
@@ -281,15 +302,21 @@ function shotOf(photo: Photo, work: WorkPhoto, trial: Trial, solution: ThreadSol
   return {
     rulerPx: Math.hypot(dx, dy),
     markPx: 1,
-    nearestMm: stated ? 0.8 * stated : distanceMm.nearest,
-    likelyMm: stated ?? distanceMm.likely,
+    distance,
+    radiusMm: fit.crestRadiusMm * unitMm,
     heightMm: widestMm * unitMm,
     apartMm: apart / work.pxPerMm,
     angleRad: Math.acos(Math.min(1, Math.abs(along))),
   };
 }
 
-function overlayOn(photo: Photo, work: WorkPhoto, trial: Trial, solution: ThreadSolution): Overlay {
+function overlayOn(
+  photo: Photo,
+  work: WorkPhoto,
+  trial: Trial,
+  solution: ThreadSolution,
+  toMm: number,
+): Overlay {
   const drawn = threadOverlay({ ...photo, grey: work.grey }, trial.card, solution);
   const line = ([a, b]: readonly [PhotoPoint, PhotoPoint]) => [work.back(a), work.back(b)] as const;
   return {
@@ -302,7 +329,7 @@ function overlayOn(photo: Photo, work: WorkPhoto, trial: Trial, solution: Thread
     crests: drawn.crests.map((crest) => ({
       ...crest,
       at: work.back(crest.at),
-      axialMm: crest.axialMm * trial.unitMm,
+      axialMm: crest.axialMm * toMm,
     })),
   };
 }

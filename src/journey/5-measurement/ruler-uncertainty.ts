@@ -1,13 +1,39 @@
 import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
 
+/** Of the camera from the rule's face. */
+export interface Distance {
+  /** What the camera above the photo is put at. */
+  readonly mm: number;
+  readonly nearestMm: number;
+  /** Root mean square of 1/distance, and standard uncertainty of 1/mm. */
+  readonly inverse: number;
+  readonly uInverse: number;
+}
+
+/** 150 mm is as near as a phone focuses well; how far is open. 1/distance is rectangular from 0 to 1/150,
+ *  and its middle is where the camera is put. */
+export const unknownDistance: Distance = {
+  mm: 300,
+  nearestMm: 150,
+  inverse: 1 / 150 / Math.sqrt(3),
+  uInverse: 1 / 300 / Math.sqrt(3),
+};
+
+/** From a focal length that the photo states: with crops and a slanting view within ±20 %. */
+export const statedDistance = (mm: number): Distance => ({
+  mm,
+  nearestMm: 0.8 * mm,
+  inverse: 1 / mm,
+  uInverse: 0.2 / mm / Math.sqrt(3),
+});
+
 /** What is known of a shot beside a rule. Lengths in mm. */
 export interface RulerShot {
   /** Between the two marked points, px of the photo, and how far a mark may be off. */
   readonly rulerPx: number;
   readonly markPx: number;
-  /** Nearest that the camera can have been; and where it was, likeliest. */
-  readonly nearestMm: number;
-  readonly likelyMm: number;
+  readonly distance: Distance;
+  readonly radiusMm: number;
   /** Furthest that the axis can lie above or below the face of the rule. */
   readonly heightMm: number;
   /** From the middle of the marked length to the middle of the thread. */
@@ -16,8 +42,6 @@ export interface RulerShot {
   readonly angleRad: number;
 }
 
-/** Phones at arm's length or nearer, when the photo does not say. */
-export const distanceMm = { nearest: 150, likely: 245 };
 /** By hand and 'from above', the camera is within this of straight above; any value as likely. */
 const tiltBoundRad = (15 * Math.PI) / 180;
 /** Straight and 1:16 lie 0.0625 apart: beyond a fifth of it a taper is not resolved. */
@@ -30,12 +54,14 @@ export function withRuler(base: ThreadMeasurement, shot: RulerShot): ThreadMeasu
   const pitch = base.pitchMm.value;
   const major = base.majorDiameterMm.value;
   const rectangular = Math.sqrt(3);
-  const parallax = shot.heightMm / shot.nearestMm / rectangular;
+  const parallax = shot.heightMm / shot.distance.nearestMm / rectangular;
+  // The ridges, which carry the pitch, lie nearer to the camera than the axis, most of them by 0.8 R.
+  const ridges = 0.8 * shot.radiusMm * shot.distance.uInverse;
   // Both marks are off by up to markPx along the rule.
   const marks = (Math.SQRT2 * shot.markPx) / rectangular / shot.rulerPx;
   const uTilt = tiltBoundRad / rectangular;
   // Towards any side alike: 1/√2 of it along the line from rule to thread.
-  const gradient = (uTilt * shot.apartMm) / Math.SQRT2 / shot.likelyMm;
+  const gradient = ((uTilt * shot.apartMm) / Math.SQRT2) * shot.distance.inverse;
   // Scale along a direction φ is 1 − t²/2·cos²(φ − ψ), ψ uniform, E[(t²/2)²] = T⁴/20 for t rectangular in ±T.
   // Pitch: along the axis over along the rule. Diameter: 1 over along the rule.
   const square = tiltBoundRad ** 4 / 20;
@@ -47,7 +73,11 @@ export function withRuler(base: ThreadMeasurement, shot: RulerShot): ThreadMeasu
   };
   const rows: BudgetRow[] = [
     ...base.budget.filter(({ source }) => kept.has(source)),
-    { source: 'height', pitchMm: parallax * pitch, majorDiameterMm: parallax * major },
+    {
+      source: 'height',
+      pitchMm: Math.hypot(parallax, ridges) * pitch,
+      majorDiameterMm: parallax * major,
+    },
     { source: 'print-scale', pitchMm: marks * pitch, majorDiameterMm: marks * major },
     {
       source: 'tilt',
@@ -63,7 +93,7 @@ export function withRuler(base: ThreadMeasurement, shot: RulerShot): ThreadMeasu
     pitch * major * (parallax ** 2 + marks ** 2 + gradient ** 2 + foreshortened.both);
   // The same change of scale runs along the thread, and looks like a taper.
   const uTaper =
-    base.taper && Math.hypot(base.taper.u, (uTilt * major) / Math.SQRT2 / shot.likelyMm);
+    base.taper && Math.hypot(base.taper.u, ((uTilt * major) / Math.SQRT2) * shot.distance.inverse);
   return {
     ...base,
     pitchMm: { value: pitch, u: uPitch },

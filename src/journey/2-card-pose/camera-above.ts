@@ -6,8 +6,6 @@ import { cameraParameters } from './fit-camera';
 
 type Ruler = NonNullable<MeasureOptions['ruler']>;
 
-/** So far away, in diagonals of the photo, that 10 mm of height change the scale by less than 10⁻⁴. */
-const diagonals = 1000;
 /** Where the card frame's middle is put: at the centre of the photo. */
 const middleXMm = 92;
 const middleYMm = 68;
@@ -15,20 +13,21 @@ const middleYMm = 68;
 export const rulerPx = ({ from, to }: Ruler): number =>
   Math.hypot(to[0] - from[0], to[1] - from[1]);
 
-/** A stand-in for the card when only a rule gives the scale: a camera straight above and so far off
- *  that the photo is a map of the rule's plane. Stages 3 to 5 run on it as they are; what a real
+/** A stand-in for the card when only a rule gives the scale: a camera straight above the middle of
+ *  the photo, `distanceMm` from the rule's face. Stages 3 to 5 run on it as they are; what the real
  *  camera does besides is the business of ruler-uncertainty.ts, so nothing here has an uncertainty.
  *  `unitMm` is the length that takes the part of a millimetre: small and large threads are sought
  *  as if they were seen at another size. */
-export function farCamera(
+export function cameraAbove(
   grey: GreyImage,
   pxPerMm: number,
+  distanceMm: number,
   unitMm: number,
   blurPx: number,
 ): FoundCard {
   const { width, height } = grey;
   const pxPerUnit = pxPerMm * unitMm;
-  const fPx = diagonals * Math.hypot(width, height);
+  const fPx = pxPerMm * distanceMm;
   const cx = (width - 1) / 2;
   const cy = (height - 1) / 2;
   const parameters = new Float64Array(cameraParameters);
