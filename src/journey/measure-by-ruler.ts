@@ -1,3 +1,4 @@
+import * as portable from '../quantity/portable-math';
 import { ok, type Result, refuse } from '../quantity/result';
 import type { Field } from '../scale-card/geometry';
 import type { GreyImage } from '../vision/grey-image';
@@ -11,6 +12,7 @@ import { photoView, type Suspect, suspects, viewIn } from './3-silhouette/beside
 import { ruleStrip } from './3-silhouette/rule-strip';
 import { photoAt } from './4-thread-signal/axis-frame';
 import { type Found, isCutOff, threadAlong, threadsOn } from './4-thread-signal/beside-rule';
+import { halfPitch } from './5-measurement/half-pitch';
 import {
   type Distance,
   inMillimetres,
@@ -220,7 +222,7 @@ function bestOf(grey: GreyImage, found: readonly Trial[]): Best {
       best = better(best, cutOff);
       continue;
     }
-    const solution = solveThread(grey, trial.card, trial.place, trial.field);
+    const solution = solvedOnce(grey, trial);
     if (!solution.ok) {
       if (solution.reason === 'too-few-turns') best = better(best, solution);
       continue;
@@ -238,6 +240,17 @@ function bestOf(grey: GreyImage, found: readonly Trial[]): Best {
     if (isPlain(solved)) break;
   }
   return best;
+}
+
+function solvedOnce(grey: GreyImage, { card, place, field }: Trial) {
+  const first = solveThread(grey, card, place, field);
+  // Where crest and root both shine the ridges alone say half a pitch: an outline that fits is believed.
+  if (!first.ok || first.value.fit.scatterMm < threadScatter * first.value.fit.pitchMm)
+    return first;
+  const half = halfPitch(grey, card.camera, first.value);
+  if (!half) return first;
+  const zone = { ...place.zone, periodMm: half };
+  return solveThread(grey, card, { ...place, zone }, field);
 }
 
 /** A rule's own lines have the plainest ridges of all, but no outline. */
@@ -306,7 +319,7 @@ function shotOf(
     radiusMm: fit.crestRadiusMm * unitMm,
     heightMm: widestMm * unitMm,
     apartMm: apart / work.pxPerMm,
-    angleRad: Math.acos(Math.min(1, Math.abs(along))),
+    angleRad: portable.acos(Math.min(1, Math.abs(along))),
   };
 }
 

@@ -1,0 +1,32 @@
+import type { GreyImage } from '../../vision/grey-image';
+import type { PosedCamera } from '../2-card-pose/camera';
+import { ridgePitch, unroll } from '../4-thread-signal/ridges';
+import type { ThreadSolution } from './solve-thread';
+
+/** Ridges that keep this share of what they explain at half the pitch have no odd harmonic: the pitch
+ *  found is two. */
+const sameShare = 0.9;
+/** Where the brightness pattern sits below the crests, pitches; as in solve-thread.ts. */
+const depth = 0.33;
+
+/** The true pitch when a solution took two turns for one, else null. Where the outline has faded,
+ *  nothing in stage 5 tells them apart. */
+export function halfPitch(
+  grey: GreyImage,
+  camera: PosedCamera,
+  { frame, fit, zone, mmPerPx, ridges }: ThreadSolution,
+): number | null {
+  if (!ridges) return null;
+  const half = fit.pitchMm / 2;
+  if (half < 4 * mmPerPx) return null;
+  const surface = {
+    radiusMm: fit.crestRadiusMm - depth * half,
+    halfTaper: fit.halfTaper,
+    middleS: fit.middleS,
+  };
+  // Both on the same strip: the running mean that is taken off differs with the period.
+  const view = unroll(grey, camera, frame, zone, surface, mmPerPx, fit.pitchMm);
+  const whole = ridgePitch(view, fit.pitchMm, 0.02);
+  const halved = ridgePitch(view, half, 0.02);
+  return whole && halved && halved.explained > sameShare * whole.explained ? halved.pitchMm : null;
+}

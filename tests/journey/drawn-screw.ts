@@ -1,0 +1,137 @@
+import type { GreyImage } from '../../src/vision/grey-image';
+
+/** A screw beside a steel rule, drawn from geometry alone: nothing of the measuring code is used.
+ *  Not a photograph. */
+export interface DrawnScrew {
+  readonly pitchMm: number;
+  readonly majorMm: number;
+  readonly threadMm: number;
+  readonly headMm: { readonly across: number; readonly length: number };
+  readonly pxPerMm: number;
+  /** Of the axis over the rule's face. */
+  readonly axisHeightMm: number;
+  /** Of the camera from the rule's face; it looks straight down on the middle of the screw. */
+  readonly distanceMm: number;
+  /** Of the axis against the rule, rad. */
+  readonly angleRad: number;
+  /** From the rule's edge to the axis, mm. */
+  readonly gapMm: number;
+  readonly table: number;
+  readonly metal: number;
+  readonly divisionMm: number;
+  readonly seed: number;
+}
+
+const widthMm = 90;
+const heightMm = 62;
+/** Upper edge of the rule, mm from the top; the rule runs across the whole picture. */
+const ruleEdgeMm = 40;
+const fine = 3;
+
+/** Two graduations, full-size pixels, and their distance. */
+export function marksOf({ pxPerMm, divisionMm }: DrawnScrew) {
+  const n = Math.floor(70 / divisionMm);
+  const at = (k: number): [number, number] => [
+    (10 + k * divisionMm) * pxPerMm - 0.5,
+    (ruleEdgeMm + 1.2) * pxPerMm - 0.5,
+  ];
+  return { from: at(0), to: at(n), mm: n * divisionMm };
+}
+
+export function drawScrew(screw: DrawnScrew, blur: (image: GreyImage, px: number) => GreyImage) {
+  const scale = screw.pxPerMm * fine;
+  const width = Math.round(widthMm * scale);
+  const height = Math.round(heightMm * scale);
+  const data = new Float32Array(width * height);
+  for (let j = 0; j < height; j++)
+    for (let i = 0; i < width; i++)
+      data[j * width + i] = ground((i + 0.5) / scale, (j + 0.5) / scale, screw);
+  paintScrew(data, width, height, scale, screw);
+  return noisy(blur(reduced(data, width, height), 0.8), screw.seed);
+}
+
+function ground(x: number, y: number, { table, divisionMm }: DrawnScrew): number {
+  if (y < ruleEdgeMm || y > ruleEdgeMm + 20) return table * (1 - 0.15 * (x / widthMm));
+  const k = Math.round((x - 10) / divisionMm);
+  const tick = Math.abs(x - 10 - k * divisionMm) < 0.09;
+  const from = y - ruleEdgeMm;
+  const length = k % 10 === 0 ? 7 : k % 5 === 0 ? 5 : 3;
+  const half =
+    Math.abs(((x - 10) * 2) / divisionMm - Math.round(((x - 10) * 2) / divisionMm)) < 0.16;
+  if ((tick && from < length) || (half && from > 17)) return 35;
+  return 170 + 12 * Math.sin(x / 9);
+}
+
+/** Radius of a single-start 60° thread with flats of p/8 at the crest and p/4 at the root (ISO 68-1). */
+function radiusAt(s: number, phi: number, { pitchMm: p, majorMm }: DrawnScrew): number {
+  const turn = s / p - phi / (2 * Math.PI);
+  const off = Math.abs(turn - Math.round(turn));
+  const depth = (off - 1 / 16) * p * Math.sqrt(3);
+  return majorMm / 2 - Math.max(0, Math.min(0.6134 * p, depth));
+}
+
+/** Every point of the upper half, nearer ones larger; the nearest at a place is seen. */
+function paintScrew(
+  data: Float32Array,
+  width: number,
+  height: number,
+  scale: number,
+  screw: DrawnScrew,
+) {
+  const { threadMm, headMm, angleRad, gapMm, metal, axisHeightMm, distanceMm } = screw;
+  const [c, s] = [Math.cos(angleRad), Math.sin(angleRad)];
+  const total = threadMm + headMm.length;
+  const [x0, y0] = [widthMm / 2, ruleEdgeMm - gapMm];
+  const depth = new Float32Array(width * height).fill(Number.NEGATIVE_INFINITY);
+  const step = 0.7 / scale;
+  for (let at = 0; at < total; at += step) {
+    const onHead = at > threadMm;
+    const reach = onHead ? headMm.across / 2 : screw.majorMm / 2;
+    const steps = Math.ceil((2.2 * Math.PI * reach) / 2 / step);
+    for (let k = 0; k <= steps; k++) {
+      const phi = 1.75 * ((2 * k) / steps - 1);
+      const r = onHead ? headMm.across / 2 : radiusAt(at, phi, screw);
+      const top = r * Math.cos(phi);
+      const larger = distanceMm / (distanceMm - axisHeightMm - top);
+      const along = (at - total / 2) * larger;
+      const across = r * Math.sin(phi) * larger;
+      const i = Math.round((x0 + along * c - across * s) * scale - 0.5);
+      const j = Math.round((y0 + along * s + across * c) * scale - 0.5);
+      if (i < 0 || j < 0 || i >= width || j >= height || top <= depth[j * width + i]) continue;
+      depth[j * width + i] = top;
+      const slope = onHead ? 0 : (radiusAt(at + 0.01, phi, screw) - r) / 0.01;
+      // Light from above, a little from the head's side.
+      const lit = Math.max(0, (Math.cos(phi) - 0.5 * slope) / Math.hypot(1, slope) / 1.1);
+      data[j * width + i] = metal * (0.25 + 0.75 * lit);
+    }
+  }
+}
+
+function reduced(data: Float32Array, width: number, height: number): GreyImage {
+  const w = Math.floor(width / fine);
+  const h = Math.floor(height / fine);
+  const out = new Uint8Array(w * h);
+  for (let j = 0; j < h; j++) {
+    for (let i = 0; i < w; i++) {
+      let sum = 0;
+      for (let v = 0; v < fine; v++)
+        for (let u = 0; u < fine; u++) sum += data[(j * fine + v) * width + i * fine + u];
+      out[j * w + i] = sum / fine ** 2;
+    }
+  }
+  return { width: w, height: h, data: out };
+}
+
+function noisy(image: GreyImage, seed: number): GreyImage {
+  let state = seed;
+  const next = () => {
+    state = (state * 1664525 + 1013904223) >>> 0;
+    return state / 2 ** 32;
+  };
+  return {
+    ...image,
+    data: image.data.map((v) =>
+      Math.max(0, Math.min(255, v + 5 * (next() + next() + next() + next() - 2))),
+    ),
+  };
+}
