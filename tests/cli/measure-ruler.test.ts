@@ -33,7 +33,7 @@ test('--ruler measures a screw without the card; marks outside the photo are ref
     photo,
   );
   expect(code).toBe(0);
-  const [answer] = jsonLines(out) as any[];
+  const [answer] = jsonLines(out);
   expect(answer).toMatchObject({
     outcome: 'measured',
     reference: { kind: 'ruler', axisHeightMm: null, cameraHeightMm: null, tiltDeg: null },
@@ -46,7 +46,7 @@ test('--ruler measures a screw without the card; marks outside the photo are ref
 
   const outside = await runCommand('measure', '--json', '--ruler', '0,0,9000,0,100', photo);
   expect(outside.code).toBe(0);
-  expect((jsonLines(outside.out) as any[])[0]).toMatchObject({
+  expect(jsonLines(outside.out)[0]).toMatchObject({
     outcome: 'refused',
     refusal: { reason: 'no-card' },
   });
