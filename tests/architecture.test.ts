@@ -118,3 +118,25 @@ test('stages 5 to 8 run without wasm', () => {
 test('no barrels', () => {
   expect(files.filter((file) => /(^|\/)index\.tsx?$/.test(file))).toEqual([]);
 });
+
+/** Their last bits are the engine's: quantity/portable-math.ts has the ones to use instead. */
+const engineDependent =
+  /Math\.(a?sinh?|a?cosh?|a?tanh?|atan2|exp|expm1|log|log1p|log2|log10|pow|cbrt)\b|\*\* *(?!2\b(?!\.))[\w(.-]/;
+
+test('what leads to a measurement computes the same bits in every engine', () => {
+  const wrong = files
+    .filter(
+      (file) => /^(journey\/[2-7]-|quantity\/)/.test(file) && !file.endsWith('portable-math.ts'),
+    )
+    .flatMap((file) =>
+      readFileSync(join(src, file), 'utf8')
+        .split('\n')
+        .map((line, i) => ({
+          at: `${file}:${i + 1}`,
+          line: line.replace(/^\s*(\/?\*|\/\/).*/, ''),
+        }))
+        .filter(({ line }) => engineDependent.test(line))
+        .map(({ at, line }) => `${at} ${line.trim()}`),
+    );
+  expect(wrong).toEqual([]);
+});

@@ -1,4 +1,5 @@
 import { invertSymmetric, solveSymmetric } from './matrix';
+import * as portable from './portable-math';
 
 /** Levenberg–Marquardt for small dense problems: minimises ½ Σ ρ(rᵢ(p)²).
  *  Noise model: the caller divides every residual by its own standard uncertainty, so that r is
@@ -96,7 +97,7 @@ export function leastSquares(problem: LeastSquaresProblem): LeastSquaresResult {
       cost = trialCost;
       // Nielsen's rule: damping follows how well the quadratic model foretold the gain.
       const ratio = promised > 0 ? gain / promised : 1;
-      lambda = Math.max(1e-15, lambda * Math.max(1 / 8, 1 - (2 * ratio - 1) ** 3));
+      lambda = Math.max(1e-15, lambda * Math.max(1 / 8, 1 - cube(2 * ratio - 1)));
       raise = 4;
       differentiate(p, J);
       normalEquations(J, r, loss.weight, A, g);
@@ -134,7 +135,7 @@ function lossOf(kind: 'none' | 'huber' | 'cauchy', s: number): Loss {
     };
   if (kind === 'cauchy')
     return {
-      cost: half((r) => s * s * Math.log1p((r / s) ** 2)),
+      cost: half((r) => s * s * portable.log1p((r / s) ** 2)),
       weight: (r) => 1 / (1 + (r / s) ** 2),
     };
   return { cost: half((r) => r * r), weight: null };
@@ -185,3 +186,6 @@ function normalEquations(
     }
   }
 }
+
+/** Not `** 3`, whose last bit is the engine's. */
+const cube = (x: number): number => x * x * x;

@@ -17,8 +17,8 @@ const powersOfTwo = new Float64Array(2100);
 
 /** By its series over |r| ≤ ln 2 / 2, x = k·ln 2 + r. */
 export function exp(x: number): number {
-  if (!(x < 709.7)) return x >= 709.7 ? Number.POSITIVE_INFINITY : x;
-  if (x < -745) return 0;
+  if (!(x < 710)) return x >= 710 ? Number.POSITIVE_INFINITY : x;
+  if (x < -744.4) return 0;
   const k = Math.round(x * Math.LOG2E);
   const r = x - k * ln2High - k * ln2Low;
   const series =
@@ -44,7 +44,7 @@ export function exp(x: number): number {
                                         r *
                                           (1 / 3628800 +
                                             r * (1 / 39916800 + r * (1 / 479001600))))))))))));
-  return series * powersOfTwo[1074 + k];
+  return k > 1023 ? series * powersOfTwo[2097] * 2 : series * powersOfTwo[1074 + k];
 }
 
 const asDouble = new Float64Array(1);
@@ -74,7 +74,8 @@ export function log(x: number): number {
 
 export function log1p(x: number): number {
   const u = 1 + x;
-  return u === 1 ? x : log(u) * (x / (u - 1));
+  if (u === 1 || u === Number.POSITIVE_INFINITY) return x;
+  return log(u) * (x / (u - 1));
 }
 
 export const log2 = (x: number): number => log(x) / Math.LN2;

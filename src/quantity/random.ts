@@ -1,3 +1,4 @@
+import * as portable from './portable-math';
 /** Seeded random numbers for checks and generators: the same seed gives the same numbers on every
  *  machine. Not for secrets. */
 export interface Random {
@@ -43,10 +44,10 @@ export function seededRandom(seed: number): Random {
       return kept;
     }
     // Box–Muller; 1 − u keeps the logarithm finite.
-    const radius = Math.sqrt(-2 * Math.log(1 - uniform()));
+    const radius = Math.sqrt(-2 * portable.log(1 - uniform()));
     const angle = 2 * Math.PI * uniform();
-    spare = radius * Math.sin(angle);
-    return radius * Math.cos(angle);
+    spare = radius * portable.sin(angle);
+    return radius * portable.cos(angle);
   };
   return {
     uniform,

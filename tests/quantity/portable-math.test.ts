@@ -16,10 +16,11 @@ function expectClose(actual: number, expected: number, relative = 1e-15, absolut
 }
 
 test.each([
-  ['exp', between(-700, 700), 1e-15, 1e-100],
+  ['exp', between(-760, 720), 1e-15, 1e-300],
   ['log', between(1e-300, 1e300), 1e-15, 1e-16],
   ['log', between(0.5, 2), 1e-15, 1e-16],
   ['log1p', between(-0.9, 10), 1e-15, 1e-16],
+  ['log1p', between(-1, 1e308), 1e-15, 1e-16],
   ['log2', between(1e-6, 1e6), 1e-15, 1e-15],
   ['cbrt', between(-1e6, 1e6), 1e-15, 1e-100],
   ['sin', between(-1000, 1000), 1e-15, 1e-16],
@@ -55,6 +56,10 @@ test('edges', () => {
   expect(portable.exp(0)).toBe(1);
   expect(portable.exp(-800)).toBe(0);
   expect(portable.exp(800)).toBe(Number.POSITIVE_INFINITY);
+  expect(portable.exp(Number.NEGATIVE_INFINITY)).toBe(0);
+  expect(portable.exp(Number.POSITIVE_INFINITY)).toBe(Number.POSITIVE_INFINITY);
+  expectClose(portable.exp(709.7), Math.exp(709.7));
+  expect(portable.log1p(Number.POSITIVE_INFINITY)).toBe(Number.POSITIVE_INFINITY);
   expect(portable.exp(Number.NaN)).toBeNaN();
   expect(portable.log(0)).toBe(Number.NEGATIVE_INFINITY);
   expect(portable.log(-1)).toBeNaN();

@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { MeasureOptions } from '../identification';
 import { posed } from './camera';
@@ -33,7 +34,7 @@ export function cameraAbove(
   const parameters = new Float64Array(cameraParameters);
   parameters[7] = cx / 100;
   parameters[8] = cy / 100;
-  parameters[9] = Math.log(pxPerUnit);
+  parameters[9] = portable.log(pxPerUnit);
   return {
     camera: posed({
       fPx,

@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { PhotoPoint } from '../overlay';
 
 export type Vec3 = readonly [number, number, number];
@@ -27,8 +28,8 @@ export function rotationMatrix([a, b, c]: Vec3): Float64Array {
   const x = a / angle;
   const y = b / angle;
   const z = c / angle;
-  const s = Math.sin(angle);
-  const k = 1 - Math.cos(angle);
+  const s = portable.sin(angle);
+  const k = 1 - portable.cos(angle);
   m.set([
     1 - k * (y * y + z * z),
     k * x * y - s * z,
@@ -50,7 +51,7 @@ export function rotationVector(m: ArrayLike<number>): Vec3 {
   const z = m[3] - m[1];
   const s = Math.hypot(x, y, z) / 2;
   const c = (m[0] + m[4] + m[8] - 1) / 2;
-  const angle = Math.atan2(s, c);
+  const angle = portable.atan2(s, c);
   if (s < 1e-9) return c > 0 ? [x / 2, y / 2, z / 2] : halfTurnVector(m, angle);
   const k = angle / (2 * s);
   return [x * k, y * k, z * k];
@@ -123,4 +124,4 @@ export function atHeight(camera: PosedCamera, point: PhotoPoint, heightMm: numbe
 }
 
 /** Angle between the optical axis and the card's normal, rad. */
-export const tiltRad = (camera: PosedCamera): number => Math.acos(Math.min(1, camera.R[8]));
+export const tiltRad = (camera: PosedCamera): number => portable.acos(Math.min(1, camera.R[8]));

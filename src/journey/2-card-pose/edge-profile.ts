@@ -1,4 +1,5 @@
 import { erf } from '../../quantity/erf';
+import * as portable from '../../quantity/portable-math';
 
 export interface EdgeFit {
   /** Position of the edge along the profile, in sample units from the first sample. */
@@ -38,7 +39,7 @@ export function fitEdge(
     for (let i = 0; i < n; i++) {
       const z = (i - t0) / sigma;
       const phi = 0.5 * (1 + erf(z * Math.SQRT1_2));
-      const density = Math.exp(-0.5 * z * z) * 0.3989422804014327;
+      const density = portable.exp(-0.5 * z * z) * 0.3989422804014327;
       const r = samples[i] - a - (b - a) * phi;
       const j0 = (-(b - a) * density) / sigma;
       const j1 = j0 * z;
@@ -108,7 +109,7 @@ export function fitRampEdge(
     for (let i = 0; i < n; i++) {
       const z = (i - t0) / sigma;
       const body = 0.5 * (1 - erf(z * Math.SQRT1_2));
-      const density = Math.exp(-0.5 * z * z) * 0.3989422804014327;
+      const density = portable.exp(-0.5 * z * z) * 0.3989422804014327;
       const slope = (t0 - i) * body + sigma * density;
       const r = samples[i] - outside - step * body - ramp * slope;
       rss += r * r;

@@ -1,4 +1,5 @@
 import { leastSquares } from '../../quantity/least-squares';
+import * as portable from '../../quantity/portable-math';
 import { card } from '../../scale-card/geometry';
 import {
   type PosedCamera,
@@ -51,12 +52,12 @@ const middle: Vec3 = [card.widthMm / 2, card.heightMm / 2, 0];
  *  middle: in these coordinates f, principal point and pose are nearly independent, where with R and
  *  t they lie in one long valley that least squares crawls along. */
 export function cameraFrom(p: ArrayLike<number>, prior: LensPrior): PosedCamera {
-  const fPx = prior.fPx * Math.exp(p[0]);
+  const fPx = prior.fPx * portable.exp(p[0]);
   const cx = prior.cx + p[1] * prior.uCentrePx;
   const cy = prior.cy + p[2] * prior.uCentrePx;
   const x = (100 * p[7] - cx) / fPx;
   const y = (100 * p[8] - cy) / fPx;
-  const depth = fPx / Math.exp(p[9]);
+  const depth = fPx / portable.exp(p[9]);
   const R = multiply(rayFrame(x, y), rotationMatrix([p[4], p[5], p[6]]));
   const t = [x * depth, y * depth, depth].map(
     (v, i) => v - R[3 * i] * middle[0] - R[3 * i + 1] * middle[1],
@@ -78,20 +79,20 @@ function parametersOf(camera: PosedCamera, prior: LensPrior): number[] {
   const y = at[1] / at[2];
   const turn = rotationVector(multiply(transposed(rayFrame(x, y)), R));
   return [
-    Math.log(camera.fPx / prior.fPx),
+    portable.log(camera.fPx / prior.fPx),
     (camera.cx - prior.cx) / prior.uCentrePx,
     (camera.cy - prior.cy) / prior.uCentrePx,
     camera.k1,
     ...turn,
     (camera.fPx * x + camera.cx) / 100,
     (camera.fPx * y + camera.cy) / 100,
-    Math.log(camera.fPx / at[2]),
+    portable.log(camera.fPx / at[2]),
   ];
 }
 
 /** Smallest rotation that takes the optical axis to the direction (x, y, 1). */
 function rayFrame(x: number, y: number): Float64Array {
-  const angle = Math.atan(Math.hypot(x, y));
+  const angle = portable.atan(Math.hypot(x, y));
   const k = Math.hypot(x, y) > 1e-12 ? angle / Math.hypot(x, y) : 1;
   return rotationMatrix([-y * k, x * k, 0]);
 }

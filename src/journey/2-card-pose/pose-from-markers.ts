@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import { card, markers } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PhotoPoint } from '../overlay';
@@ -45,10 +46,10 @@ export function withPrinterAspect({ x, y, u }: PrintScale): PrintScale & { uAspe
   const ux = (u * card.bars.vertical.lengthMm) / card.bars.horizontal.lengthMm;
   const variance = ux * ux + u * u;
   const share = variance / (variance + uPrinterAspect ** 2);
-  const excess = share * Math.log(y / x);
+  const excess = share * portable.log(y / x);
   return {
-    x: x * Math.exp((excess * ux * ux) / variance),
-    y: y * Math.exp((-excess * u * u) / variance),
+    x: x * portable.exp((excess * ux * ux) / variance),
+    y: y * portable.exp((-excess * u * u) / variance),
     u,
     uAspect: uPrinterAspect * Math.sqrt(share),
   };
@@ -129,7 +130,8 @@ export function poseFromMarkers(
     // A crop changes the angle of view behind EXIF's back: where the card alone says so, believe it.
     const alone = fitCamera(solved.points, solved.fit.camera, open, flat);
     const z =
-      Math.log(alone.camera.fPx / stated.fPx) / Math.hypot(Math.sqrt(alone.covariance[0]), uLnExif);
+      portable.log(alone.camera.fPx / stated.fPx) /
+      Math.hypot(Math.sqrt(alone.covariance[0]), uLnExif);
     if (Math.abs(z) > 4) {
       solved = { fit: alone, points: solved.points };
       prior = open;

@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import { rescaleCoordinate } from '../../vision/pixel-scale';
@@ -108,7 +109,7 @@ function originOf(width: number, height: number, grey: GreyImage, camera: PosedC
 function narrowest({ hull }: Blob): number {
   let best = Number.POSITIVE_INFINITY;
   for (let a = 0; a < Math.PI; a += Math.PI / 36) {
-    const across = hull.map(([x, y]) => -x * Math.sin(a) + y * Math.cos(a));
+    const across = hull.map(([x, y]) => -x * portable.sin(a) + y * portable.cos(a));
     best = Math.min(best, Math.max(...across) - Math.min(...across));
   }
   return best;

@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { Blob, Pixel } from './fitting-blob';
 
 /** Mirror line of the blob in the window view's pixels. */
@@ -42,8 +43,8 @@ function refine(blob: Blob, edges: Int32Array, start: RoughAxis): RoughAxis {
 
 /** Best of a few parallel lines around the hull's centroid: perspective and shading shift it. */
 function mirror(blob: Blob, edges: Int32Array, angleRad: number, stepPx: number): RoughAxis {
-  const c = Math.cos(angleRad);
-  const s = Math.sin(angleRad);
+  const c = portable.cos(angleRad);
+  const s = portable.sin(angleRad);
   const [x0, y0] = blob.centroid;
   const offsets = blob.hull.map(([x, y]) => -(x - x0) * s + (y - y0) * c);
   const middle = (Math.max(...offsets) + Math.min(...offsets)) / 2;

@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import { sampleLinear } from '../2-card-pose/sampling';
 import type { PhotoPoint } from '../overlay';
@@ -97,8 +98,8 @@ function repetition(row: Float64Array, stepMm: number, periodMm: number): number
       let s = 0;
       part.forEach((v, i) => {
         const angle = (2 * Math.PI * h * i * stepMm) / periodMm;
-        c += (v - mean) * Math.cos(angle);
-        s += (v - mean) * Math.sin(angle);
+        c += (v - mean) * portable.cos(angle);
+        s += (v - mean) * portable.sin(angle);
       });
       share += (2 * (c * c + s * s)) / (n * energy);
     }

@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
@@ -57,7 +58,7 @@ function dividesLikeRule({ frame, zone }: ThreadPlace, strip: RuleStrip, unitMm:
   const across = Math.abs(frame.along[0] * strip.along[1] - frame.along[1] * strip.along[0]);
   const periodMm = zone.periodMm * unitMm;
   return (
-    across < Math.sin(parallelRad) && unitsMm.some((u) => Math.abs(periodMm / u - 1) < sameUnit)
+    across < portable.sin(parallelRad) && unitsMm.some((u) => Math.abs(periodMm / u - 1) < sameUnit)
   );
 }
 

@@ -1,4 +1,5 @@
 import { ok, type Result, refuse } from '../../quantity/result';
+import { card as cardPrint } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import { project } from '../2-card-pose/camera';
 import type { FoundCard } from '../2-card-pose/find-card';
@@ -28,7 +29,7 @@ export function findThread(
     place = next;
     break;
   }
-  if (!place) return explain(card);
+  if (!place) return explain(card, grey);
   const { frame, zone } = place;
   const reach = Math.max(zone.reachLeftMm, zone.reachRightMm);
   const margin = 3;
@@ -44,7 +45,7 @@ export function findThread(
   return ok(place);
 }
 
-function explain(card: FoundCard): Result<ThreadPlace, RefusalReason> {
+function explain(card: FoundCard, grey: GreyImage): Result<ThreadPlace, RefusalReason> {
   const a = project(card.camera, [88, 68, 0]);
   const b = project(card.camera, [96, 68, 0]);
   const pxPerMm = Math.hypot(a[0] - b[0], a[1] - b[1]) / 8;
@@ -58,8 +59,23 @@ function explain(card: FoundCard): Result<ThreadPlace, RefusalReason> {
       'too-coarse',
       'The thread has too few pixels: go nearer, or send the photo in full size.',
     );
+  if (!showsWindow(card, grey))
+    return refuse(
+      'cut-off',
+      'The photo ends within the card’s window and shows no whole thread: show all of the card.',
+    );
   return refuse(
     'no-thread',
     'No thread is seen on the fitting: turn it so that its thread lies in full view, and avoid glare.',
   );
+}
+
+function showsWindow({ camera }: FoundCard, { width, height }: GreyImage): boolean {
+  const { xMm, yMm, widthMm, heightMm } = cardPrint.window;
+  return [0, 1, 2, 3].every((corner) => {
+    const x = xMm + (corner % 2) * widthMm;
+    const y = yMm + (corner >> 1) * heightMm;
+    const at = project(camera, [x, y, 0]);
+    return at[0] >= 0 && at[1] >= 0 && at[0] < width && at[1] < height;
+  });
 }

@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
@@ -101,7 +102,7 @@ function outlineAt(column: Float64Array, from: number, to: number, field: Field)
   const last = Math.min(column.length - 4, to);
   const value =
     field === 'light'
-      ? (j: number) => Math.log(column[j] + 2)
+      ? (j: number) => portable.log(column[j] + 2)
       : (j: number) => Math.sqrt(column[j]);
   const change = (j: number) => Math.abs(value(j + 2) - value(j - 2));
   let best = 0;

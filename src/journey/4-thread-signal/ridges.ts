@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import { type PosedCamera, project, type Vec3 } from '../2-card-pose/camera';
 import { sampleLinear } from '../2-card-pose/sampling';
@@ -45,8 +46,8 @@ export function unroll(
     for (let i = 0; i < columns; i++) {
       const s = zone.fromS + i * stepMm;
       const r = surface.radiusMm + surface.halfTaper * (s - surface.middleS);
-      const a = r * Math.sin(phi);
-      const b = lift * r * Math.cos(phi);
+      const a = r * portable.sin(phi);
+      const b = lift * r * portable.cos(phi);
       const at = project(camera, [
         o[0] + s * d[0] + a * l[0] + b * up[0],
         o[1] + s * d[1] + a * l[1] + b * up[1],
@@ -133,8 +134,8 @@ export function ridgePresence(
     let b = 0;
     for (let i = from; i <= to; i++) {
       const t = (2 * Math.PI * h * i * view.stepMm) / pitchMm;
-      a += Math.cos(t) * row[i];
-      b += Math.sin(t) * row[i];
+      a += portable.cos(t) * row[i];
+      b += portable.sin(t) * row[i];
     }
     return [a / (to - from + 1), b / (to - from + 1)];
   };
@@ -168,8 +169,8 @@ function likelihood({ rows, stepMm }: Unrolled, pitchMm: number, chosen: readonl
     const s = new Float64Array(n);
     for (let i = 0; i < n; i++) {
       const a = (2 * Math.PI * h * i * stepMm) / pitchMm;
-      c[i] = Math.cos(a);
-      s[i] = Math.sin(a);
+      c[i] = portable.cos(a);
+      s[i] = portable.sin(a);
     }
     return { c, s };
   });
@@ -196,7 +197,7 @@ function likelihood({ rows, stepMm }: Unrolled, pitchMm: number, chosen: readonl
     const power = waves.map(({ a, b }) => ((a * a + b * b) * n) / 2);
     const explained = Math.min(energy * 0.999, power[0] + power[1]);
     const rest = energy - explained + 1e-3 * n;
-    score -= (effective / 2) * Math.log(rest);
+    score -= (effective / 2) * portable.log(rest);
     kept += explained;
     all += energy;
     const variance = rest / n;
@@ -205,7 +206,7 @@ function likelihood({ rows, stepMm }: Unrolled, pitchMm: number, chosen: readonl
       const h = k + 1;
       information +=
         (Math.PI ** 2 * (a * a + b * b) * effective * length * length * h * h) /
-        (6 * variance * pitchMm ** 4);
+        (6 * variance * (pitchMm * pitchMm) ** 2);
     });
   }
   // Neighbouring rows share pixels' noise reduction too.

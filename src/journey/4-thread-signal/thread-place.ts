@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
@@ -42,8 +43,8 @@ export function placeThread(
   const shrink = (cameraHeight - heightMm) / cameraHeight;
   const end = (along: number) =>
     project(camera, [
-      view.originXMm + (axis.through[0] + along * Math.cos(axis.angleRad)) / view.pxPerMm,
-      view.originYMm + (axis.through[1] + along * Math.sin(axis.angleRad)) / view.pxPerMm,
+      view.originXMm + (axis.through[0] + along * portable.cos(axis.angleRad)) / view.pxPerMm,
+      view.originYMm + (axis.through[1] + along * portable.sin(axis.angleRad)) / view.pxPerMm,
       0,
     ]);
   let frame = axisThrough(camera, end(profile.from), end(profile.to), heightMm);
@@ -95,8 +96,8 @@ function shifted(frame: AxisFrame, leftMm: number): AxisFrame {
 
 /** Extent of the blob along the axis and its widest plateau, window pixels from `axis.through`. */
 function widthProfile({ pxPerMm }: WindowView, blob: Blob, axis: RoughAxis) {
-  const c = Math.cos(axis.angleRad);
-  const s = Math.sin(axis.angleRad);
+  const c = portable.cos(axis.angleRad);
+  const s = portable.sin(axis.angleRad);
   const along = ([x, y]: Pixel) => (x - axis.through[0]) * c + (y - axis.through[1]) * s;
   const off = ([x, y]: Pixel) => -(x - axis.through[0]) * s + (y - axis.through[1]) * c;
   const ends = blob.hull.map(along);

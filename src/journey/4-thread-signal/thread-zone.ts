@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { Straightened } from './straightened';
 
 /** Part of the straightened view where something repeats along the axis. */
@@ -34,7 +35,7 @@ export function periodicZones(
   const rows = whitenedRows(view);
   const periods: number[] = [];
   for (let p = shortestMm / 2; p < longestMm; p *= stepRatio) periods.push(p);
-  const octave = Math.round(Math.log(2) / Math.log(stepRatio));
+  const octave = Math.round(portable.log(2) / portable.log(stepRatio));
   const first = periods.findIndex((p) => p >= Math.max(shortestMm, 4 * view.stepMm));
   const found: PeriodicZone[] = [];
   for (const windowMm of [5, 8, 12]) {
@@ -103,7 +104,7 @@ function windowSpectra(
   const i0 = Math.max(0, Math.round((centreMm - windowMm / 2) / view.stepMm));
   const i1 = Math.min(view.columns - 1, Math.round((centreMm + windowMm / 2) / view.stepMm));
   const n = i1 - i0 + 1;
-  const w = Float64Array.from({ length: n }, (_, i) => Math.sin((Math.PI * (i + 0.5)) / n));
+  const w = Float64Array.from({ length: n }, (_, i) => portable.sin((Math.PI * (i + 0.5)) / n));
   const sumW = w.reduce((a, b) => a + b, 0);
   const sumW2 = w.reduce((a, b) => a + b * b, 0);
   const windowed = rows.map(({ values: row }) => {
@@ -141,8 +142,8 @@ function windowSpectra(
   for (let k = 0; k < periods.length && 3 * periods[k] <= windowMm; k++) {
     const rate = (2 * Math.PI * view.stepMm) / periods[k];
     for (let i = 0; i < half; i++) {
-      c[i] = Math.cos(rate * (middle - i));
-      s[i] = Math.sin(rate * (middle - i));
+      c[i] = portable.cos(rate * (middle - i));
+      s[i] = portable.sin(rate * (middle - i));
     }
     for (let r = 0; r < parts.length; r++) {
       const both = parts[r];

@@ -1,6 +1,7 @@
 import type { Estimate } from '../../quantity/estimate';
 import { type LeastSquaresResult, leastSquares } from '../../quantity/least-squares';
 import { invertSymmetric } from '../../quantity/matrix';
+import * as portable from '../../quantity/portable-math';
 import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
 import type { PeriodStart } from './start-period';
 import { contourAt, toothContour } from './tooth';
@@ -94,7 +95,8 @@ export function fitThread(
   ];
   const apart =
     0.5 +
-    (priors.handed * Math.asin(radius0 / (priors.rangeMm ?? Number.POSITIVE_INFINITY))) / Math.PI;
+    (priors.handed * portable.asin(radius0 / (priors.rangeMm ?? Number.POSITIVE_INFINITY))) /
+      Math.PI;
   const lead = start.pitchMm / (2 * Math.PI * radius0);
   /** (t ± λ), whose square times R/p is the slant of tooth.ts. */
   const tilt = (side: Side, slope: number) =>
@@ -111,7 +113,7 @@ export function fitThread(
         {
           flat: Math.max(0.01, Math.min(0.6, p[6])),
           depth: Math.max(0.2, Math.min(0.95, p[7])),
-          blur: (priors.blurMm * Math.exp(p[8])) / p[0],
+          blur: (priors.blurMm * portable.exp(p[8])) / p[0],
           halfAngleRad: Math.max(0.2, Math.min(0.9, p[9])),
         },
         Math.max(1e-6, (p[2] / p[0]) * t * t),
@@ -243,7 +245,7 @@ export function fitThread(
     depth: p[7],
     halfAngleRad: p[9],
     freeAngle,
-    blurMm: priors.blurMm * Math.exp(p[8]),
+    blurMm: priors.blurMm * portable.exp(p[8]),
     covariance: inflated(fit!.covariance, inflation, ridges, fitParameters.length),
     scatterMm: scatter,
     cost: fit!.cost,

@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
 
 /** Of the camera from the rule's face. */
@@ -64,8 +65,8 @@ export function withRuler(base: ThreadMeasurement, shot: RulerShot): ThreadMeasu
   const gradient = ((uTilt * shot.apartMm) / Math.SQRT2) * shot.distance.inverse;
   // Scale along a direction φ is 1 − t²/2·cos²(φ − ψ), ψ uniform, E[(t²/2)²] = T⁴/20 for t rectangular in ±T.
   // Pitch: along the axis over along the rule. Diameter: 1 over along the rule.
-  const square = tiltBoundRad ** 4 / 20;
-  const sin2 = Math.sin(shot.angleRad) ** 2;
+  const square = (tiltBoundRad * tiltBoundRad) ** 2 / 20;
+  const sin2 = portable.sin(shot.angleRad) ** 2;
   const foreshortened = {
     pitch: (square * sin2) / 2,
     major: (3 * square) / 8,

@@ -1,4 +1,5 @@
 import { solveSymmetric } from '../../quantity/matrix';
+import * as portable from '../../quantity/portable-math';
 import type { OutlinePoint } from '../4-thread-signal/outline-edges';
 
 /** A first period from outline points: linear least squares at each trial pitch, robustly weighted. */
@@ -89,7 +90,7 @@ function fitAt(
   const amplitudeMm = Math.hypot(c[4], c[5]);
   return {
     pitchMm,
-    crestS: middleS + (Math.atan2(c[5], c[4]) / (2 * Math.PI)) * pitchMm,
+    crestS: middleS + (portable.atan2(c[5], c[4]) / (2 * Math.PI)) * pitchMm,
     left: [c[0], c[1]],
     right: [c[2], c[3]],
     amplitudeMm,
@@ -108,8 +109,8 @@ function bases(points: readonly OutlinePoint[], middleS: number, pitchMm: number
     for (let k = 1; k <= harmonics; k++) {
       const sign = side === 'right' && k % 2 === 1 ? -1 : 1;
       const a = (2 * Math.PI * k * t) / pitchMm;
-      rows[row + 2 + 2 * k] = sign * Math.cos(a);
-      rows[row + 3 + 2 * k] = sign * Math.sin(a);
+      rows[row + 2 + 2 * k] = sign * portable.cos(a);
+      rows[row + 3 + 2 * k] = sign * portable.sin(a);
     }
   });
   return rows;

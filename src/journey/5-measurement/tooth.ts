@@ -1,4 +1,5 @@
 import { erf } from '../../quantity/erf';
+import * as portable from '../../quantity/portable-math';
 
 /** One period of a thread's outline, in units of the pitch: a trapezoid with a crest flat, straight
  *  flanks and a root, as a photo shows it. */
@@ -16,7 +17,7 @@ const phases = 48;
 const nodes = 17;
 const reach = 2.6;
 const offsets = Float64Array.from({ length: nodes }, (_, i) => reach * ((2 * i) / (nodes - 1) - 1));
-const weights = offsets.map((u) => Math.exp(-0.5 * u * u));
+const weights = offsets.map((u) => portable.exp(-0.5 * u * u));
 const weightSum = weights.reduce((a, b) => a + b, 0);
 
 const heights = new Float64Array(nodes);
@@ -30,7 +31,7 @@ const heights = new Float64Array(nodes);
  *  its sign by side and hand. Crests keep their height and roots fill. Then blur pulls convex
  *  corners in, which is what makes naive crest diameters small. */
 export function toothContour(shape: ToothShape, slant: number): Float64Array {
-  const slope = 1 / Math.tan(shape.halfAngleRad);
+  const slope = 1 / portable.tan(shape.halfAngleRad);
   const corner = slant * slope;
   const height = (x: number) => {
     const off = Math.abs(x - Math.round(x)) - shape.flat / 2;
@@ -58,7 +59,7 @@ function halfLevel(heights: Float64Array, sigma: number, start: number): number 
     for (let i = 0; i < nodes; i++) {
       const z = (heights[i] - y) / sigma;
       covered += weights[i] * 0.5 * (1 + erf(z * Math.SQRT1_2));
-      slope += (weights[i] * 0.3989422804 * Math.exp(-0.5 * z * z)) / sigma;
+      slope += (weights[i] * 0.3989422804 * portable.exp(-0.5 * z * z)) / sigma;
     }
     const move = Math.max(-1.5 * sigma, Math.min(1.5 * sigma, covered / slope));
     y += move;

@@ -1,4 +1,5 @@
 import { erf } from '../../quantity/erf';
+import * as portable from '../../quantity/portable-math';
 import type { Thread } from '../../standards/thread';
 
 /** Where the crests of a made and used part lie: equally spaced diameters and their
@@ -102,7 +103,7 @@ function wearDensity(w: number, stepMm: number): number {
   const from = Math.max(0, w - stepMm / 2);
   const to = w + stepMm / 2;
   const scale = worn.spreadMm * Math.SQRT2;
-  const fresh = Math.exp(-from / worn.freshMeanMm) - Math.exp(-to / worn.freshMeanMm);
+  const fresh = portable.exp(-from / worn.freshMeanMm) - portable.exp(-to / worn.freshMeanMm);
   return worn.share * (erf(to / scale) - erf(from / scale)) + (1 - worn.share) * fresh;
 }
 

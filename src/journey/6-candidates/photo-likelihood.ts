@@ -1,4 +1,5 @@
 import type { Estimate } from '../../quantity/estimate';
+import * as portable from '../../quantity/portable-math';
 import type { Connection } from '../../standards/connections/connection';
 import type { ThreadMeasurement } from '../5-measurement/thread-measurement';
 
@@ -67,7 +68,7 @@ export function photoShape(m: MeasuredThread): PhotoShape {
 
 function normal(value: number, mean: number, u: number): number {
   const z = (value - mean) / u;
-  return Math.exp(-0.5 * z * z) / (u * Math.sqrt(2 * Math.PI));
+  return portable.exp(-0.5 * z * z) / (u * Math.sqrt(2 * Math.PI));
 }
 
 /** Of a measured taper, mm/mm on diameter. Uneven wear bends a straight thread a little. */

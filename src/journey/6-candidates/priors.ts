@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { Connection } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
 
@@ -45,8 +46,8 @@ function formShare({ form, end }: Connection): number {
 
 /** Middle sizes (8 to 45 mm over the crests) are commoner than the extremes. */
 function sizeShare(basicMajorMm: number): number {
-  const octaves = Math.log2(basicMajorMm / 20);
-  return Math.exp(-0.5 * octaves ** 2) + 0.12;
+  const octaves = portable.log2(basicMajorMm / 20);
+  return portable.exp(-0.5 * octaves ** 2) + 0.12;
 }
 
 /** A listed thread that carries something else than its listed connections (a plug, a bolt, a

@@ -1,5 +1,6 @@
 import { erf } from '../../quantity/erf';
 import { mmPerInch } from '../../quantity/length';
+import * as portable from '../../quantity/portable-math';
 import type { Reading, Seat } from './reading';
 import { seats } from './reading';
 
@@ -25,7 +26,7 @@ const minMm = 3;
 const maxMm = 170;
 /** Of a misread length: even over the octaves. */
 export function misreadLengthDensity(mm: number): number {
-  return 1 / (Math.max(mm, 1) * Math.log(maxMm / minMm));
+  return 1 / (Math.max(mm, 1) * portable.log(maxMm / minMm));
 }
 
 /** Step between neighbouring values written like this one. A fraction of an inch is taken as no
@@ -36,7 +37,7 @@ export function resolutionMm(text: string): number {
   const denominator = /\/\s*(\d+)$/.exec(number)?.[1];
   if (denominator !== undefined) return mmPerInch / Math.max(16, Number(denominator));
   const places = /[.,](\d+)$/.exec(number)?.[1]?.length ?? 0;
-  return Math.min(unitMm * 10 ** -places, unitMm === 1 ? 1 : mmPerInch / 16);
+  return Math.min(unitMm * Number(`1e-${places}`), unitMm === 1 ? 1 : mmPerInch / 16);
 }
 
 /** Density of reading `mm` when the length is `trueMm`: Gaussian of standard uncertainty `uMm`,
@@ -73,7 +74,7 @@ export function bladeChances(pitchMm: number, turns: number, misread: number): F
   let near = 0;
   for (let i = 0; i < blades.length; i++) {
     const z = ((blades[i]! - pitchMm) * engaged) / (seenShareOfPitch * pitchMm);
-    fit[i] = Math.exp(-0.5 * z * z);
+    fit[i] = portable.exp(-0.5 * z * z);
     fits += fit[i]!;
     if (isNear(blades[i]!, pitchMm)) near++;
   }

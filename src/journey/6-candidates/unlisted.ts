@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import {
   flankLikelihood,
   type MeasuredThread,
@@ -29,7 +30,7 @@ export interface Unlisted {
   readonly weight: number;
 }
 
-const pitchOctaves = Math.log(6.5 / 0.3);
+const pitchOctaves = portable.log(6.5 / 0.3);
 const standardPitches = blades.filter((p) => p >= 0.5 && p <= 6.4);
 const offsets = [-5, -4, -3, -2.4, -1.8, -1.2, -0.6, 0, 0.6, 1.2, 1.8, 2.4, 3, 4, 5];
 /** Shares among unlisted threads (judgement). */
@@ -94,7 +95,7 @@ function overPitches(
     // Without a photo, only a gauge speaks of pitch: a sweep over the range will do.
     const steps = models.some((m) => m.reading.kind === 'pitch-gauge') ? 48 : 1;
     for (let i = 0; i < steps; i++) {
-      anyPitch += at(0.3 * Math.exp((pitchOctaves * (i + 0.5)) / steps)) / steps;
+      anyPitch += at(0.3 * portable.exp((pitchOctaves * (i + 0.5)) / steps)) / steps;
     }
   }
   return unlistedWithStandardPitch * standard + (1 - unlistedWithStandardPitch) * anyPitch;

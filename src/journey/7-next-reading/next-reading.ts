@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { Connection } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
 import type { ReadingKind } from '../6-candidates/reading';
@@ -132,6 +133,6 @@ export function expectedGain(table: OutcomeTable, scenarios: readonly Scenario[]
 
 function entropy(weights: Float64Array, total: number): number {
   let bits = 0;
-  for (const w of weights) if (w > 1e-15) bits -= (w / total) * Math.log2(w / total);
+  for (const w of weights) if (w > 1e-15) bits -= (w / total) * portable.log2(w / total);
   return bits;
 }
