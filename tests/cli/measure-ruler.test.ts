@@ -2,9 +2,12 @@ import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { z } from 'zod';
 import { makePng } from '../journey/1-photo/make-files';
 import { drawScrew, marksOf } from '../journey/drawn-screw';
 import { jsonLines, runCommand } from './run-command';
+
+const estimate = z.object({ value: z.number(), u: z.number() });
 
 test('--ruler measures a screw without the card; marks outside the photo are refused', async () => {
   const screw = {
@@ -38,7 +41,9 @@ test('--ruler measures a screw without the card; marks outside the photo are ref
     outcome: 'measured',
     reference: { kind: 'ruler', axisHeightMm: null, cameraHeightMm: null, tiltDeg: null },
   });
-  const { pitchMm, majorDiameterMm, correlation } = answer.thread;
+  const { pitchMm, majorDiameterMm, correlation } = z
+    .object({ pitchMm: estimate, majorDiameterMm: estimate, correlation: z.number() })
+    .parse(answer.thread);
   expect(Math.abs(pitchMm.value - screw.pitchMm)).toBeLessThan(1.96 * pitchMm.u);
   expect(Math.abs(majorDiameterMm.value - screw.majorMm)).toBeLessThan(1.96 * majorDiameterMm.u);
   expect(correlation).toBeGreaterThan(0.8);
