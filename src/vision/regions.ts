@@ -60,30 +60,32 @@ export function morph(
   operation: 'open' | 'close',
   radiusPx: number,
 ): GreyImage {
-  const isSet = (value: number) => value !== 0;
-  const isClear = (value: number) => value === 0;
-  const grow = (image: GreyImage) => near(cv, image, isSet, radiusPx, 255);
-  const shrink = (image: GreyImage) => near(cv, image, isClear, radiusPx, 0);
+  const grow = (image: GreyImage) => near(cv, image, true, radiusPx);
+  const shrink = (image: GreyImage) => near(cv, image, false, radiusPx);
   return operation === 'open' ? grow(shrink(mask)) : shrink(grow(mask));
 }
 
-/** Writes `value` where a pixel of the wanted kind lies within the radius, its opposite elsewhere. */
-function near(
-  cv: OpenCv,
-  image: GreyImage,
-  isWanted: (value: number) => boolean,
-  radiusPx: number,
-  value: 0 | 255,
-): GreyImage {
-  if (!image.data.some(isWanted)) return { ...image, data: image.data.map(() => 255 - value) };
-  return withScope(cv, ({ mat, upload }) => {
+/** Sets (or clears) every pixel that has a set (or clear) one within the radius, and the rest the
+ *  other way. */
+function near(cv: OpenCv, image: GreyImage, set: boolean, radiusPx: number): GreyImage {
+  const { width, height, data } = image;
+  const [inside, outside] = set ? [255, 0] : [0, 255];
+  return withScope(cv, ({ own, mat }) => {
+    const targets = own(new cv.Mat(height, width, cv.CV_8UC1));
+    const target = targets.data;
+    let found = 0;
+    for (let i = 0; i < data.length; i++) {
+      const wanted = (data[i] !== 0) === set;
+      target[i] = wanted ? 0 : 255;
+      if (wanted) found++;
+    }
+    const result = new Uint8Array(data.length).fill(outside);
+    if (found === 0) return { width, height, data: result };
     const distances = mat();
-    const targets = { ...image, data: image.data.map((v) => (isWanted(v) ? 0 : 255)) };
-    cv.distanceTransform(upload(targets), distances, cv.DIST_L2, cv.DIST_MASK_PRECISE);
-    const data = new Uint8Array(image.data.length);
+    cv.distanceTransform(targets, distances, cv.DIST_L2, cv.DIST_MASK_PRECISE);
     const within = distances.data32F;
-    for (let i = 0; i < data.length; i++) data[i] = within[i] <= radiusPx ? value : 255 - value;
-    return { width: image.width, height: image.height, data };
+    for (let i = 0; i < result.length; i++) if (within[i] <= radiusPx) result[i] = inside;
+    return { width, height, data: result };
   });
 }
 
