@@ -4,7 +4,7 @@ import { readPhoto } from './1-photo/read-photo';
 import { type FoundCard, findCard } from './2-card-pose/find-card';
 import { findFitting } from './3-silhouette/find-fitting';
 import { findThread } from './4-thread-signal/find-thread';
-import { solveThread, type ThreadSolution } from './5-measurement/solve-thread';
+import { bothSidesSpeak, solveThread, type ThreadSolution } from './5-measurement/solve-thread';
 import type { ThreadMeasurement } from './5-measurement/thread-measurement';
 import { uncheckedPrint, withUncertainty } from './5-measurement/uncertainty';
 import { conclude } from './7-next-reading/conclude';
@@ -129,7 +129,7 @@ function printScale({ bars }: MeasureOptions): { x: number; y: number; u: number
 function notesOn(
   photo: Photo,
   card: FoundCard,
-  { resting }: ThreadSolution,
+  { resting, points, fit }: ThreadSolution,
   options: MeasureOptions,
 ): Note[] {
   const notes: Note[] = [];
@@ -137,6 +137,7 @@ function notesOn(
   if (photo.f35Mm === null || !card.usedExif) notes.push('no-focal-length');
   if (card.notFlat) notes.push('card-not-flat');
   if (resting.on === 'unknown') notes.push('resting-unknown');
+  if (!bothSidesSpeak(points, fit)) notes.push('one-side-only');
   if (card.detected.length < 20) notes.push('few-markers');
   return notes;
 }

@@ -60,10 +60,12 @@ export function placeThread(
   );
   let zone = periodicZones(straight, [0, lengthMm])[0];
   if (!zone) return null;
-  const envelopes = (['left', 'right'] as const).map((side) =>
-    textureEnvelope(straight, zone, side),
-  );
-  const [a, b] = envelopes;
+  // A shadow ends in noise that looks like texture; the ridges know better how far out metal goes.
+  const [a, b] = (['left', 'right'] as const).map((side) => {
+    const envelope = textureEnvelope(straight, zone, side);
+    const reach = side === 'left' ? zone.reachLeftMm : zone.reachRightMm;
+    return envelope && Math.min(envelope, reach + beyondRidgesMm);
+  });
   const envelopeMm = field === 'dark' && a && b ? (a + b) / 2 : null;
   // Where the crests are, left and right, has the axis in its middle; a shadow's edge may not.
   const off = (envelopeMm ? a! - b! : zone.reachLeftMm - zone.reachRightMm) / 2;
@@ -89,6 +91,9 @@ export function placeThread(
   }
   return { frame, lengthMm, widest, zone, envelopeMm };
 }
+
+/** Crests stand out past the outermost rows in which ridges repeat by about half a tooth. */
+const beyondRidgesMm = 0.9;
 
 function shifted(frame: AxisFrame, leftMm: number): AxisFrame {
   return { ...frame, origin: onAxisPlane(frame, 0, leftMm) };

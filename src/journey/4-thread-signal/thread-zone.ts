@@ -18,7 +18,7 @@ export interface PeriodicZone {
 const shortestMm = 0.72;
 const longestMm = 3.42;
 const stepRatio = 1.028;
-const rowStrideMm = 0.25;
+const rowStrideMm = 0.36;
 
 interface Row {
   /** Axis frame, mm. */
@@ -42,7 +42,7 @@ export function periodicZones(
     for (
       let centre = insideS[0] + windowMm / 2;
       centre <= insideS[1] - windowMm / 2 + 1e-9;
-      centre += windowMm / 8
+      centre += windowMm / 6
     ) {
       const spectra = windowSpectra(view, rows, centre - view.fromS, windowMm, periods);
       let best = -1;

@@ -38,7 +38,7 @@ export interface ThreadSolution {
 const halfAngleRad = (29 * Math.PI) / 180;
 /** Depth below the crests at which a thread's brightness pattern sits, pitches: between crest and
  *  root, shading decides; the middle of the flank is what light and dark have in common. */
-const ridgeDepth = { value: 0.33, u: 0.12 };
+const ridgeDepth = { value: 0.15, u: 0.2 };
 const rounds = 3;
 
 type Refusal = 'no-thread' | 'too-few-turns';
@@ -110,7 +110,8 @@ export function solveThread(
   let hexHalfWidthMm: number | null = null;
   for (let round = 0; round < rounds; round++) {
     // The two sides put the axis in their middle; the widest part puts it at its height.
-    frame = recentred(camera, frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn);
+    if (bothSidesSpeak(points, fit))
+      frame = recentred(camera, frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn);
     const hex = widestHalfWidth(grey, camera, frame, place, mmPerPx, field, card.blurPx);
     if (hex && hex.mm > 1.03 * fit.crestRadiusMm) {
       const heightMm = (Math.sqrt(3) / 2) * hex.mm;
@@ -158,8 +159,8 @@ export function solveThread(
     if (points.length < 40) return refuse('no-thread', noThread);
     ridges = ridgesNear(inner(zone, current.pitchMm), surfaceOf(current), current.pitchMm, 0.015);
     const from = continued(current, middle());
-    right = solve(from, 1, current);
-    left = solve(from, -1, current);
+    right = solve(from, 1, right);
+    left = solve(from, -1, left);
     fit = right.scatterMm <= left.scatterMm ? right : left;
   }
   if ((zone.toS - zone.fromS) / fit.pitchMm < 3)
@@ -188,6 +189,16 @@ function inner(zone: Extent, pitchMm: number): Extent {
 
 const noThread =
   'Lay the fitting in the card’s window with its thread in full view, and shoot from above.';
+
+/** A side with a fraction of the other's outline says nothing of the middle: the axis would follow it
+ *  a little further every round. */
+export function bothSidesSpeak(points: readonly OutlinePoint[], fit: ThreadFit): boolean {
+  const heard = { left: 0, right: 0 };
+  points.forEach((q, i) => {
+    heard[q.side] += fit.weights[i];
+  });
+  return Math.min(heard.left, heard.right) > 0.3 * Math.max(heard.left, heard.right);
+}
 
 interface Surface {
   readonly radiusMm: number;
