@@ -81,8 +81,11 @@ export function withUncertainty(
   };
   // An outline that does not keep to the model has said little about where its crests are.
   const ragged = Math.max(0, fit.scatterMm / pitchMm - 0.04) * 0.9 * pitchMm;
+  // Nor has a side most of whose points are elsewhere: then one side carries the diameter, and what
+  // the other shows may be a shadow's edge.
+  const doubt = Math.max(0, 1 - sideAgreement(solution) / expectedAgreement);
   const bias = 2 * allowances.edgeBiasPx * mmPerPx;
-  const form = Math.hypot(allowances.formOfPitch * pitchMm, ragged);
+  const form = Math.hypot(allowances.formOfPitch * pitchMm, ragged, doubt * pitchMm);
   const named = budgetBySource(result, sigma, [
     { name: 'focal-length', inputs: Array.from({ length: cameraParameters }, (_, i) => i) },
     { name: 'height', inputs: [iHeight] },
@@ -110,6 +113,7 @@ export function withUncertainty(
     Math.sqrt(result.covariance[8]),
     allowances.taper,
     ragged / lengthMm,
+    (0.5 * doubt * pitchMm) / lengthMm,
   );
   const angle = (2 * fit.halfAngleRad * 180) / Math.PI;
   const uAngle = Math.hypot((2 * Math.sqrt(of(9, 9)) * 180) / Math.PI, 0.5);
@@ -125,6 +129,18 @@ export function withUncertainty(
     middleFromEndMm: middleS - firstCrest(solution, frame),
     budget,
   };
+}
+
+/** Mean weight of points whose scatter is as stated, less a margin: 0.8 for a Gaussian. */
+const expectedAgreement = 0.62;
+
+/** Mean weight of the points on the side that keeps less to the fit. */
+function sideAgreement({ points, fit }: ThreadSolution): number {
+  const means = (['left', 'right'] as const).map((side) => {
+    const own = points.flatMap((q, i) => (q.side === side ? [fit.weights[i]] : []));
+    return own.length < 10 ? 0 : own.reduce((a, b) => a + b, 0) / own.length;
+  });
+  return Math.min(...means);
 }
 
 /** Crest positions on the left side lie at crestS + k·p; the first one inside the zone. */
