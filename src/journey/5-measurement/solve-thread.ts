@@ -230,8 +230,10 @@ function chooseStart(
     const start = startPeriod(points, middleS, pitches);
     return start ? [{ start, ridges }] : [];
   });
+  // Twice the pitch holds every harmonic of the pitch and gains on it by noise alone.
+  const finest = Math.min(...tried.map(({ ridges }) => ridges.pitchMm));
   const value = ({ start, ridges }: (typeof tried)[number]) =>
-    start.explained + 2 * ridges.explained;
+    start.explained + 2 * ridges.explained - (ridges.pitchMm > 1.5 * finest ? 0.1 : 0);
   return tried.sort((a, b) => value(b) - value(a))[0] ?? null;
 }
 

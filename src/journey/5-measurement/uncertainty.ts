@@ -23,7 +23,7 @@ const allowances = {
   /** Form of crests, dents, the helix against its section: share of a pitch on diameter; relative
    *  on pitch. */
   formOfPitch: 0.012,
-  pitchRelative: 0.001,
+  pitchRelative: 0.0012,
   /** Lead-in and run-out that count as crests, on taper. */
   taper: 0.003,
   /** Sag of the card under the fitting, mm of height. */

@@ -1,0 +1,116 @@
+import type { Estimate } from '../../quantity/estimate';
+import type { Field } from '../../scale-card/geometry';
+import type { GreyImage } from '../../vision/grey-image';
+import type { PosedCamera } from '../2-card-pose/camera';
+import { type OutlinePoint, outlineEdges, type Side } from '../4-thread-signal/outline-edges';
+import { coneThrough, type NosePoint, straightRun } from './nose-cone';
+import type { ThreadSolution } from './solve-thread';
+
+export interface NoseView {
+  readonly camera: PosedCamera;
+  readonly blurPx: number;
+}
+
+export type NoseThread = Pick<ThreadSolution, 'frame' | 'zone' | 'mmPerPx'> & {
+  readonly fit: Pick<ThreadSolution['fit'], 'crestRadiusMm' | 'halfTaper' | 'middleS' | 'pitchMm'>;
+};
+
+const sides: readonly Side[] = ['left', 'right'];
+
+/** What tells a cone from the chamfer that leads into any thread. A chamfer starts little below the
+ *  root and climbs to the crests; a flare's cone ends at or below the root (common practice; the
+ *  chamfer's depth of about a pitch too). Shares of the crest radius and of the pitch. */
+const leastFall = { ofRadius: 0.15, ofPitch: 0.5 };
+const crestBand = 0.5;
+const leastLength = { px: 8, mm: 0.9 };
+const widestDeg = { from: 20, to: 60 };
+/** Left and right of one cone agree; a shadow's edge rarely mirrors the metal's. */
+const sidesDifferDeg = 4;
+const uSystematicDeg = 0.5;
+/** Flare cones are 8° apart: an angle less sure than this would not keep them apart. */
+const uMostDeg = 2;
+
+/** Half angle of the cone ahead of the thread; null when there is none, or none is resolved. The
+ *  thread's frame has its axis between both outlines, so that an axis turned on the card makes one
+ *  side steeper and the other flatter by as much. */
+export function noseHalfAngle(
+  grey: GreyImage,
+  view: NoseView,
+  thread: NoseThread,
+  field: Field,
+): Estimate | null {
+  const { fit, zone, mmPerPx } = thread;
+  const radiusMm = fit.crestRadiusMm + fit.halfTaper * (zone.fromS - fit.middleS);
+  const p = fit.pitchMm;
+  const points = sides.flatMap((side) => noseOutline(grey, view, thread, field, side, radiusMm));
+  const ceiling = radiusMm - crestBand * p;
+  const below = points.filter((q) => q.r < ceiling);
+  const run = straightRun(below, mmPerPx, widestDeg);
+  if (!run) return null;
+  const cone = coneThrough(run, mmPerPx, 1.5 * view.blurPx * mmPerPx);
+  if (!cone) return null;
+  (globalThis as any).noseTrace = JSON.stringify({
+    n: run.length,
+    a: cone.halfAngleDeg.toFixed(1),
+    u: cone.uDeg.toFixed(2),
+    l: cone.sidesDeg.left.toFixed(1),
+    r: cone.sidesDeg.right.toFixed(1),
+    len: (cone.toS - cone.fromS).toFixed(2),
+    px: ((cone.toS - cone.fromS) / mmPerPx).toFixed(1),
+    fallR: ((cone.toR - cone.fromR) / radiusMm).toFixed(2),
+    fallP: ((cone.toR - cone.fromR) / p).toFixed(2),
+    top: ((radiusMm - cone.toR) / p).toFixed(2),
+    climb: climbsToCrests(points, cone, ceiling, 0.25 * p, 1.5 * mmPerPx),
+  }).replace(/"/g, ''); //TRACE
+  const { fromR, toR, fromS, toS } = cone;
+  if (toS - fromS < Math.max(leastLength.px * mmPerPx, leastLength.mm)) return null;
+  if (toR - fromR < Math.max(leastFall.ofRadius * radiusMm, leastFall.ofPitch * p)) return null;
+  if (Math.abs(cone.sidesDeg.left - cone.sidesDeg.right) > sidesDifferDeg) return null;
+  if (climbsToCrests(points, cone, ceiling, 0.25 * p, 1.5 * mmPerPx)) return null;
+  const u = Math.hypot(cone.uDeg, uSystematicDeg);
+  if (u > uMostDeg || cone.halfAngleDeg < widestDeg.from || cone.halfAngleDeg > widestDeg.to)
+    return null;
+  return { value: cone.halfAngleDeg, u };
+}
+
+/** The outline from beyond the free end to the first whole turn. */
+function noseOutline(
+  grey: GreyImage,
+  { camera, blurPx }: NoseView,
+  { frame, zone, mmPerPx, fit }: NoseThread,
+  field: Field,
+  side: Side,
+  radiusMm: number,
+): OutlinePoint[] {
+  // The zone leaves out the turns over the chamfer, up to two and a half.
+  const where = {
+    fromS: zone.fromS - 1.3 * radiusMm - 3 * fit.pitchMm,
+    toS: zone.fromS + 0.5 * fit.pitchMm,
+  };
+  const band = { fromR: 0.2 * radiusMm, toR: 1.06 * radiusMm };
+  // Cuts cross the cone's edge at a slant, which widens the blur on them.
+  const slant = 1.3;
+  return outlineEdges(grey, camera, frame, side, where, () => band, mmPerPx, field, slant * blurPx);
+}
+
+/** Whether the cone's line goes on among the crests, as a chamfer's does. */
+function climbsToCrests(
+  points: readonly NosePoint[],
+  cone: { readonly at: (q: NosePoint) => number },
+  ceilingMm: number,
+  climbMm: number,
+  toleranceMm: number,
+): boolean {
+  const above = (side: Side) =>
+    points.filter(
+      (q) =>
+        q.side === side &&
+        q.r >= ceilingMm &&
+        q.r < ceilingMm + climbMm &&
+        Math.abs(cone.at(q)) < toleranceMm,
+    );
+  return sides.some((side) => {
+    const found = above(side).map((q) => q.r);
+    return found.length >= 3 && Math.max(...found) - Math.min(...found) > 0.5 * climbMm;
+  });
+}
