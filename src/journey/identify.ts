@@ -122,7 +122,8 @@ function printScale({ bars }: MeasureOptions): { x: number; y: number; u: number
   return {
     x: bars.horizontalMm / 150,
     y: bars.verticalMm / 100,
-    u: Math.max(bars.uMm / 100, 1e-4),
+    // Both bars speak for the one scale: u/√(150² + 100²).
+    u: Math.max(bars.uMm / 180, 1e-4),
   };
 }
 
