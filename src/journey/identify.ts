@@ -4,6 +4,7 @@ import { readPhoto } from './1-photo/read-photo';
 import { type FoundCard, findCard } from './2-card-pose/find-card';
 import { findFitting } from './3-silhouette/find-fitting';
 import { findThread } from './4-thread-signal/find-thread';
+import { noseHalfAngle } from './5-measurement/nose-angle';
 import { bothSidesSpeak, solveThread, type ThreadSolution } from './5-measurement/solve-thread';
 import type { ThreadMeasurement } from './5-measurement/thread-measurement';
 import { uncheckedPrint, withUncertainty } from './5-measurement/uncertainty';
@@ -92,7 +93,12 @@ export async function identifyPhoto(
   if (!solved.ok) return refused(solved);
   const measurement: ThreadMeasurement = {
     ...withUncertainty(found.value, solved.value, scale.u),
-    noseHalfAngleDeg: null,
+    noseHalfAngleDeg: noseHalfAngle(
+      photo.value.grey,
+      found.value,
+      solved.value,
+      fitting.value.field,
+    ),
   };
 
   clock.enter('candidates');

@@ -49,19 +49,6 @@ export function noseHalfAngle(
   if (!run) return null;
   const cone = coneThrough(run, mmPerPx, 1.5 * view.blurPx * mmPerPx);
   if (!cone) return null;
-  (globalThis as any).noseTrace = JSON.stringify({
-    n: run.length,
-    a: cone.halfAngleDeg.toFixed(1),
-    u: cone.uDeg.toFixed(2),
-    l: cone.sidesDeg.left.toFixed(1),
-    r: cone.sidesDeg.right.toFixed(1),
-    len: (cone.toS - cone.fromS).toFixed(2),
-    px: ((cone.toS - cone.fromS) / mmPerPx).toFixed(1),
-    fallR: ((cone.toR - cone.fromR) / radiusMm).toFixed(2),
-    fallP: ((cone.toR - cone.fromR) / p).toFixed(2),
-    top: ((radiusMm - cone.toR) / p).toFixed(2),
-    climb: climbsToCrests(points, cone, ceiling, 0.25 * p, 1.5 * mmPerPx),
-  }).replace(/"/g, ''); //TRACE
   const { fromR, toR, fromS, toS } = cone;
   if (toS - fromS < Math.max(leastLength.px * mmPerPx, leastLength.mm)) return null;
   if (toR - fromR < Math.max(leastFall.ofRadius * radiusMm, leastFall.ofPitch * p)) return null;

@@ -3,6 +3,7 @@ import {
   createResource,
   createSignal,
   For,
+  type JSX,
   Match,
   onMount,
   Show,
@@ -38,7 +39,7 @@ export function ResultScreen(props: { readonly id: string }) {
           <p>{t().sheet.missing}</p>
         </div>
       </Match>
-      <Match when={state() === 'open' && openSheet() && tables()} keyed={false}>
+      <Match when={state() === 'open' && openSheet() && tables()}>
         <Result tables={tables()!} />
       </Match>
       <Match when={state() !== 'missing'}>
@@ -257,7 +258,7 @@ function Result(props: { readonly tables: Tables }) {
   );
 }
 
-function Fact(props: { readonly name: string; readonly children: import('solid-js').JSX.Element }) {
+function Fact(props: { readonly name: string; readonly children: JSX.Element }) {
   return (
     <div>
       <dt class="soft">{props.name}</dt>
