@@ -1,6 +1,7 @@
 import type { Identification } from '../journey/identification';
 
-/** Relative standard uncertainty from which a diameter counts as not resolved. */
+/** Relative standard uncertainty, beyond the scale it shares with the pitch, from which a diameter
+ *  counts as not resolved. */
 const unresolvedMajor = 0.03;
 
 /** One photo's line of `measure --json`. Outside tests rely on these names: add, never rename. */
@@ -11,7 +12,8 @@ export function identificationJson(photo: string, identification: Identification
   const { pitchMm, majorDiameterMm, correlation, taper, flankAngleDeg } = measurement;
   // With an outline that has faded, the matching core still weighs what little is known of the
   // diameter; as a number of its own it would be a guess.
-  const resolved = majorDiameterMm.u < unresolvedMajor * majorDiameterMm.value;
+  const own = majorDiameterMm.u * Math.sqrt(1 - correlation ** 2);
+  const resolved = own < unresolvedMajor * majorDiameterMm.value;
   const major = resolved
     ? { majorDiameterMm, correlation }
     : { majorDiameterMm: null, correlation: null };
