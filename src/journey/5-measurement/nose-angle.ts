@@ -1,9 +1,10 @@
 import type { Estimate } from '../../quantity/estimate';
+import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import { type OutlinePoint, outlineEdges, type Side } from '../4-thread-signal/outline-edges';
-import { coneThrough, type NosePoint, straightRun } from './nose-cone';
+import { coneThrough, type NosePoint, ratherRim, straightRun, uSystematicDeg } from './nose-cone';
 import type { ThreadSolution } from './solve-thread';
 
 export interface NoseView {
@@ -21,12 +22,15 @@ const sides: readonly Side[] = ['left', 'right'];
  *  root and climbs to the crests; a flare's cone ends at or below the root (common practice; the
  *  chamfer's depth of about a pitch too). Shares of the crest radius and of the pitch. */
 const leastFall = { ofRadius: 0.15, ofPitch: 0.5 };
+/** Below the roots no chamfer is as deep as this, pitches. */
+const deeperThanChamfers = 1.3;
 const crestBand = 0.5;
 const leastLength = { px: 8, mm: 0.9 };
 const widestDeg = { from: 20, to: 60 };
 /** Left and right of one cone agree; a shadow's edge rarely mirrors the metal's. */
 const sidesDifferDeg = 4;
-const uSystematicDeg = 0.5;
+/** How much an edge's bias may differ between a cone's ends, as a share of the blur. */
+const biasOfBlur = 0.2;
 /** Flare cones are 8° apart: an angle less sure than this would not keep them apart. */
 const uMostDeg = 2;
 
@@ -46,15 +50,21 @@ export function noseHalfAngle(
   const ceiling = radiusMm - crestBand * p;
   const below = points.filter((q) => q.r < ceiling);
   const run = straightRun(below, mmPerPx, widestDeg);
-  if (!run) return null;
+  if (!run || ratherRim(run)) return null;
   const cone = coneThrough(run, mmPerPx, 1.5 * view.blurPx * mmPerPx);
   if (!cone) return null;
-  const { fromR, toR, fromS, toS } = cone;
-  if (toS - fromS < Math.max(leastLength.px * mmPerPx, leastLength.mm)) return null;
+  const { fromR, toR } = cone;
+  if (cone.usedMm < Math.max(leastLength.px * mmPerPx, leastLength.mm)) return null;
   if (toR - fromR < Math.max(leastFall.ofRadius * radiusMm, leastFall.ofPitch * p)) return null;
   if (Math.abs(cone.sidesDeg.left - cone.sidesDeg.right) > sidesDifferDeg) return null;
-  if (climbsToCrests(points, cone, ceiling, 0.25 * p, 1.5 * mmPerPx)) return null;
-  const u = Math.hypot(cone.uDeg, uSystematicDeg);
+  if (
+    toR - fromR < deeperThanChamfers * p &&
+    climbsToCrests(points, cone, ceiling, 0.25 * p, 1.5 * mmPerPx)
+  )
+    return null;
+  const slope = portable.tan((cone.halfAngleDeg * Math.PI) / 180);
+  const bias = (biasOfBlur * view.blurPx * mmPerPx) / cone.usedMm / (1 + slope * slope);
+  const u = Math.hypot(cone.uDeg, uSystematicDeg, (bias * 180) / Math.PI);
   if (u > uMostDeg || cone.halfAngleDeg < widestDeg.from || cone.halfAngleDeg > widestDeg.to)
     return null;
   return { value: cone.halfAngleDeg, u };
