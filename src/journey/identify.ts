@@ -9,17 +9,11 @@ import { bothSidesSpeak, solveThread, type ThreadSolution } from './5-measuremen
 import type { ThreadMeasurement } from './5-measurement/thread-measurement';
 import { uncheckedPrint, withUncertainty } from './5-measurement/uncertainty';
 import { conclude } from './7-next-reading/conclude';
-import type {
-  Identification,
-  MeasureOptions,
-  Note,
-  OnStage,
-  Refused,
-  StageName,
-} from './identification';
+import type { Identification, MeasureOptions, Note, OnStage, Refused } from './identification';
 import { measureByRuler } from './measure-by-ruler';
 import type { Overlay } from './overlay';
 import { cardOverlay, crestProfile, threadOverlay } from './overlay-of';
+import { stopwatch } from './stopwatch';
 
 export interface Tools {
   readonly vision: Vision;
@@ -50,28 +44,9 @@ export async function identifyPhoto(
   if (options.ruler) {
     const byRuler = measureByRuler(photo.value, options.ruler, options, tools.vision, clock.enter);
     if (!byRuler.ok) return refused(byRuler);
-    const { pxPerMm, field, measurement, overlay, profile } = byRuler.value;
     clock.enter('candidates');
-    return {
-      outcome: 'measured',
-      reference: {
-        kind: 'ruler',
-        pxPerMm,
-        axisHeightMm: null,
-        cameraHeightMm: null,
-        tiltDeg: null,
-        field,
-      },
-      measurement,
-      overlay,
-      profile,
-      conclusion: conclude(measurement, options.readings),
-      notes: [
-        'ruler-without-pose',
-        ...(photo.value.f35Mm === null ? (['no-focal-length'] as const) : []),
-      ],
-      timingsMs: clock.timings(),
-    };
+    const conclusion = conclude(byRuler.value.measurement, options.readings);
+    return { outcome: 'measured', ...byRuler.value, conclusion, timingsMs: clock.timings() };
   }
 
   clock.enter('card-pose');
@@ -147,29 +122,4 @@ function notesOn(
   if (!bothSidesSpeak(points, fit)) notes.push('one-side-only');
   if (card.detected.length < 20) notes.push('few-markers');
   return notes;
-}
-
-function stopwatch(signal: AbortSignal, onStage: OnStage) {
-  const begun = performance.now();
-  const timings: Record<string, number> = {};
-  let stage: StageName | null = null;
-  let since = begun;
-  const close = () => {
-    const now = performance.now();
-    if (stage) timings[stage] = (timings[stage] ?? 0) + now - since;
-    since = now;
-  };
-  return {
-    enter(next: StageName) {
-      signal.throwIfAborted();
-      close();
-      stage = next;
-      onStage(next);
-    },
-    timings() {
-      close();
-      stage = null;
-      return { ...timings, total: performance.now() - begun };
-    },
-  };
 }

@@ -1,10 +1,9 @@
 import * as portable from '../quantity/portable-math';
 import { ok, type Result, refuse } from '../quantity/result';
-import type { Field } from '../scale-card/geometry';
 import type { GreyImage } from '../vision/grey-image';
 import { rescaleCoordinate } from '../vision/pixel-scale';
 import type { Vision } from '../vision/vision';
-import type { Photo } from './1-photo/photo';
+import { diagonal35Mm, type Photo } from './1-photo/photo';
 import { cameraAbove, rulerPx } from './2-card-pose/camera-above';
 import type { FoundCard } from './2-card-pose/find-card';
 import { photoBlur } from './2-card-pose/photo-blur';
@@ -22,21 +21,18 @@ import {
   withRuler,
 } from './5-measurement/ruler-uncertainty';
 import { solveThread, type ThreadSolution } from './5-measurement/solve-thread';
-import type { ThreadMeasurement } from './5-measurement/thread-measurement';
 import { withUncertainty } from './5-measurement/uncertainty';
-import type { MeasureOptions, RefusalReason, StageName } from './identification';
+import type { Measured, MeasureOptions, RefusalReason, StageName } from './identification';
 import type { CrestProfile, Overlay, PhotoPoint } from './overlay';
 import { crestProfile, threadOverlay } from './overlay-of';
 
 type Ruler = NonNullable<MeasureOptions['ruler']>;
 
-export interface MeasuredByRuler {
-  readonly pxPerMm: number;
-  readonly field: Field;
-  readonly measurement: ThreadMeasurement;
-  readonly overlay: Overlay;
-  readonly profile: CrestProfile;
-}
+/** All of an answer that comes before candidates. */
+export type MeasuredByRuler = Pick<
+  Measured,
+  'reference' | 'measurement' | 'overlay' | 'profile' | 'notes'
+>;
 
 const fewestPx = 20;
 /** A thread of 1 mm pitch needs about this, as with the card. */
@@ -62,8 +58,6 @@ const leastRidges = 0.15;
 const fewestPxPerPitch = 6;
 /** Half a pitch below 0.7 units is not examined: twice the pitch may have won. */
 const doubtfulPitch = 1.4;
-/** Diagonal of 36 × 24 mm, to which 35 mm equivalents refer. */
-const diagonal35Mm = 43.267;
 
 /** A thread on a photo without the card: two marked points a known distance apart give the scale in
  *  their plane, and nothing says where the camera was. */
@@ -128,8 +122,16 @@ export function measureByRuler(
   const rangeMm = distance.mm / unitMm;
   const toFace = (unitMm * rangeMm) / (rangeMm - resting.heightMm);
   return ok({
-    pxPerMm,
-    field,
+    reference: {
+      kind: 'ruler',
+      pxPerMm,
+      axisHeightMm: null,
+      cameraHeightMm: null,
+      tiltDeg: null,
+      field,
+    },
+    notes:
+      photo.f35Mm === null ? ['ruler-without-pose', 'no-focal-length'] : ['ruler-without-pose'],
     measurement: withRuler(
       inMillimetres({ ...base, noseHalfAngleDeg: null, hand: handOf(solution, distance) }, toFace),
       shotOf(work, trial, solution, distance),

@@ -5,6 +5,9 @@ export interface Size {
   readonly height: number;
 }
 
+/** 35 mm equivalents are stated for the diagonal of 36 × 24 mm (CIPA DCG-001, from memory). */
+export const diagonal35Mm = 43.267;
+
 /** A photo as all later stages see it: upright, luma of ITU-R BT.601 (JPEG's own Y), no colour. */
 export interface Photo {
   readonly grey: GreyImage;

@@ -1,6 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import { card, markers } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
+import { diagonal35Mm } from '../1-photo/photo';
 import type { PhotoPoint } from '../overlay';
 import { posed, tiltRad, type Vec3 } from './camera';
 import { type CameraFit, type CardShape, fitCamera, type LensPrior } from './fit-camera';
@@ -21,8 +22,6 @@ export interface PosedCard extends CameraFit {
   readonly usedExif: boolean;
 }
 
-/** 35 mm equivalents are stated for the diagonal of 36 × 24 mm (CIPA DCG-001, from memory). */
-const diagonal35Mm = 43.267;
 /** Stated whole millimetres and rounded marketing values: good to about 3 % (design, section 3). */
 const uLnExif = 0.03;
 /** Phones from 13 to 120 mm equivalent, most near 26 or 50. */

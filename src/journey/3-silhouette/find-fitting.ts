@@ -42,14 +42,14 @@ export function findFitting(
     );
   return ok({
     view,
-    field: fieldOf(view, paperLevel(view, card, grey)),
+    field: fieldOf(view, paperLevel(card, grey)),
     blob,
     axes: roughAxes(blob),
   });
 }
 
 /** Grey level of the paper beside the markers. */
-function paperLevel(_view: WindowView, card: FoundCard, grey: GreyImage): number {
+function paperLevel(card: FoundCard, grey: GreyImage): number {
   const levels = card.detected.flatMap(({ corners }) => {
     // Just outside a corner, along the marker's diagonal, lies paper.
     const [a, , c] = corners;

@@ -62,6 +62,10 @@ export function unroll(
   return { rows, azimuths, fromS: zone.fromS, stepMm };
 }
 
+/** Depth below the crests at which a thread's brightness pattern sits, in pitches: somewhere between
+ *  crest and root, as the light falls. */
+export const ridgeDepth = { value: 0.15, u: 0.2 };
+
 export interface RidgeFit {
   readonly pitchMm: number;
   /** From the disagreement of bands of azimuth, so shading that drifts along the thread is in it;

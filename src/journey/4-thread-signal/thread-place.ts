@@ -23,7 +23,7 @@ export interface ThreadPlace {
 }
 
 /** A hex on its flat shows its corners at axis height, h = (√3/2)·half-width. */
-const hexRatio = Math.sqrt(3) / 2;
+export const hexRatio = Math.sqrt(3) / 2;
 const stepMm = 0.12;
 
 /** Height, axis and thread, coarsely: the height is a first guess that stage 5 refines. */

@@ -74,7 +74,7 @@ export function fitThread(
   middleS: number,
   start: PeriodStart,
   priors: ThreadPriors,
-  first: { readonly parameters?: Float64Array; readonly scatterMm?: number } = {},
+  scatterSoFarMm = 0.08 * start.pitchMm,
 ): ThreadFit {
   const n = points.length;
   const { ridges, radius = null, uOffsetMm = 0.6, uTurn = 0.02 } = priors;
@@ -191,9 +191,9 @@ export function fitThread(
     out[3 * rows + n + 8] = 1 / 0.03;
     if (radius) out[2 * rows + n + 5] = 1 / radius.u;
   };
-  let scatter = first.scatterMm ?? 0.08 * start.pitchMm;
+  let scatter = scatterSoFarMm;
   let fit: LeastSquaresResult | null = null;
-  let current: ArrayLike<number> = first.parameters ?? initial;
+  let current: ArrayLike<number> = initial;
   for (let pass = 0; pass < 4; pass++) {
     // Points that keep to no thread are not as many as they seem.
     const ragged = 1 + Math.max(0, scatter / start.pitchMm - 0.04) / 0.02;

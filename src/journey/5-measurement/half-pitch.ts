@@ -1,13 +1,11 @@
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import { ridgePitch, unroll } from '../4-thread-signal/ridges';
+import { ridgeDepth, ridgePitch, unroll } from '../4-thread-signal/ridges';
 import type { ThreadSolution } from './solve-thread';
 
 /** Ridges that keep this share of what they explain at half the pitch have no odd harmonic: the pitch
  *  found is two. */
 const sameShare = 0.9;
-/** Where the brightness pattern sits below the crests, pitches; as in solve-thread.ts. */
-const depth = 0.33;
 
 /** The true pitch when a solution took two turns for one, else null. Where the outline has faded,
  *  nothing in stage 5 tells them apart. */
@@ -20,7 +18,7 @@ export function halfPitch(
   const half = fit.pitchMm / 2;
   if (half < 4 * mmPerPx) return null;
   const surface = {
-    radiusMm: fit.crestRadiusMm - depth * half,
+    radiusMm: fit.crestRadiusMm - ridgeDepth.value * half,
     halfTaper: fit.halfTaper,
     middleS: fit.middleS,
   };

@@ -11,8 +11,14 @@ import {
   type SearchBand,
   type Side,
 } from '../4-thread-signal/outline-edges';
-import { type RidgeFit, ridgePitch, ridgePresence, unroll } from '../4-thread-signal/ridges';
-import type { ThreadPlace } from '../4-thread-signal/thread-place';
+import {
+  type RidgeFit,
+  ridgeDepth,
+  ridgePitch,
+  ridgePresence,
+  unroll,
+} from '../4-thread-signal/ridges';
+import { hexRatio, type ThreadPlace } from '../4-thread-signal/thread-place';
 import { atHeight, mmPerPxAt, recentred } from './axis-moves';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { type Resting, widestHalfWidth } from './hex-height';
@@ -36,9 +42,6 @@ export interface ThreadSolution {
 
 /** Half the flank angle of the forms: 30° (ISO 68-1, ASME B1.1, NPT), 27.5° (ISO 228-1, ISO 7-1). */
 const halfAngleRad = (29 * Math.PI) / 180;
-/** Depth below the crests at which a thread's brightness pattern sits, pitches: between crest and
- *  root, shading decides; the middle of the flank is what light and dark have in common. */
-const ridgeDepth = { value: 0.15, u: 0.2 };
 const rounds = 3;
 
 type Refusal = 'no-thread' | 'too-few-turns';
@@ -96,12 +99,12 @@ export function solveThread(
         ridges: ridges && ridgeEstimate(camera, frame, ridges, reachMm),
         mmPerPx,
         // Perspective widens the band that is seen in the axis plane.
-        rangeMm: Math.hypot(frame.origin[2] - camera.centre[2]),
+        rangeMm: frame.origin[2] - camera.centre[2],
         uOffsetMm: warm ? 0.25 : 0.6,
         uTurn: warm ? 0.01 : 0.02,
         radius: place.envelopeMm ? { value: place.envelopeMm, u: 0.25 } : null,
       },
-      warm && { scatterMm: warm.scatterMm },
+      warm?.scatterMm,
     );
   let right = solve(begun.start, 1);
   let left = solve(begun.start, -1);
@@ -114,8 +117,8 @@ export function solveThread(
       frame = recentred(camera, frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn);
     const hex = widestHalfWidth(grey, camera, frame, place, mmPerPx, field, card.blurPx);
     if (hex && hex.mm > 1.03 * fit.crestRadiusMm) {
-      const heightMm = (Math.sqrt(3) / 2) * hex.mm;
-      resting = { on: 'hex', heightMm, uMm: Math.hypot(0.866 * hex.uMm, 0.004 * heightMm) };
+      const heightMm = hexRatio * hex.mm;
+      resting = { on: 'hex', heightMm, uMm: Math.hypot(hexRatio * hex.uMm, 0.004 * heightMm) };
       hexHalfWidthMm = hex.mm;
     }
     frame = atHeight(camera, frame, resting.heightMm, zone);

@@ -3,6 +3,7 @@ import { type PosedCamera, rayThrough, type Vec3 } from '../2-card-pose/camera';
 import { cameraFrom, cameraParameters } from '../2-card-pose/fit-camera';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import { grazing, photoAt } from '../4-thread-signal/axis-frame';
+import { hexRatio } from '../4-thread-signal/thread-place';
 import type { PhotoPoint } from '../overlay';
 import { atHeight, recentred } from './axis-moves';
 import { fitParameters } from './fit-thread';
@@ -39,7 +40,7 @@ export function withUncertainty(
   solution: ThreadSolution,
   uPrint: number,
 ): Omit<ThreadMeasurement, 'noseHalfAngleDeg'> {
-  const { fit, resting, frame, zone, mmPerPx, middleS } = solution;
+  const { fit, resting, zone, mmPerPx, middleS } = solution;
   const k = fitParameters.length;
   const shared = geometry(card, solution);
   const pitchMm = fit.pitchMm;
@@ -126,7 +127,7 @@ export function withUncertainty(
     turns,
     hand: solution.hand,
     starts: ragged === 0 ? 1 : null,
-    middleFromEndMm: middleS - firstCrest(solution, frame),
+    middleFromEndMm: middleS - firstCrest(solution),
     budget,
   };
 }
@@ -144,7 +145,7 @@ function sideAgreement({ points, fit }: ThreadSolution): number {
 }
 
 /** Crest positions on the left side lie at crestS + k·p; the first one inside the zone. */
-function firstCrest({ fit, zone }: ThreadSolution, _frame: unknown): number {
+function firstCrest({ fit, zone }: ThreadSolution): number {
   return fit.crestS + Math.ceil((zone.fromS - fit.crestS) / fit.pitchMm) * fit.pitchMm;
 }
 
@@ -169,7 +170,7 @@ function geometry(card: PosedCard, solution: ThreadSolution) {
     if (corners) {
       for (let i = 0; i < 4; i++) {
         const [a, b] = corners.map((p) => onPlane(at, p, height));
-        height = (Math.sqrt(3) / 4) * Math.hypot(a[0] - b[0], a[1] - b[1]) + heightOff;
+        height = hexRatio * 0.5 * Math.hypot(a[0] - b[0], a[1] - b[1]) + heightOff;
       }
     }
     let axis = atHeight(at, axisLike(at, ends, height), height, { fromS: 0, toS: 1 });
