@@ -2,6 +2,9 @@ import type { ThreadMeasurement } from '../journey/5-measurement/thread-measurem
 import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
 import type { Estimate } from '../quantity/estimate';
+import { connections as listed } from '../standards/connections/connections';
+import { familyOf } from '../standards/families';
+import { screwsOnButMustNot } from '../standards/look-alikes';
 
 /** A photo's answer as a person reads it in a terminal. */
 export function identificationText(photo: string, identification: Identification): string {
@@ -42,7 +45,7 @@ function withInterval({ value, u }: Estimate, decimals: number, unit: string): s
   return `${value.toFixed(decimals)} ± ${(1.96 * u).toFixed(decimals)} ${unit}`;
 }
 
-export function conclusionText({ threads, connections, decision }: Conclusion): string {
+export function conclusionText({ threads, connections, decision, end }: Conclusion): string {
   const likely = (probability: number) => probability >= 0.01;
   const percent = (probability: number) => `${(100 * probability).toFixed(1).padStart(5)} %`;
   const lines = [
@@ -56,7 +59,26 @@ export function conclusionText({ threads, connections, decision }: Conclusion): 
       .filter((connection) => likely(connection.probability))
       .map((c) => `  ${percent(c.probability)}  ${c.family}, size ${c.size}`),
   ];
-  return `${[...lines, `  → ${decisionText(decision)}`].join('\n')}\n`;
+  const { connection } = decision;
+  return `${[
+    ...lines,
+    `  → ${decisionText(decision)}`,
+    ...(connection ? connectionLines(connection, end) : []),
+  ].join('\n')}\n`;
+}
+
+/** What the standards and common practice hold of a settled connection, and what merely screws on. */
+function connectionLines(
+  { family, size }: { readonly family: string; readonly size: string },
+  end: Conclusion['end'],
+): string[] {
+  const own = listed.find((c) => c.family === family && c.size === size && c.end === end);
+  const intruders = own ? screwsOnButMustNot(own, listed) : [];
+  const names = [...new Set(intruders.map((c) => `${c.family} ${c.size}`))];
+  return [
+    ...(familyOf(family)?.notes.map((note) => `    ${note.en}`) ?? []),
+    ...(names.length > 0 ? [`    Screws on, and must not be joined: ${names.join(', ')}.`] : []),
+  ];
 }
 
 function decisionText({ state, thread, connection, ask }: Conclusion['decision']): string {

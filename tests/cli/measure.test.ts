@@ -78,6 +78,8 @@ test('readings change the answer; text is for people', async () => {
   // d26 is a 3/4-16 O-ring stud.
   expect(out).toMatch(/3\/4-16/);
   expect(out).toMatch(/pitch +1\.\d+ ± 0\.\d+ mm/);
+  // 3/4-16 carries the 37° flare too (ISO 8434-2, size -8): its nut screws on and does not seal.
+  expect(out).toMatch(/must not be joined:.*ISO 8434-2 -8/);
 });
 
 test('usage errors end with code 2, say why, and print no answer', async () => {
