@@ -82,6 +82,8 @@ onBothSizes(() => {
     await expect(sheet).toContainText('ISO 11926 -8');
     // SAE J1926 / ISO 11926: dash 8 takes AS568-908.
     await expect(sheet).toContainText('AS568-908');
+    // A 37° flare nut of dash 8 has the same 3/4-16 thread, and does not seal.
+    await expect(sheet.getByText('Never join with').locator('..')).toContainText('ISO 8434-2 -8');
     await expect(sheet.locator('.result-steps li')).toHaveCount(3);
     await expect(sheet.locator('.cautions li')).toHaveCount(5);
     const download = page.waitForEvent('download');

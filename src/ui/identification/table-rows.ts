@@ -5,15 +5,18 @@ import type { SectionDimensions } from './section-geometry';
 export interface Tables {
   readonly thread: (designation: string) => Thread | null;
   readonly connection: (family: string, size: string, end: Connection['end']) => Connection | null;
+  /** What screws onto an end without belonging to it, as 'family size'. */
+  readonly neverWith: (own: Connection) => readonly string[];
   /** Connections that use a thread, this end only, one per family. */
   readonly users: (designation: string, end: Connection['end']) => readonly Connection[];
 }
 
 /** The tables load with the first screen that shows candidates, not with the page. */
 export async function loadTables(): Promise<Tables> {
-  const [{ findThread }, { connections }] = await Promise.all([
+  const [{ findThread }, { connections }, { screwsOnButMustNot }] = await Promise.all([
     import('../../standards/threads'),
     import('../../standards/connections/connections'),
+    import('../../standards/look-alikes'),
   ]);
   return {
     thread: findThread,
@@ -21,6 +24,9 @@ export async function loadTables(): Promise<Tables> {
       connections.find((c) => c.family === family && c.size === size && c.end === end) ??
       connections.find((c) => c.family === family && c.size === size) ??
       null,
+    neverWith: (own) => [
+      ...new Set(screwsOnButMustNot(own, connections).map((c) => `${c.family} ${c.size}`)),
+    ],
     users: (designation, end) => {
       const seen = new Set<string>();
       return connections.filter((c) => {

@@ -30,43 +30,23 @@ export function OverlayLayers(props: {
       <Show when={has('markers')}>
         <g class="layer-markers">
           <For each={props.overlay.markers}>
-            {(marker) => (
-              <>
-                <path class="casing" d={path(marker.corners, true)} />
-                <path d={path(marker.corners, true)} />
-              </>
-            )}
+            {(marker) => <Cased d={path(marker.corners, true)} />}
           </For>
         </g>
       </Show>
       <Show when={has('outline')}>
         <g class="layer-outline">
-          <For each={props.overlay.outline}>
-            {(line) => (
-              <>
-                <path class="casing" d={path(line)} />
-                <path d={path(line)} />
-              </>
-            )}
-          </For>
+          <For each={props.overlay.outline}>{(line) => <Cased d={path(line)} />}</For>
         </g>
       </Show>
       <Show when={has('axis') && props.overlay.axis}>
         <g class="layer-axis">
-          <path class="casing" d={axisLine()} />
-          <path d={axisLine()} />
+          <Cased d={axisLine()} />
         </g>
       </Show>
       <Show when={has('contact')}>
         <g class="layer-contact">
-          <For each={props.overlay.contactLines}>
-            {(line) => (
-              <>
-                <path class="casing" d={path(line)} />
-                <path d={path(line)} />
-              </>
-            )}
-          </For>
+          <For each={props.overlay.contactLines}>{(line) => <Cased d={path(line)} />}</For>
         </g>
       </Show>
       <Show when={has('crests')}>
@@ -91,6 +71,16 @@ export function OverlayLayers(props: {
           </For>
         </g>
       </Show>
+    </>
+  );
+}
+
+/** A line and the darker one under it, so that it shows on any photo. */
+function Cased(props: { readonly d: string }) {
+  return (
+    <>
+      <path class="casing" d={props.d} />
+      <path d={props.d} />
     </>
   );
 }

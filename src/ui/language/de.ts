@@ -527,6 +527,7 @@ export const de: Dictionary = {
     dash: 'Dash-Größe',
     tube: 'Rohr oder Schlauch',
     mating: 'Gegenstück',
+    neverWith: 'Nie verbinden mit',
     seat: 'Sitz',
     seal: 'Dichtet durch',
     oRing: 'O-Ring',

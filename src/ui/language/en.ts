@@ -515,6 +515,7 @@ export const en = {
     dash: 'Dash size',
     tube: 'Tube or hose',
     mating: 'Goes with',
+    neverWith: 'Never join with',
     seat: 'Seat',
     seal: 'Seals by',
     oRing: 'O-ring',

@@ -522,6 +522,7 @@ export const es: Dictionary = {
     dash: 'Tamaño dash',
     tube: 'Tubo o manguera',
     mating: 'Va con',
+    neverWith: 'No unir nunca con',
     seat: 'Asiento',
     seal: 'Cierra por',
     oRing: 'Junta tórica',

@@ -525,6 +525,7 @@ export const fr: Dictionary = {
     dash: 'Taille dash',
     tube: 'Tube ou flexible',
     mating: 'Va avec',
+    neverWith: 'Ne jamais joindre à',
     seat: 'Siège',
     seal: 'Étanchéité par',
     oRing: 'Joint torique',

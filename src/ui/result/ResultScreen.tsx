@@ -12,10 +12,11 @@ import {
 import { readingText, seatText } from '../identification/reading-text';
 import { SectionDrawing } from '../identification/SectionDrawing';
 import { dimensionsOf, loadTables, type Tables } from '../identification/table-rows';
-import { dateTime, number, percent, plusMinus } from '../language/format';
+import { number, percent, plusMinus } from '../language/format';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
 import { HandOver } from '../sheet/HandOver';
+import { SheetFacts } from '../sheet/SheetFacts';
 import { hashOf } from '../shell/route';
 import { nameOf, stateOf } from '../work/open-sheet';
 import { openById, openSheet } from '../work/sheets';
@@ -82,14 +83,7 @@ function Result(props: { readonly tables: Tables }) {
             <h1>{sheet().title || nameOf(sheet()) || t().drawer.untitled}</h1>
           </div>
           <dl class="title-block small">
-            <div>
-              <dt class="caps">{t().sheet.number}</dt>
-              <dd>{sheet().id.slice(0, 8)}</dd>
-            </div>
-            <div>
-              <dt class="caps">{t().sheet.date}</dt>
-              <dd>{dateTime(sheet().createdAt)}</dd>
-            </div>
+            <SheetFacts sheet={sheet()} />
             <div>
               <dt class="caps">{t().sheet.state}</dt>
               <dd>{t().sheet.states[stateOf(sheet())]}</dd>
@@ -164,6 +158,9 @@ function Result(props: { readonly tables: Tables }) {
                     </Show>
                   </Fact>
                   <Fact name={t().result.mating}>{t().result.mates[kind()!]}</Fact>
+                  <Show when={props.tables.neverWith(end).join(', ')}>
+                    {(names) => <Fact name={t().result.neverWith}>{names()}</Fact>}
+                  </Show>
                   <Fact name={t().result.source}>
                     <span class="small soft">{end.source}</span>
                   </Fact>

@@ -48,7 +48,10 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
       );
       if (hardnessShoreA) left.push(row(words.hardness, words.shore(String(hardnessShoreA))));
     }
-    left.push(row(words.mating, words.mates[kind]), row(words.source, connection.source));
+    left.push(row(words.mating, words.mates[kind]));
+    const never = tables.neverWith(connection);
+    if (never.length > 0) left.push(row(words.neverWith, never.join(', ')));
+    left.push(row(words.source, connection.source));
   } else {
     for (const one of connections.slice(0, 4))
       left.push(row(`${one.family} ${one.size}`, percent(one.probability)));

@@ -1,8 +1,9 @@
 import { Show } from 'solid-js';
-import { dateTime, number } from '../language/format';
+import { number } from '../language/format';
 import { t } from '../language/language';
 import { nameOf, stateOf } from '../work/open-sheet';
 import { change, openSheet, savingState } from '../work/sheets';
+import { SheetFacts } from './SheetFacts';
 
 /** The sheet's title block: its name, which can be typed over, and how it came about. */
 export function SheetHead() {
@@ -24,14 +25,7 @@ export function SheetHead() {
         }}
       />
       <dl class="title-block small">
-        <div>
-          <dt class="caps">{t().sheet.number}</dt>
-          <dd>{sheet().id.slice(0, 8)}</dd>
-        </div>
-        <div>
-          <dt class="caps">{t().sheet.date}</dt>
-          <dd>{dateTime(sheet().createdAt)}</dd>
-        </div>
+        <SheetFacts sheet={sheet()} />
         <div>
           <dt class="caps">{t().sheet.reference}</dt>
           <dd>
