@@ -68,6 +68,15 @@ export interface ThreadPriors {
 }
 
 const slantNodes = 5;
+const phaseSteps = 16;
+/** Share of the pitch by which a cold start may be off, and steps to either side. */
+const pitchSpan = 0.012;
+const pitchSteps = 4;
+
+function median(values: number[]): number {
+  values.sort((a, b) => a - b);
+  return values[values.length >> 1] ?? 0;
+}
 
 export function fitThread(
   points: readonly OutlinePoint[],
@@ -125,8 +134,11 @@ export function fitThread(
     const f = Math.max(0, Math.min(1, at - k));
     return contourAt(contours[k], phase) * (1 - f) + contourAt(contours[k + 1], phase) * f;
   };
+  /** Position along the axis turned by p[5]: what lies to its left moves on, to its right back. */
+  const along = (p: ArrayLike<number>, side: Side, s: number) =>
+    s + (side === 'left' ? p[5] : -p[5]) * p[2];
   const phaseOf = (p: ArrayLike<number>, side: Side, s: number) =>
-    (s - p[1]) / p[0] + (side === 'left' ? 0 : apart);
+    (along(p, side, s) - p[1]) / p[0] + (side === 'left' ? 0 : apart);
   const lineAt = (p: ArrayLike<number>, side: Side, s: number) => {
     const t = s - middleS;
     return p[2] + p[3] * t + (side === 'left' ? 1 : -1) * (p[4] + p[5] * t);
@@ -141,6 +153,41 @@ export function fitThread(
     const at = model(p);
     return points.map((q) => q.r - at(q.side, q.s, q.slope));
   };
+  /** Pitch and phase of the tooth that lie best over the points: least squares goes downhill from where
+   *  it starts, and half a tooth away is another valley. */
+  function bestStart(): [number, number] {
+    const contours = contoursOf(initial);
+    const width = 0.06 * start.pitchMm;
+    let best: [number, number] = [initial[0], initial[1]];
+    let least = Number.POSITIVE_INFINITY;
+    const consider = (pitchMm: number, crestS: number) => {
+      const p = [pitchMm, crestS, ...initial.slice(2)];
+      const residuals = points.map(
+        (q, i) =>
+          q.r - lineAt(p, q.side, q.s) - pitchMm * toothAt(contours, tilts[i], phaseOf(p, q.side, q.s)),
+      );
+      const level = { left: 0, right: 0 };
+      for (const side of ['left', 'right'] as const)
+        level[side] = median(residuals.filter((_, i) => points[i].side === side));
+      let cost = 0;
+      for (let i = 0; i < n; i++)
+        cost += portable.log(1 + ((residuals[i] - level[points[i].side]) / width) ** 2);
+      if (cost >= least) return;
+      least = cost;
+      best = [pitchMm, crestS];
+    };
+    // The phase is held where the points are: a pitch that is off turns the ends, not the middle.
+    const turnsAway = Math.round((middleS - start.crestS) / start.pitchMm);
+    const crest = start.crestS + turnsAway * start.pitchMm;
+    const span = pitchSpan * start.pitchMm;
+    for (let a = -pitchSteps; a <= pitchSteps; a++)
+      for (let b = 0; b < phaseSteps; b++)
+        consider(
+          start.pitchMm + (span * a) / Math.max(1, pitchSteps),
+          crest + (b / phaseSteps) * start.pitchMm,
+        );
+    return best;
+  }
   const robustScatter = (p: ArrayLike<number>) => {
     const sizes = residualsOf(p)
       .map(Math.abs)
@@ -172,12 +219,12 @@ export function fitThread(
       const here = toothAt(contours, tilts[i], phase);
       const rise =
         (toothAt(contours, tilts[i], phase + h) - toothAt(contours, tilts[i], phase - h)) / (2 * h);
-      out[i] = w * (here - rise * ((q.s - p[1]) / p[0]));
+      out[i] = w * (here - rise * ((along(p, q.side, q.s) - p[1]) / p[0]));
       out[rows + i] = w * -rise;
-      out[2 * rows + i] = w;
+      out[2 * rows + i] = w * (1 + rise * sign * p[5]);
       out[3 * rows + i] = w * t;
       out[4 * rows + i] = w * sign;
-      out[5 * rows + i] = w * sign * t;
+      out[5 * rows + i] = w * sign * (t + rise * p[2]);
       for (const { k, step, contours: moved } of shapes)
         out[k * rows + i] = (w * p[0] * (toothAt(moved, tilts[i], phase) - here)) / step;
     }
@@ -191,6 +238,7 @@ export function fitThread(
     out[3 * rows + n + 8] = 1 / 0.03;
     if (radius) out[2 * rows + n + 5] = 1 / radius.u;
   };
+  Object.assign(initial, bestStart());
   let scatter = scatterSoFarMm;
   let fit: LeastSquaresResult | null = null;
   let current: ArrayLike<number> = initial;

@@ -57,6 +57,7 @@ export function solveThread(
   let zone: Extent = { fromS: place.zone.fromS, toS: place.zone.toS };
   const mmPerPx = mmPerPxAt(camera, frame, zone);
   const middle = () => (zone.fromS + zone.toS) / 2;
+  const turns = () => (zone.toS - zone.fromS) / place.zone.periodMm;
   const edges = (where: Extent, band: (side: Side) => SearchBand) =>
     (['left', 'right'] as const).flatMap((side) =>
       outlineEdges(grey, camera, frame, side, where, band(side), mmPerPx, field, card.blurPx),
@@ -96,7 +97,7 @@ export function solveThread(
         blurMm: card.blurPx * mmPerPx,
         halfAngleRad,
         handed,
-        ridges: ridges && ridgeEstimate(camera, frame, ridges, reachMm),
+        ridges: ridges && ridgeEstimate(camera, frame, ridges, reachMm, turns(), field),
         mmPerPx,
         // Perspective widens the band that is seen in the axis plane.
         rangeMm: frame.origin[2] - camera.centre[2],
@@ -240,6 +241,11 @@ function chooseStart(
   return tried.sort((a, b) => value(b) - value(a))[0] ?? null;
 }
 
+/** By how much of a period the brightness pattern moves against the ridges from end to end: crest and
+ *  flanks share the light differently as the view turns. Seen on renders and on drawn photos without
+ *  noise; paper lights the flanks from below, black does not. */
+const ridgeDrift = { light: 0.04, dark: 0.018 };
+
 /** Ridges lie on a cylinder whose radius is uncertain by part of the thread's depth: nearer to the
  *  camera everything looks larger. */
 function ridgeEstimate(
@@ -247,11 +253,13 @@ function ridgeEstimate(
   frame: AxisFrame,
   ridges: RidgeFit,
   radiusMm: number,
+  turns: number,
+  field: Field,
 ): Estimate {
+  const drift = ridgeDrift[field];
   const range = frame.origin[2] - camera.centre[2];
   const depth = (ridgeDepth.u * ridges.pitchMm) / (range - radiusMm);
-  // 0.1 %: highlights move along the flanks as the view turns from one end to the other.
-  const relative = Math.hypot((1.5 * ridges.uMm) / ridges.pitchMm, 0.8 * depth, 0.001);
+  const relative = Math.hypot((1.5 * ridges.uMm) / ridges.pitchMm, 0.8 * depth, drift / turns);
   return { value: ridges.pitchMm, u: ridges.pitchMm * relative };
 }
 
