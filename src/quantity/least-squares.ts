@@ -21,6 +21,8 @@ export interface LeastSquaresProblem {
   readonly loss?: 'none' | 'huber' | 'cauchy';
   /** In units of σ, like the residuals. */
   readonly lossScale?: number;
+  /** How many residuals, from the first, the loss is for; priors behind them stay quadratic. */
+  readonly lossCount?: number;
   readonly maxIterations?: number;
 }
 
@@ -49,7 +51,7 @@ const costTolerance = 1e-10;
 export function leastSquares(problem: LeastSquaresProblem): LeastSquaresResult {
   const n = problem.parameters.length;
   const m = problem.count;
-  const loss = lossOf(problem.loss ?? 'none', problem.lossScale ?? 1);
+  const loss = lossOf(problem.loss ?? 'none', problem.lossScale ?? 1, problem.lossCount ?? m);
   let p = Float64Array.from(problem.parameters);
   let q = new Float64Array(n);
   let r = new Float64Array(m);
@@ -119,24 +121,24 @@ interface Loss {
   /** ½ Σ ρ. */
   readonly cost: (r: Float64Array) => number;
   /** ρ′: the weight of a residual in the normal equations. */
-  readonly weight: ((r: number) => number) | null;
+  readonly weight: ((r: number, i: number) => number) | null;
 }
 
-function lossOf(kind: 'none' | 'huber' | 'cauchy', s: number): Loss {
+function lossOf(kind: 'none' | 'huber' | 'cauchy', s: number, count: number): Loss {
   const half = (rho: (r: number) => number) => (r: Float64Array) => {
     let sum = 0;
-    for (let i = 0; i < r.length; i++) sum += rho(r[i]);
+    for (let i = 0; i < r.length; i++) sum += i < count ? rho(r[i]) : r[i] * r[i];
     return sum / 2;
   };
   if (kind === 'huber')
     return {
       cost: half((r) => (Math.abs(r) <= s ? r * r : 2 * s * Math.abs(r) - s * s)),
-      weight: (r) => (Math.abs(r) <= s ? 1 : s / Math.abs(r)),
+      weight: (r, i) => (i >= count || Math.abs(r) <= s ? 1 : s / Math.abs(r)),
     };
   if (kind === 'cauchy')
     return {
       cost: half((r) => s * s * portable.log1p((r / s) ** 2)),
-      weight: (r) => 1 / (1 + (r / s) ** 2),
+      weight: (r, i) => (i >= count ? 1 : 1 / (1 + (r / s) ** 2)),
     };
   return { cost: half((r) => r * r), weight: null };
 }

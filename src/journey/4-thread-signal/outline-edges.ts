@@ -2,7 +2,7 @@ import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import { fitRampEdge } from '../2-card-pose/edge-profile';
+import { fitRimEdge, rimShape } from '../2-card-pose/edge-profile';
 import type { PhotoPoint } from '../overlay';
 import { type AxisFrame, grazing, photoAt } from './axis-frame';
 import { type Straightened, straighten } from './straightened';
@@ -60,15 +60,17 @@ export function outlineEdges(
   const row = (r: number) => Math.round((r - strip.fromR) / stepMm);
   const points: OutlinePoint[] = [];
   const column = new Float64Array(strip.rows);
+  const middle = bands[bands.length >> 1];
+  const shape = rimShape(blurPx / 0.5, Math.round(middle.toR / stepMm));
   for (let i = 0; i < strip.columns; i++) {
     for (let j = 0; j < strip.rows; j++) column[j] = strip.values[j * strip.columns + i];
     const { fromR, toR } = bands[Math.min(i, bands.length - 1)];
     const at = outlineAt(column, row(fromR), row(toR), field);
     if (at < 0) continue;
-    const from = Math.max(0, at - 9);
+    const from = Math.max(0, at - 6);
     const window = column.subarray(from, Math.min(strip.rows, at + 11));
     if (!window.every(Number.isFinite)) continue;
-    const fit = fitRampEdge(window, at - from, blurPx / 0.5);
+    const fit = fitRimEdge(window, at - from, shape);
     if (!fit || fit.contrastToNoise < 3) continue;
     if (Math.abs(fit.position - (at - from)) > 6) continue;
     const s = strip.fromS + i * stepMm;

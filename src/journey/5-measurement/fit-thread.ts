@@ -1,6 +1,5 @@
 import type { Estimate } from '../../quantity/estimate';
 import { type LeastSquaresResult, leastSquares } from '../../quantity/least-squares';
-import { invertSymmetric } from '../../quantity/matrix';
 import * as portable from '../../quantity/portable-math';
 import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
 import type { PeriodStart } from './start-period';
@@ -240,17 +239,22 @@ export function fitThread(
   };
   Object.assign(initial, bestStart());
   let scatter = scatterSoFarMm;
+  /** Points are as many as their correlation along the outline leaves of them, against ridges and
+   *  priors too. */
+  let inflation = 1;
   let fit: LeastSquaresResult | null = null;
   let current: ArrayLike<number> = initial;
   for (let pass = 0; pass < 4; pass++) {
     // Points that keep to no thread are not as many as they seem.
     const ragged = 1 + Math.max(0, scatter / start.pitchMm - 0.04) / 0.02;
-    const sigmas = Float64Array.from(points, (q) => ragged * Math.hypot(scatter, 1.5 * q.uMm));
+    const widening = ragged * Math.sqrt(inflation);
+    const sigmas = Float64Array.from(points, (q) => widening * Math.hypot(scatter, 1.5 * q.uMm));
     fit = leastSquares({
       parameters: current,
       count: n + 9,
       loss: 'cauchy',
-      lossScale: 2,
+      lossScale: 2 / Math.sqrt(inflation),
+      lossCount: n,
       jacobian: (p, out) => differentiate(p, out, sigmas, n + 9),
       maxIterations: 25,
       residuals: (p, out) => {
@@ -273,14 +277,14 @@ export function fitThread(
     });
     current = fit.parameters;
     const next = robustScatter(current);
+    const rest = residualsOf(current);
+    inflation = alongOutline(points, rest, cauchyWeights(rest, next), current[0]);
     const settled = pass > 0 && Math.abs(next / scatter - 1) < 0.03;
     scatter = next;
     if (settled) break;
   }
   const p = fit!.parameters;
-  const residuals = residualsOf(p);
-  const weights = Float64Array.from(residuals, (e) => 1 / (1 + (e / (2 * scatter)) ** 2));
-  const inflation = alongOutline(points, residuals, weights, p[0]);
+  const weights = cauchyWeights(residualsOf(p), scatter);
   return {
     parameters: p,
     pitchMm: p[0],
@@ -294,7 +298,7 @@ export function fitThread(
     halfAngleRad: p[9],
     freeAngle,
     blurMm: priors.blurMm * portable.exp(p[8]),
-    covariance: inflated(fit!.covariance, inflation, ridges, fitParameters.length),
+    covariance: fit!.covariance,
     scatterMm: scatter,
     cost: fit!.cost,
     termination: fit!.termination,
@@ -304,19 +308,8 @@ export function fitThread(
   };
 }
 
-/** The edges' part of the information shrinks by their correlation; that of the ridges does not. */
-function inflated(
-  covariance: Float64Array,
-  inflation: number,
-  ridges: Estimate | null,
-  k: number,
-): Float64Array {
-  const all = invertSymmetric(covariance, k);
-  if (!all || !ridges) return covariance.map((v) => v * inflation);
-  const information = all.map((v) => v / inflation);
-  information[0] += (1 - 1 / inflation) / ridges.u ** 2;
-  return invertSymmetric(information, k) ?? covariance.map((v) => v * inflation);
-}
+const cauchyWeights = (residuals: readonly number[], scatter: number) =>
+  Float64Array.from(residuals, (e) => 1 / (1 + (e / (2 * scatter)) ** 2));
 
 /** Neighbouring cuts see the same pixels and the same scratch: by how much the variance of a mean
  *  over the outline exceeds that of independent points, 1 + 2 Σ ρ(lag), lags up to half a pitch. */
