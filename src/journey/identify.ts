@@ -67,7 +67,7 @@ export async function identifyPhoto(
   const solved = solveThread(photo.value.grey, found.value, place.value, fitting.value.field);
   if (!solved.ok) return refused(solved);
   const measurement: ThreadMeasurement = {
-    ...withUncertainty(found.value, solved.value, scale.u),
+    ...withUncertainty(found.value, solved.value, fitting.value.field, scale.u),
     noseHalfAngleDeg: noseHalfAngle(
       photo.value.grey,
       found.value,

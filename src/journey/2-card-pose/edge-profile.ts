@@ -102,8 +102,9 @@ export function rimShape(sigma: number, radius: number): RimShape {
     // ∫ (1 − c)⁵ dd, d = r c²/2.
     return (radius * (1 - rest * (1 + 6 * c))) / 42;
   };
-  const light = Float64Array.from({ length: cells }, (_, k) =>
-    integral((k + 1) * fine) - integral(k * fine),
+  const light = Float64Array.from(
+    { length: cells },
+    (_, k) => integral((k + 1) * fine) - integral(k * fine),
   );
   const values = new Float64Array(n);
   const slopes = new Float64Array(n);

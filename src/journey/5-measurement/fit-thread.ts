@@ -163,7 +163,9 @@ export function fitThread(
       const p = [pitchMm, crestS, ...initial.slice(2)];
       const residuals = points.map(
         (q, i) =>
-          q.r - lineAt(p, q.side, q.s) - pitchMm * toothAt(contours, tilts[i], phaseOf(p, q.side, q.s)),
+          q.r -
+          lineAt(p, q.side, q.s) -
+          pitchMm * toothAt(contours, tilts[i], phaseOf(p, q.side, q.s)),
       );
       const level = { left: 0, right: 0 };
       for (const side of ['left', 'right'] as const)

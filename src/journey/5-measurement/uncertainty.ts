@@ -1,4 +1,5 @@
 import { budgetBySource, propagate } from '../../quantity/propagate';
+import type { Field } from '../../scale-card/geometry';
 import { type PosedCamera, rayThrough, type Vec3 } from '../2-card-pose/camera';
 import { cameraFrom, cameraParameters } from '../2-card-pose/fit-camera';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
@@ -19,12 +20,16 @@ const unresolvedTaper = 0.0125;
 
 /** What no residual shows. Standard uncertainties, from the experiments in tests/accuracy. */
 const allowances = {
-  /** Position of an outline against the tone curve and sharpening, px per side. */
-  edgeBiasPx: 0.06,
+  /** Position of an outline against rim light, tone curve and sharpening, px per side. On black,
+   *  metal fades towards its rim. */
+  edgeBiasPx: { light: 0.12, dark: 0.25 },
   /** Form of crests, dents, the helix against its section: share of a pitch on diameter; relative
    *  on pitch. */
   formOfPitch: 0.012,
-  pitchRelative: 0.0012,
+  pitchRelative: 0.0008,
+  /** What is seen δ inside the outline lies √(2Rδ) nearer to the camera, and moves along the thread as
+   *  the view turns: share of that nearness which the period shows. */
+  nearness: 0.3,
   /** Lead-in and run-out that count as crests, on taper. */
   taper: 0.003,
   /** Sag of the card under the fitting, mm of height. */
@@ -38,6 +43,7 @@ const allowances = {
 export function withUncertainty(
   card: PosedCard,
   solution: ThreadSolution,
+  field: Field,
   uPrint: number,
 ): Omit<ThreadMeasurement, 'noseHalfAngleDeg'> {
   const { fit, resting, zone, mmPerPx, middleS } = solution;
@@ -85,7 +91,10 @@ export function withUncertainty(
   // Nor has a side most of whose points are elsewhere: then one side carries the diameter, and what
   // the other shows may be a shadow's edge.
   const doubt = Math.max(0, 1 - sideAgreement(solution) / expectedAgreement);
-  const bias = 2 * allowances.edgeBiasPx * mmPerPx;
+  const biasMm = allowances.edgeBiasPx[field] * (1 + 2 * (1 - flankBalance(solution))) * mmPerPx;
+  const bias = 2 * biasMm;
+  const rangeMm = solution.frame.origin[2] - card.camera.centre[2];
+  const nearer = (allowances.nearness * Math.sqrt(2 * fit.crestRadiusMm * biasMm)) / rangeMm;
   const form = Math.hypot(allowances.formOfPitch * pitchMm, ragged, doubt * pitchMm);
   const named = budgetBySource(result, sigma, [
     { name: 'focal-length', inputs: Array.from({ length: cameraParameters }, (_, i) => i) },
@@ -96,7 +105,7 @@ export function withUncertainty(
   ] as const);
   const budget: BudgetRow[] = [
     { source: 'edge-noise', pitchMm: edge.pitch, majorDiameterMm: edge.major },
-    { source: 'edge-bias', pitchMm: 0, majorDiameterMm: bias },
+    { source: 'edge-bias', pitchMm: nearer * pitchMm, majorDiameterMm: bias },
     {
       source: 'thread-form',
       pitchMm: allowances.pitchRelative * pitchMm,
@@ -113,6 +122,7 @@ export function withUncertainty(
     edge.taper,
     Math.sqrt(result.covariance[8]),
     allowances.taper,
+    bias / lengthMm,
     ragged / lengthMm,
     (0.5 * doubt * pitchMm) / lengthMm,
   );
@@ -142,6 +152,21 @@ function sideAgreement({ points, fit }: ThreadSolution): number {
     return own.length < 10 ? 0 : own.reduce((a, b) => a + b, 0) / own.length;
   });
   return Math.min(...means);
+}
+
+/** How much of the outline runs up the teeth against how much runs down, weaker over stronger: light
+ *  from one side may leave one kind of flank in the dark, and the other alone cannot tell a shift from
+ *  a pitch. */
+function flankBalance({ points, fit }: ThreadSolution): number {
+  let up = 1e-9;
+  let down = 1e-9;
+  const h = 0.01;
+  points.forEach(({ side, s, slope }, i) => {
+    const rise = (fit.modelAt(side, s + h, slope) - fit.modelAt(side, s - h, slope)) / (2 * h);
+    if (rise > 0) up += fit.weights[i] * rise * rise;
+    else down += fit.weights[i] * rise * rise;
+  });
+  return Math.min(up, down) / Math.max(up, down);
 }
 
 /** Crest positions on the left side lie at crestS + k·p; the first one inside the zone. */
