@@ -32,6 +32,9 @@ export interface ThreadFit {
   /** Cauchy weight of each point, 0…1. */
   readonly weights: Float64Array;
   readonly middleS: number;
+  /** How much of the outline runs up the teeth against how much runs down, weaker over stronger. Light
+   *  from one side may leave one kind of flank in the dark. */
+  readonly flankBalance: number;
   readonly modelAt: (side: Side, s: number, slope: number) => number;
 }
 
@@ -196,6 +199,18 @@ export function fitThread(
     return Math.max(0.002, 1.4826 * (sizes[sizes.length >> 1] ?? 1));
   };
   const h = 0.01;
+  function balanceOf(p: ArrayLike<number>, weights: Float64Array): number {
+    const contours = contoursOf(p);
+    let up = 1e-9;
+    let down = 1e-9;
+    points.forEach((q, i) => {
+      const phase = phaseOf(p, q.side, q.s);
+      const rise = toothAt(contours, tilts[i], phase + h) - toothAt(contours, tilts[i], phase - h);
+      if (rise > 0) up += weights[i] * rise * rise;
+      else down += weights[i] * rise * rise;
+    });
+    return Math.min(up, down) / Math.max(up, down);
+  }
   /** Derivatives along the outline in closed form; those of the tooth's shape by differences. */
   const differentiate = (
     p: Float64Array,
@@ -244,12 +259,14 @@ export function fitThread(
   /** Points are as many as their correlation along the outline leaves of them, against ridges and
    *  priors too. */
   let inflation = 1;
+  /** One kind of flank alone is where its highlight is, not where the tooth is. */
+  let balance = 1;
   let fit: LeastSquaresResult | null = null;
   let current: ArrayLike<number> = initial;
   for (let pass = 0; pass < 4; pass++) {
     // Points that keep to no thread are not as many as they seem.
     const ragged = 1 + Math.max(0, scatter / start.pitchMm - 0.04) / 0.02;
-    const widening = ragged * Math.sqrt(inflation);
+    const widening = (ragged * Math.sqrt(inflation)) / Math.min(1, Math.max(0.3, 1.2 * balance));
     const sigmas = Float64Array.from(points, (q) => widening * Math.hypot(scatter, 1.5 * q.uMm));
     fit = leastSquares({
       parameters: current,
@@ -280,7 +297,9 @@ export function fitThread(
     current = fit.parameters;
     const next = robustScatter(current);
     const rest = residualsOf(current);
-    inflation = alongOutline(points, rest, cauchyWeights(rest, next), current[0]);
+    const kept = cauchyWeights(rest, next);
+    inflation = alongOutline(points, rest, kept, current[0]);
+    balance = balanceOf(current, kept);
     const settled = pass > 0 && Math.abs(next / scatter - 1) < 0.03;
     scatter = next;
     if (settled) break;
@@ -306,6 +325,7 @@ export function fitThread(
     termination: fit!.termination,
     weights,
     middleS,
+    flankBalance: balance,
     modelAt: model(p),
   };
 }

@@ -91,7 +91,7 @@ export function withUncertainty(
   // Nor has a side most of whose points are elsewhere: then one side carries the diameter, and what
   // the other shows may be a shadow's edge.
   const doubt = Math.max(0, 1 - sideAgreement(solution) / expectedAgreement);
-  const biasMm = allowances.edgeBiasPx[field] * (1 + 2 * (1 - flankBalance(solution))) * mmPerPx;
+  const biasMm = allowances.edgeBiasPx[field] * (1 + 2 * (1 - fit.flankBalance)) * mmPerPx;
   const bias = 2 * biasMm;
   const rangeMm = solution.frame.origin[2] - card.camera.centre[2];
   const nearer = (allowances.nearness * Math.sqrt(2 * fit.crestRadiusMm * biasMm)) / rangeMm;
@@ -152,21 +152,6 @@ function sideAgreement({ points, fit }: ThreadSolution): number {
     return own.length < 10 ? 0 : own.reduce((a, b) => a + b, 0) / own.length;
   });
   return Math.min(...means);
-}
-
-/** How much of the outline runs up the teeth against how much runs down, weaker over stronger: light
- *  from one side may leave one kind of flank in the dark, and the other alone cannot tell a shift from
- *  a pitch. */
-function flankBalance({ points, fit }: ThreadSolution): number {
-  let up = 1e-9;
-  let down = 1e-9;
-  const h = 0.01;
-  points.forEach(({ side, s, slope }, i) => {
-    const rise = (fit.modelAt(side, s + h, slope) - fit.modelAt(side, s - h, slope)) / (2 * h);
-    if (rise > 0) up += fit.weights[i] * rise * rise;
-    else down += fit.weights[i] * rise * rise;
-  });
-  return Math.min(up, down) / Math.max(up, down);
 }
 
 /** Crest positions on the left side lie at crestS + k·p; the first one inside the zone. */
