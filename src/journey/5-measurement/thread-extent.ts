@@ -69,23 +69,33 @@ export function completeTurns(
     list.push(q.r - fit.modelAt(q.side, q.s, q.slope));
     crests.set(turn, list);
   });
-  const short = (turn: number) => {
+  /** How far the crest stands out beyond the fit, in what it may by chance; none where none is seen. */
+  const standing = (turn: number): number | null => {
     const list = crests.get(turn);
-    if (!list || list.length < 3) return false;
+    if (!list || list.length < 3) return null;
     const sorted = [...list].sort((a, b) => a - b);
     const middle = sorted[sorted.length >> 1];
     const noise = (1.5 * fit.scatterMm) / Math.sqrt(list.length / 2);
-    return middle < -Math.max(0.022 * p, 2 * noise);
+    return middle / Math.max(0.022 * p, 2 * noise);
+  };
+  const clear = fit.scatterMm < 0.05 * p;
+  /** One crest falls short, or, on an outline that is clear elsewhere, neither is where it belongs. */
+  const unfinished = (turns: readonly number[]) => {
+    const seen = turns.map(standing);
+    return (
+      seen.some((v) => v !== null && v < -1) ||
+      (clear && seen.every((v) => v === null || Math.abs(v) > 1))
+    );
   };
   const hop = p / 2;
   let { fromS, toS } = zone;
   const turnAt = (s: number) => Math.round((2 * (s - fit.crestS)) / p);
   for (let k = 0; k < 5 && toS - fromS > 4.5 * p; k++) {
-    if (![0.25, 0.75].some((f) => short(turnAt(fromS + f * p)))) break;
+    if (!unfinished([0.25, 0.75].map((f) => turnAt(fromS + f * p)))) break;
     fromS += hop;
   }
   for (let k = 0; k < 5 && toS - fromS > 4.5 * p; k++) {
-    if (![0.25, 0.75].some((f) => short(turnAt(toS - f * p)))) break;
+    if (!unfinished([0.25, 0.75].map((f) => turnAt(toS - f * p)))) break;
     toS -= hop;
   }
   return { fromS, toS };
