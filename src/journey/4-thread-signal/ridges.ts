@@ -73,6 +73,8 @@ export interface RidgeFit {
   readonly uMm: number;
   /** Share of the variance that the period and its second harmonic explain, over all rows. */
   readonly explained: number;
+  /** Share of that in the period itself, not its half: near 0 when it is really two pitches. */
+  readonly fundamental: number;
 }
 
 const bands = 6;
@@ -84,7 +86,7 @@ export function ridgePitch(view: Unrolled, startMm: number, span: number): Ridge
   if (n < 2 * bands) return null;
   const all = view.rows.map((_, i) => i);
   const best = peak(view, all, startMm, span);
-  const { explained, information } = likelihood(view, best, all);
+  const { explained, fundamental, information } = likelihood(view, best, all);
   const single = Array.from({ length: bands }, (_, k) =>
     all.slice(Math.floor((k * n) / bands), Math.floor(((k + 1) * n) / bands)),
   ).map((rows) => {
@@ -99,6 +101,7 @@ export function ridgePitch(view: Unrolled, startMm: number, span: number): Ridge
     pitchMm: best,
     uMm: Math.hypot(1 / Math.sqrt(Math.max(information, 1e-12)), spread / Math.sqrt(bands - 1)),
     explained,
+    fundamental,
   };
 }
 
@@ -184,6 +187,7 @@ function likelihood({ rows, stepMm }: Unrolled, pitchMm: number, chosen: readonl
   let score = 0;
   let information = 0;
   let kept = 0;
+  let first = 0;
   let all = 0;
   for (const index of chosen) {
     const row = rows[index];
@@ -203,6 +207,7 @@ function likelihood({ rows, stepMm }: Unrolled, pitchMm: number, chosen: readonl
     const rest = energy - explained + 1e-3 * n;
     score -= (effective / 2) * portable.log(rest);
     kept += explained;
+    first += power[0];
     all += energy;
     const variance = rest / n;
     // CRB of a frequency f: 6σ²/(π²A²·N·T²); harmonic h sees h·f. u(p) = p²·u(f).
@@ -214,7 +219,12 @@ function likelihood({ rows, stepMm }: Unrolled, pitchMm: number, chosen: readonl
     });
   }
   // Neighbouring rows share pixels' noise reduction too.
-  return { score, information: information / 2, explained: all > 0 ? kept / all : 0 };
+  return {
+    score,
+    information: information / 2,
+    explained: all > 0 ? kept / all : 0,
+    fundamental: kept > 0 ? first / kept : 0,
+  };
 }
 
 function lessRunningMean(row: Float64Array, half: number): Float64Array {

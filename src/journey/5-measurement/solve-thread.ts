@@ -234,10 +234,15 @@ function chooseStart(
     const start = startPeriod(points, middleS, pitches);
     return start ? [{ start, ridges }] : [];
   });
-  // Twice the pitch holds every harmonic of the pitch and gains on it by noise alone.
+  // Twice the pitch holds every harmonic of the pitch and gains on it by noise alone; its own first
+  // harmonic is empty.
   const finest = Math.min(...tried.map(({ ridges }) => ridges.pitchMm));
-  const value = ({ start, ridges }: (typeof tried)[number]) =>
-    start.explained + 2 * ridges.explained - (ridges.pitchMm > 1.5 * finest ? 0.1 : 0);
+  const value = ({ start, ridges }: (typeof tried)[number]) => {
+    const twice = ridges.pitchMm > 1.5 * finest;
+    return (
+      start.explained + 2 * ridges.explained - (twice ? (ridges.fundamental < 0.1 ? 0.5 : 0.1) : 0)
+    );
+  };
   return tried.sort((a, b) => value(b) - value(a))[0] ?? null;
 }
 
