@@ -69,6 +69,13 @@ export interface ThreadPriors {
   readonly uTurn?: number;
 }
 
+/** How far the crests may be from where an outline that does not keep to the model has them, mm of
+ *  radius: little while scatter is noise, all of a thread's depth when there is no outline. */
+export function raggedMm(scatterMm: number, pitchMm: number): number {
+  const share = scatterMm / pitchMm;
+  return pitchMm * (0.45 * Math.max(0, share - 0.04) + 1.5 * Math.max(0, share - 0.1));
+}
+
 const slantNodes = 5;
 const phaseSteps = 16;
 /** Share of the pitch by which a cold start may be off, and steps to either side. */

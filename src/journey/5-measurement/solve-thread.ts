@@ -20,7 +20,7 @@ import {
 } from '../4-thread-signal/ridges';
 import { hexRatio, type ThreadPlace } from '../4-thread-signal/thread-place';
 import { atHeight, mmPerPxAt, recentred } from './axis-moves';
-import { fitThread, type ThreadFit } from './fit-thread';
+import { fitThread, raggedMm, type ThreadFit } from './fit-thread';
 import { type Resting, widestHalfWidth } from './hex-height';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, type Extent, grownWhile, outlineAgrees } from './thread-extent';
@@ -97,7 +97,9 @@ export function solveThread(
         blurMm: card.blurPx * mmPerPx,
         halfAngleRad,
         handed,
-        ridges: ridges && ridgeEstimate(camera, frame, ridges, reachMm, turns(), field),
+        ridges:
+          ridges &&
+          ridgeEstimate(camera, frame, ridges, reachMm, turns(), field, warm?.scatterMm ?? 0),
         mmPerPx,
         // Perspective widens the band that is seen in the axis plane.
         rangeMm: frame.origin[2] - camera.centre[2],
@@ -260,11 +262,16 @@ function ridgeEstimate(
   radiusMm: number,
   turns: number,
   field: Field,
+  scatterMm: number,
 ): Estimate {
   const drift = ridgeDrift[field];
   const range = frame.origin[2] - camera.centre[2];
-  const depth = (ridgeDepth.u * ridges.pitchMm) / (range - radiusMm);
-  const relative = Math.hypot((1.5 * ridges.uMm) / ridges.pitchMm, 0.8 * depth, drift / turns);
+  const uRadius = Math.hypot(
+    0.8 * ridgeDepth.u * ridges.pitchMm,
+    raggedMm(scatterMm, ridges.pitchMm),
+  );
+  const depth = uRadius / (range - radiusMm);
+  const relative = Math.hypot((1.5 * ridges.uMm) / ridges.pitchMm, depth, drift / turns);
   return { value: ridges.pitchMm, u: ridges.pitchMm * relative };
 }
 

@@ -7,7 +7,7 @@ import { grazing, photoAt } from '../4-thread-signal/axis-frame';
 import { hexRatio } from '../4-thread-signal/thread-place';
 import type { PhotoPoint } from '../overlay';
 import { atHeight, recentred } from './axis-moves';
-import { fitParameters } from './fit-thread';
+import { fitParameters, raggedMm } from './fit-thread';
 import type { ThreadSolution } from './solve-thread';
 import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
 
@@ -87,7 +87,7 @@ export function withUncertainty(
     taper: 2 * Math.sqrt(of(3, 3)),
   };
   // An outline that does not keep to the model has said little about where its crests are.
-  const ragged = Math.max(0, fit.scatterMm / pitchMm - 0.04) * 0.9 * pitchMm;
+  const ragged = 2 * raggedMm(fit.scatterMm, pitchMm);
   // Nor has a side most of whose points are elsewhere: then one side carries the diameter, and what
   // the other shows may be a shadow's edge.
   const doubt = Math.max(0, 1 - sideAgreement(solution) / expectedAgreement);
