@@ -24,9 +24,11 @@ export interface LeastSquaresProblem {
   /** How many residuals, from the first, the loss is for; priors behind them stay quadratic. */
   readonly lossCount?: number;
   readonly maxIterations?: number;
+  /** Converged when the next step would lower the cost by less than this share of it; 10⁻¹⁰. */
+  readonly tolerance?: number;
 }
 
-/** - `converged`: the next step would lower the cost by less than 10⁻¹⁰ of it. Parameters and
+/** - `converged`: the next step would lower the cost by less than `tolerance` of it. Parameters and
  *    covariance hold, near this minimum; another start may find a deeper one.
  *  - `no-progress`: no step lowers the cost although the model promises it: differences too
  *    coarse or a kink. Parameters are usually as good as they get.
@@ -45,8 +47,6 @@ export interface LeastSquaresResult {
   readonly iterations: number;
   readonly termination: Termination;
 }
-
-const costTolerance = 1e-10;
 
 export function leastSquares(problem: LeastSquaresProblem): LeastSquaresResult {
   const n = problem.parameters.length;
@@ -92,7 +92,7 @@ export function leastSquares(problem: LeastSquaresProblem): LeastSquaresResult {
     }
     const trialCost = step ? loss.cost(trial) : Number.NaN;
     const gain = cost - trialCost;
-    const small = costTolerance * Math.max(cost, Number.MIN_VALUE);
+    const small = (problem.tolerance ?? 1e-10) * Math.max(cost, Number.MIN_VALUE);
     if (gain >= 0) {
       [p, q] = [q, p];
       [r, trial] = [trial, r];

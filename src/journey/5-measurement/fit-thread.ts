@@ -92,7 +92,8 @@ export function fitThread(
   middleS: number,
   start: PeriodStart,
   priors: ThreadPriors,
-  scatterSoFarMm = 0.08 * start.pitchMm,
+  /** Of a fit that this one goes on from; a cold one seeks its valley first. */
+  scatterSoFarMm?: number,
 ): ThreadFit {
   const n = points.length;
   const { ridges, radius = null, uOffsetMm = 0.6, uTurn = 0.02 } = priors;
@@ -261,8 +262,8 @@ export function fitThread(
     out[3 * rows + n + 8] = 1 / 0.03;
     if (radius) out[2 * rows + n + 5] = 1 / radius.u;
   };
-  Object.assign(initial, bestStart());
-  let scatter = scatterSoFarMm;
+  if (scatterSoFarMm === undefined) Object.assign(initial, bestStart());
+  let scatter = scatterSoFarMm ?? 0.08 * start.pitchMm;
   /** Points are as many as their correlation along the outline leaves of them, against ridges and
    *  priors too. */
   let inflation = 1;
@@ -283,6 +284,7 @@ export function fitThread(
       lossCount: n,
       jacobian: (p, out) => differentiate(p, out, sigmas, n + 9),
       maxIterations: 25,
+      tolerance: 1e-7,
       residuals: (p, out) => {
         const at = model(p);
         for (let i = 0; i < n; i++) {

@@ -14,8 +14,8 @@ export interface ToothShape {
 }
 
 const phases = 48;
-const nodes = 17;
-const reach = 2.6;
+const nodes = 11;
+const reach = 2.5;
 const offsets = Float64Array.from({ length: nodes }, (_, i) => reach * ((2 * i) / (nodes - 1) - 1));
 const weights = offsets.map((u) => portable.exp(-0.5 * u * u));
 const weightSum = weights.reduce((a, b) => a + b, 0);
