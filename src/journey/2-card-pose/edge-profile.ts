@@ -86,8 +86,22 @@ export interface RimShape {
 
 const rimStep = 0.1;
 
-/** Radius of the body and blur, in sample units. */
+const known = new Map<string, RimShape>();
+
+/** Radius of the body, to a tenth, and blur, in sample units. */
 export function rimShape(sigma: number, radius: number): RimShape {
+  const rounded = portable.exp(Math.round(10 * portable.log(Math.max(4, radius))) / 10);
+  const key = `${sigma} ${rounded}`;
+  let shape = known.get(key);
+  if (!shape) {
+    if (known.size > 40) known.clear();
+    shape = computed(sigma, rounded);
+    known.set(key, shape);
+  }
+  return shape;
+}
+
+function computed(sigma: number, radius: number): RimShape {
   const fine = rimStep / 2;
   const reach = 4 * sigma;
   // Deeper than this the rim has sunk to a thousandth.
@@ -98,9 +112,9 @@ export function rimShape(sigma: number, radius: number): RimShape {
   const cells = Math.ceil((deepest + reach) / fine);
   const integral = (depth: number) => {
     const c = Math.min(1, Math.sqrt((2 * Math.max(0, depth)) / radius));
-    const rest = (1 - c) ** 6;
+    const cube = (1 - c) * (1 - c) * (1 - c);
     // ∫ (1 − c)⁵ dd, d = r c²/2.
-    return (radius * (1 - rest * (1 + 6 * c))) / 42;
+    return (radius * (1 - cube * cube * (1 + 6 * c))) / 42;
   };
   const light = Float64Array.from(
     { length: cells },

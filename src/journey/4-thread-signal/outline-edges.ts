@@ -61,7 +61,7 @@ export function outlineEdges(
   const points: OutlinePoint[] = [];
   const column = new Float64Array(strip.rows);
   const middle = bands[bands.length >> 1];
-  const shape = rimShape(blurPx / 0.5, Math.round(middle.toR / stepMm));
+  const shape = rimShape(blurPx / 0.5, middle.toR / stepMm);
   for (let i = 0; i < strip.columns; i++) {
     for (let j = 0; j < strip.rows; j++) column[j] = strip.values[j * strip.columns + i];
     const { fromR, toR } = bands[Math.min(i, bands.length - 1)];

@@ -165,8 +165,10 @@ export function solveThread(
     if (points.length < 40) return refuse('no-thread', noThread);
     ridges = ridgesNear(inner(zone, current.pitchMm), surfaceOf(current), current.pitchMm, 0.015);
     const from = continued(current, middle());
-    right = solve(from, 1, right);
-    left = solve(from, -1, left);
+    // A hand that fits clearly worse need not be asked again.
+    const contrast = right.scatterMm / left.scatterMm;
+    if (contrast < 1.25) right = solve(from, 1, right);
+    if (contrast > 0.8) left = solve(from, -1, left);
     fit = right.scatterMm <= left.scatterMm ? right : left;
   }
   if ((zone.toS - zone.fromS) / fit.pitchMm < 3)
