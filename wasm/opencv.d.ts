@@ -41,8 +41,6 @@ declare module '*/wasm/build/opencv.js' {
     readonly INTER_LINEAR: number;
     readonly CHAIN_APPROX_NONE: number;
     readonly DICT_4X4_50: number;
-    readonly DIST_L2: number;
-    readonly DIST_MASK_PRECISE: number;
     readonly RETR_EXTERNAL: number;
     readonly THRESH_BINARY: number;
     readonly THRESH_OTSU: number;
@@ -72,7 +70,6 @@ declare module '*/wasm/build/opencv.js' {
       connectivity: 4 | 8,
       labelType: number,
     ): number;
-    distanceTransform(source: Mat, target: Mat, metric: number, maskSize: number): void;
     findContours(
       image: Mat,
       contours: MatVector,

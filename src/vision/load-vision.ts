@@ -1,6 +1,7 @@
 import load, { type OpenCv } from '../../wasm/build/opencv.js';
 import { detectMarkers } from './detect-markers';
-import { findComponents, findContours, morph, otsuLevel } from './regions';
+import { morph } from './disc-morphology';
+import { findComponents, findContours, otsuLevel } from './regions';
 import { blur, resize, warpPerspective } from './resample';
 import type { Vision } from './vision';
 
@@ -20,8 +21,8 @@ export async function loadVision(instantiate: InstantiateOpenCv): Promise<Vision
     warpPerspective: (image, matrix, width, height, outside) =>
       warpPerspective(cv, image, matrix, width, height, outside),
     components: (mask, minAreaPx) => findComponents(cv, mask, minAreaPx),
-    open: (mask, radiusPx) => morph(cv, mask, 'open', radiusPx),
-    close: (mask, radiusPx) => morph(cv, mask, 'close', radiusPx),
+    open: (mask, radiusPx) => morph(mask, 'open', radiusPx),
+    close: (mask, radiusPx) => morph(mask, 'close', radiusPx),
     contours: (mask) => findContours(cv, mask),
     otsu: (image) => otsuLevel(cv, image),
     heapBytes: () => cv.HEAPU8.length,

@@ -50,45 +50,6 @@ export function findComponents(cv: OpenCv, mask: GreyImage, minAreaPx: number): 
   });
 }
 
-/** Opening removes what a disc of this radius does not fit into, closing fills it.
- *  The world outside the image counts as neither. By exact distances (P. Felzenszwalb,
- *  D. Huttenlocher, Theory of Computing 8, 2012), so that the cost does not grow with the radius:
- *  OpenCV's own morphology took half a second where this takes 15 ms. */
-export function morph(
-  cv: OpenCv,
-  mask: GreyImage,
-  operation: 'open' | 'close',
-  radiusPx: number,
-): GreyImage {
-  const grow = (image: GreyImage) => near(cv, image, true, radiusPx);
-  const shrink = (image: GreyImage) => near(cv, image, false, radiusPx);
-  return operation === 'open' ? grow(shrink(mask)) : shrink(grow(mask));
-}
-
-/** Sets (or clears) every pixel that has a set (or clear) one within the radius, and the rest the
- *  other way. */
-function near(cv: OpenCv, image: GreyImage, set: boolean, radiusPx: number): GreyImage {
-  const { width, height, data } = image;
-  const [inside, outside] = set ? [255, 0] : [0, 255];
-  return withScope(cv, ({ own, mat }) => {
-    const targets = own(new cv.Mat(height, width, cv.CV_8UC1));
-    const target = targets.data;
-    let found = 0;
-    for (let i = 0; i < data.length; i++) {
-      const wanted = (data[i] !== 0) === set;
-      target[i] = wanted ? 0 : 255;
-      if (wanted) found++;
-    }
-    const result = new Uint8Array(data.length).fill(outside);
-    if (found === 0) return { width, height, data: result };
-    const distances = mat();
-    cv.distanceTransform(targets, distances, cv.DIST_L2, cv.DIST_MASK_PRECISE);
-    const within = distances.data32F;
-    for (let i = 0; i < result.length; i++) if (within[i] <= radiusPx) result[i] = inside;
-    return { width, height, data: result };
-  });
-}
-
 export type PixelPoint = readonly [x: number, y: number];
 
 /** Outer borders of the non-zero regions, every border pixel in turn, closed, longest first. */

@@ -121,8 +121,13 @@ test('opening removes what the disc does not fit into, closing fills it', () => 
   ).toBe(0);
 });
 
-test('opening and closing are those of a disc, at any radius', () => {
-  const speckled = draw(60, 50, (x, y) =>
+test.each([
+  [60, 50],
+  [64, 21],
+  [97, 30],
+  [3, 40],
+])('opening and closing are those of a disc, at any radius: %d × %d px', (across, down) => {
+  const speckled = draw(across, down, (x, y) =>
     (x * 7919 + y * 104729 + x * y * 31) % 11 < 5 ? 255 : 0,
   );
   /** The definition, straight: is a pixel of this value within the radius? */
@@ -136,7 +141,7 @@ test('opening and closing are those of a disc, at any radius', () => {
       }
       return 255 - value;
     });
-  for (const radius of [1, 2, 5]) {
+  for (const radius of [1, 2, 5, 40]) {
     const closed = spread(spread(speckled, 255, radius), 0, radius);
     const opened = spread(spread(speckled, 0, radius), 255, radius);
     expect(vision.close(speckled, radius)).toEqual(closed);
