@@ -148,7 +148,7 @@ export function textureEnvelope(
       list.push(Math.hypot(root(k + 1) - root(k - 1), root(k + columns) - root(k - columns)));
     }
     list.sort((a, b) => a - b);
-    return list[Math.floor(list.length * 0.8)];
+    return list[Math.floor(list.length * 0.9)];
   });
   const finite = energy.filter(Number.isFinite).sort((a, b) => a - b);
   const strong = finite[Math.floor(finite.length * 0.7)];
@@ -158,7 +158,10 @@ export function textureEnvelope(
   for (const j of order) {
     const r = view.fromR + j * stepMm;
     if (side === 'left' ? r < 0 : r > 0) break;
-    if (energy[j] > level) return Math.abs(r);
+    if (!(energy[j] > level)) continue;
+    const beyond = energy[side === 'left' ? j + 1 : j - 1];
+    const share = beyond < level ? (energy[j] - level) / (energy[j] - beyond) : 0;
+    return Math.abs(r) + share * view.stepMm;
   }
   return null;
 }
