@@ -1,5 +1,6 @@
 import * as portable from '../../quantity/portable-math';
 import type { Straightened } from './straightened';
+import { type Row, waves, windowSpectra } from './window-spectra';
 
 /** Part of the straightened view where something repeats along the axis. */
 export interface PeriodicZone {
@@ -20,12 +21,6 @@ const longestMm = 3.42;
 const stepRatio = 1.028;
 const rowStrideMm = 0.36;
 
-interface Row {
-  /** Axis frame, mm. */
-  readonly r: number;
-  readonly values: Float32Array;
-}
-
 /** Spectra of every row in windows along the axis, phases dropped: the ridges of a helix slant from
  *  row to row, and only their spacing is common to all. Best first; `insideS` is where the fitting lies. */
 export function periodicZones(
@@ -38,13 +33,14 @@ export function periodicZones(
   const octave = Math.round(portable.log(2) / portable.log(stepRatio));
   const first = periods.findIndex((p) => p >= Math.max(shortestMm, 4 * view.stepMm));
   const found: PeriodicZone[] = [];
+  const wavesOf = waves(view.stepMm, periods);
   for (const windowMm of [5, 8, 12]) {
     for (
       let centre = insideS[0] + windowMm / 2;
       centre <= insideS[1] - windowMm / 2 + 1e-9;
       centre += windowMm / 6
     ) {
-      const spectra = windowSpectra(view, rows, centre - view.fromS, windowMm, periods);
+      const spectra = windowSpectra(view, rows, centre - view.fromS, windowMm, periods, wavesOf);
       let best = -1;
       let strongest = 0;
       for (let k = first; k < periods.length; k++) {
@@ -91,73 +87,6 @@ function reach(rows: readonly Row[], spectra: readonly Float64Array[], k: number
     right = Math.max(right, -r);
   });
   return { reachLeftMm: left, reachRightMm: right };
-}
-
-/** Share of each row's windowed variance at each period, rows × (periods, variance). */
-function windowSpectra(
-  view: Straightened,
-  rows: readonly Row[],
-  centreMm: number,
-  windowMm: number,
-  periods: readonly number[],
-): Float64Array[] {
-  const i0 = Math.max(0, Math.round((centreMm - windowMm / 2) / view.stepMm));
-  const i1 = Math.min(view.columns - 1, Math.round((centreMm + windowMm / 2) / view.stepMm));
-  const n = i1 - i0 + 1;
-  const w = Float64Array.from({ length: n }, (_, i) => portable.sin((Math.PI * (i + 0.5)) / n));
-  const sumW = w.reduce((a, b) => a + b, 0);
-  const sumW2 = w.reduce((a, b) => a + b * b, 0);
-  const windowed = rows.map(({ values: row }) => {
-    let mean = 0;
-    for (let i = 0; i < n; i++) mean += w[i] * row[i0 + i];
-    mean /= sumW;
-    let energy = 1e-9;
-    const v = new Float64Array(n);
-    for (let i = 0; i < n; i++) {
-      v[i] = w[i] * (row[i0 + i] - mean);
-      energy += v[i] * v[i];
-    }
-    return { v, energy };
-  });
-  // Last entry: the row's own variance, near 1 for ridges and near 0 for paper.
-  const out = windowed.map(({ energy }) => {
-    const row = new Float64Array(periods.length + 1);
-    row[periods.length] = energy / sumW2;
-    return row;
-  });
-  // About the window's middle the even part of a row meets the cosine only and the odd part the
-  // sine only: half the products of a plain sum.
-  const half = n >> 1;
-  const middle = (n - 1) / 2;
-  const parts = windowed.map(({ v }) => {
-    const both = new Float64Array(2 * half);
-    for (let i = 0; i < half; i++) {
-      both[i] = v[n - 1 - i] + v[i];
-      both[half + i] = v[n - 1 - i] - v[i];
-    }
-    return both;
-  });
-  const c = new Float64Array(half);
-  const s = new Float64Array(half);
-  for (let k = 0; k < periods.length && 3 * periods[k] <= windowMm; k++) {
-    const rate = (2 * Math.PI * view.stepMm) / periods[k];
-    for (let i = 0; i < half; i++) {
-      c[i] = portable.cos(rate * (middle - i));
-      s[i] = portable.sin(rate * (middle - i));
-    }
-    for (let r = 0; r < parts.length; r++) {
-      const both = parts[r];
-      let a = n % 2 === 1 ? windowed[r].v[half] : 0;
-      let b = 0;
-      for (let i = 0; i < half; i++) {
-        a += c[i] * both[i];
-        b += s[i] * both[half + i];
-      }
-      // A pure wave under the window w has |Σ w²·A·cos·e|² = (A·Σw²/2)² and energy A²·Σw²/2.
-      out[r][k] = (2 * (a * a + b * b)) / (sumW2 * windowed[r].energy);
-    }
-  }
-  return out;
 }
 
 /** Rows in coded brightness less their running mean and over their running spread: shading goes,
