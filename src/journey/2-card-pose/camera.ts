@@ -97,6 +97,32 @@ export function project(camera: PosedCamera, point: Vec3): PhotoPoint {
   return [camera.fPx * d * x + camera.cx, camera.fPx * d * y + camera.cy];
 }
 
+/** Photo points, x and y in turn, of the points start + i·step: along a line the camera's own
+ *  coordinates run evenly. What samples whole images goes by it: nothing is allocated. */
+export function projectRow(
+  camera: PosedCamera,
+  start: Vec3,
+  step: Vec3,
+  count: number,
+  out: Float64Array,
+): void {
+  const { R, translation: t, fPx, k1, cx, cy } = camera;
+  const x0 = R[0] * start[0] + R[1] * start[1] + R[2] * start[2] + t[0];
+  const y0 = R[3] * start[0] + R[4] * start[1] + R[5] * start[2] + t[1];
+  const z0 = R[6] * start[0] + R[7] * start[1] + R[8] * start[2] + t[2];
+  const dx = R[0] * step[0] + R[1] * step[1] + R[2] * step[2];
+  const dy = R[3] * step[0] + R[4] * step[1] + R[5] * step[2];
+  const dz = R[6] * step[0] + R[7] * step[1] + R[8] * step[2];
+  for (let i = 0; i < count; i++) {
+    const w = 1 / (z0 + i * dz);
+    const x = (x0 + i * dx) * w;
+    const y = (y0 + i * dy) * w;
+    const f = fPx * (1 + k1 * (x * x + y * y));
+    out[2 * i] = f * x + cx;
+    out[2 * i + 1] = f * y + cy;
+  }
+}
+
 /** Unit direction, card frame, of the viewing ray through a photo point. */
 export function rayThrough(camera: PosedCamera, point: PhotoPoint): Vec3 {
   const xd = (point[0] - camera.cx) / camera.fPx;

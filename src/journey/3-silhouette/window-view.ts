@@ -1,7 +1,6 @@
 import { card, type Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
-import type { PosedCamera } from '../2-card-pose/camera';
-import { project } from '../2-card-pose/camera';
+import { type PosedCamera, projectRow } from '../2-card-pose/camera';
 
 /** The card's window seen square-on at a reduced scale, for finding the fitting.
  *  Pixel (i, j) shows card point (originMm + i/pxPerMm, originMm + j/pxPerMm), z = 0. */
@@ -26,17 +25,18 @@ export function windowView(
   const originXMm = (window.xMm + insetMm) * scale.x;
   const originYMm = (window.yMm + insetMm) * scale.y;
   const data = new Uint8Array(width * height);
+  const at = new Float64Array(2 * width);
+  const d = grey.data;
   for (let j = 0; j < height; j++) {
+    projectRow(camera, [originXMm, originYMm + j / pxPerMm, 0], [1 / pxPerMm, 0, 0], width, at);
     for (let i = 0; i < width; i++) {
-      const at = project(camera, [originXMm + i / pxPerMm, originYMm + j / pxPerMm, 0]);
-      const x = Math.max(0, Math.min(grey.width - 1.001, at[0]));
-      const y = Math.max(0, Math.min(grey.height - 1.001, at[1]));
+      const x = Math.max(0, Math.min(grey.width - 1.001, at[2 * i]));
+      const y = Math.max(0, Math.min(grey.height - 1.001, at[2 * i + 1]));
       const x0 = Math.floor(x);
       const y0 = Math.floor(y);
       const k = y0 * grey.width + x0;
       const fx = x - x0;
       const fy = y - y0;
-      const d = grey.data;
       data[j * width + i] =
         (d[k] * (1 - fx) + d[k + 1] * fx) * (1 - fy) +
         (d[k + grey.width] * (1 - fx) + d[k + grey.width + 1] * fx) * fy +
