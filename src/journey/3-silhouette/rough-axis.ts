@@ -46,9 +46,15 @@ function mirror(blob: Blob, edges: Int32Array, angleRad: number, stepPx: number)
   const c = portable.cos(angleRad);
   const s = portable.sin(angleRad);
   const [x0, y0] = blob.centroid;
-  const offsets = blob.hull.map(([x, y]) => -(x - x0) * s + (y - y0) * c);
-  const middle = (Math.max(...offsets) + Math.min(...offsets)) / 2;
-  const spread = Math.max(...offsets) - Math.min(...offsets);
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
+  for (const p of blob.hull) {
+    const off = -(p[0] - x0) * s + (p[1] - y0) * c;
+    if (off < least) least = off;
+    if (off > most) most = off;
+  }
+  const middle = (most + least) / 2;
+  const spread = most - least;
   const { width, height, data } = blob.nearEdges;
   let best: RoughAxis = { angleRad, through: blob.centroid, symmetry: -1 };
   for (let shift = -6; shift <= 6; shift += stepPx) {
@@ -58,13 +64,14 @@ function mirror(blob: Blob, edges: Int32Array, angleRad: number, stepPx: number)
     for (let e = 0; e < edges.length; e += 2) {
       const x = edges[e];
       const y = edges[e + 1];
-      const off = -(x - x0) * s + (y - y0) * c - off0;
-      const mx = Math.round(x + 2 * off * s);
-      const my = Math.round(y - 2 * off * c);
+      const twice = 2 * (-(x - x0) * s + (y - y0) * c - off0);
+      const mx = x + twice * s + 0.5;
+      const my = y - twice * c + 0.5;
       // What lies past the window's rim has no say.
       if (mx < 0 || my < 0 || mx >= width || my >= height) continue;
       seen++;
-      if (data[my * width + mx]) met++;
+      // 0 or 255: every other edge meets one, and a branch would be guessed wrong as often.
+      met += data[(my | 0) * width + (mx | 0)] & 1;
     }
     if (seen < edges.length / 4) continue;
     // The hull's extents must agree as well: texture inside mirrors onto texture anywhere.
