@@ -21,51 +21,49 @@ export function windowSpectra(
   const i1 = Math.min(view.columns - 1, Math.round((centreMm + windowMm / 2) / view.stepMm));
   const n = i1 - i0 + 1;
   const { w, sumW, sumW2, c, s } = wavesOf(n);
-  const half = n >> 1;
   // About the window's middle the even part of a row meets the cosine only and the odd part the
-  // sine only: half the products of a plain sum. Rows lie side by side, so that a few can be summed
-  // at once below.
-  const across = Math.ceil(rows.length / abreast) * abreast;
-  const even = new Float64Array(half * across);
-  const odd = new Float64Array(half * across);
-  const centre = new Float64Array(across);
-  const energies = new Float64Array(rows.length);
+  // sine only: half the products of a plain sum.
+  const half = n >> 1;
+  const even = new Float64Array(half * abreast);
+  const odd = new Float64Array(half * abreast);
+  const centre = new Float64Array(abreast);
+  const energy = new Float64Array(abreast);
   const v = new Float64Array(n);
-  for (let r = 0; r < rows.length; r++) {
-    const row = rows[r].values;
-    let mean = 0;
-    for (let i = 0; i < n; i++) mean += w[i] * row[i0 + i];
-    mean /= sumW;
-    let energy = 1e-9;
-    for (let i = 0; i < n; i++) {
-      v[i] = w[i] * (row[i0 + i] - mean);
-      energy += v[i] * v[i];
+  const out = rows.map(() => new Float64Array(periods.length + 1));
+  for (let first = 0; first < rows.length; first += abreast) {
+    for (let lane = 0; lane < abreast; lane++) {
+      // Past the last row its own is summed again, for nothing.
+      const row = rows[Math.min(first + lane, rows.length - 1)].values;
+      let mean = 0;
+      for (let i = 0; i < n; i++) mean += w[i] * row[i0 + i];
+      mean /= sumW;
+      let sum = 1e-9;
+      for (let i = 0; i < n; i++) {
+        v[i] = w[i] * (row[i0 + i] - mean);
+        sum += v[i] * v[i];
+      }
+      energy[lane] = sum;
+      centre[lane] = n % 2 === 1 ? v[half] : 0;
+      for (let i = 0; i < half; i++) {
+        even[i * abreast + lane] = v[n - 1 - i] + v[i];
+        odd[i * abreast + lane] = v[n - 1 - i] - v[i];
+      }
     }
-    energies[r] = energy;
-    for (let i = 0; i < half; i++) {
-      even[i * across + r] = v[n - 1 - i] + v[i];
-      odd[i * across + r] = v[n - 1 - i] - v[i];
-    }
-    if (n % 2 === 1) centre[r] = v[half];
-  }
-  // Last entry: the row's own variance, near 1 for ridges and near 0 for paper.
-  const out = rows.map((_, r) => {
-    const row = new Float64Array(periods.length + 1);
-    row[periods.length] = energies[r] / sumW2;
-    return row;
-  });
-  const power = new Float64Array(across);
-  for (let k = 0; k < periods.length && 3 * periods[k] <= windowMm; k++) {
-    for (let r = 0; r < across; r += abreast) {
-      let a0 = centre[r];
-      let a1 = centre[r + 1];
-      let a2 = centre[r + 2];
-      let a3 = centre[r + 3];
+    const lanes = out.slice(first, first + abreast);
+    // Last entry: the row's own variance, near 1 for ridges and near 0 for paper.
+    lanes.forEach((row, lane) => {
+      row[periods.length] = energy[lane] / sumW2;
+    });
+    for (let k = 0; k < periods.length && 3 * periods[k] <= windowMm; k++) {
+      let a0 = centre[0];
+      let a1 = centre[1];
+      let a2 = centre[2];
+      let a3 = centre[3];
       let b0 = 0;
       let b1 = 0;
       let b2 = 0;
       let b3 = 0;
-      for (let i = 0, wave = k * half, at = r; i < half; i++, wave++, at += across) {
+      for (let i = 0, wave = k * half, at = 0; i < half; i++, wave++, at += 4) {
         const cosine = c[wave];
         const sine = s[wave];
         a0 += cosine * even[at];
@@ -77,13 +75,12 @@ export function windowSpectra(
         b2 += sine * odd[at + 2];
         b3 += sine * odd[at + 3];
       }
-      power[r] = a0 * a0 + b0 * b0;
-      power[r + 1] = a1 * a1 + b1 * b1;
-      power[r + 2] = a2 * a2 + b2 * b2;
-      power[r + 3] = a3 * a3 + b3 * b3;
+      // A pure wave under the window w has |Σ w²·A·cos·e|² = (A·Σw²/2)² and energy A²·Σw²/2.
+      lanes[0][k] = (2 * (a0 * a0 + b0 * b0)) / (sumW2 * energy[0]);
+      if (lanes.length > 1) lanes[1][k] = (2 * (a1 * a1 + b1 * b1)) / (sumW2 * energy[1]);
+      if (lanes.length > 2) lanes[2][k] = (2 * (a2 * a2 + b2 * b2)) / (sumW2 * energy[2]);
+      if (lanes.length > 3) lanes[3][k] = (2 * (a3 * a3 + b3 * b3)) / (sumW2 * energy[3]);
     }
-    // A pure wave under the window w has |Σ w²·A·cos·e|² = (A·Σw²/2)² and energy A²·Σw²/2.
-    for (let r = 0; r < rows.length; r++) out[r][k] = (2 * power[r]) / (sumW2 * energies[r]);
   }
   return out;
 }
