@@ -3,6 +3,7 @@ import type { GreyImage } from '../../vision/grey-image';
 import { type PosedCamera, project, type Vec3 } from '../2-card-pose/camera';
 import { sampleLinear } from '../2-card-pose/sampling';
 import type { AxisFrame } from './axis-frame';
+import { type Helix, helixOf } from './helix';
 
 /** The visible side of the thread unrolled: rows of constant azimuth, columns along the axis. On it the
  *  ridges of a helix are straight lines, evenly spaced, slanted by the lead. */
@@ -75,6 +76,7 @@ export interface RidgeFit {
   readonly explained: number;
   /** Share of that in the period itself, not its half: near 0 when it is really two pitches. */
   readonly fundamental: number;
+  readonly helix: Helix;
 }
 
 const bands = 6;
@@ -102,6 +104,7 @@ export function ridgePitch(view: Unrolled, startMm: number, span: number): Ridge
     uMm: Math.hypot(1 / Math.sqrt(Math.max(information, 1e-12)), spread / Math.sqrt(bands - 1)),
     explained,
     fundamental,
+    helix: helixOf(view, best),
   };
 }
 

@@ -274,7 +274,9 @@ export function fitThread(
   for (let pass = 0; pass < 4; pass++) {
     // Points that keep to no thread are not as many as they seem.
     const ragged = 1 + Math.max(0, scatter / start.pitchMm - 0.04) / 0.02;
-    const widening = (ragged * Math.sqrt(inflation)) / Math.min(1, Math.max(0.2, 1.3 * balance * Math.sqrt(balance)));
+    const widening =
+      (ragged * Math.sqrt(inflation)) /
+      Math.min(1, Math.max(0.2, 1.3 * balance * Math.sqrt(balance)));
     const sigmas = Float64Array.from(points, (q) => widening * Math.hypot(scatter, 1.5 * q.uMm));
     fit = leastSquares({
       parameters: current,

@@ -5,6 +5,7 @@ import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import type { Helix } from '../4-thread-signal/helix';
 import {
   type OutlinePoint,
   outlineEdges,
@@ -109,9 +110,9 @@ export function solveThread(
       },
       warm?.scatterMm,
     );
-  let right = solve(begun.start, 1);
-  let left = solve(begun.start, -1);
-  let fit = right.scatterMm <= left.scatterMm ? right : left;
+  let right: ThreadFit | null = solve(begun.start, 1);
+  let left: ThreadFit | null = solve(begun.start, -1);
+  let fit = closer(right, left);
   let resting: Resting = { on: 'unknown', heightMm: -frame.origin[2], uMm: 0.5 };
   let hexHalfWidthMm: number | null = null;
   for (let round = 0; round < rounds; round++) {
@@ -165,15 +166,17 @@ export function solveThread(
     if (points.length < 40) return refuse('no-thread', noThread);
     ridges = ridgesNear(inner(zone, current.pitchMm), surfaceOf(current), current.pitchMm, 0.015);
     const from = continued(current, middle());
-    // A hand that fits clearly worse need not be asked again.
-    const contrast = right.scatterMm / left.scatterMm;
-    if (contrast < 1.25) right = solve(from, 1, right);
-    if (contrast > 0.8) left = solve(from, -1, left);
-    fit = right.scatterMm <= left.scatterMm ? right : left;
+    const climbs = ridges && handOf(ridges.helix);
+    if (climbs && right && left) [right, left] = climbs === 'right' ? [right, null] : [null, left];
+    // A hand that fits clearly worse need not be asked again either.
+    const contrast = contrastOf(right, left);
+    if (right && contrast < 1.25) right = solve(from, 1, right);
+    if (left && contrast > 0.8) left = solve(from, -1, left);
+    fit = closer(right, left);
   }
   if ((zone.toS - zone.fromS) / fit.pitchMm < 3)
     return refuse('too-few-turns', 'Show at least four turns of the thread, unobstructed.');
-  const contrast = right.scatterMm / left.scatterMm;
+  const contrast = contrastOf(right, left);
   return ok({
     frame,
     resting,
@@ -187,6 +190,20 @@ export function solveThread(
     hand: contrast < 0.9 ? 'right' : contrast > 1.11 ? 'left' : null,
   });
 }
+
+/** The hand by which the ridges climb, where they leave no doubt. */
+function handOf({ right, left }: Helix): 'right' | 'left' | null {
+  if (Math.max(right, left) < 0.75 || Math.max(right, left) < 1.4 * Math.min(right, left))
+    return null;
+  return right > left ? 'right' : 'left';
+}
+
+/** Scatter of the right-handed fit over that of the left-handed one. */
+const contrastOf = (right: ThreadFit | null, left: ThreadFit | null): number =>
+  !left ? 0 : !right ? Number.POSITIVE_INFINITY : right.scatterMm / left.scatterMm;
+
+const closer = (right: ThreadFit | null, left: ThreadFit | null): ThreadFit =>
+  (contrastOf(right, left) <= 1 ? right : left) as ThreadFit;
 
 /** Ridges near the ends lie on chamfer and run-out, deeper than the rest, and so seem elsewhere. */
 function inner(zone: Extent, pitchMm: number): Extent {
@@ -243,9 +260,8 @@ function chooseStart(
   const finest = Math.min(...tried.map(({ ridges }) => ridges.pitchMm));
   const value = ({ start, ridges }: (typeof tried)[number]) => {
     const twice = ridges.pitchMm > 1.5 * finest;
-    return (
-      start.explained + 2 * ridges.explained - (twice ? (ridges.fundamental < 0.1 ? 0.5 : 0.1) : 0)
-    );
+    const handicap = twice ? (ridges.fundamental < 0.1 ? 0.5 : 0.1) : 0;
+    return start.explained + 2 * ridges.explained - handicap;
   };
   return tried.sort((a, b) => value(b) - value(a))[0] ?? null;
 }
