@@ -71,6 +71,15 @@ function cornerPoints(detected: readonly DetectedMarker[]): EdgePoint[] {
   );
 }
 
+/** Whether the card, asked alone, might find another focal length than the one stated. Were the fit
+ *  linear, its own answer would lie from the stated one by z = Δ/√(u² − v), Δ and v the shift and
+ *  variance with the statement (J. Hausman, Econometrica 46, 1978). Most photos are far from the 4
+ *  that counts, and the fit without the statement is the longest of all. */
+function mayContradict({ parameters, covariance }: CameraFit): boolean {
+  const variance = Math.max(0, uLnExif * uLnExif - covariance[0]);
+  return Math.abs(parameters[0]) > 2 * Math.sqrt(variance);
+}
+
 export function poseFromMarkers(
   grey: GreyImage,
   detected: readonly DetectedMarker[],
@@ -125,7 +134,7 @@ export function poseFromMarkers(
   if (!solved) return null;
   let prior = stated ?? open;
   let usedExif = stated !== null;
-  if (stated) {
+  if (stated && mayContradict(solved.fit)) {
     // A crop changes the angle of view behind EXIF's back: where the card alone says so, believe it.
     const alone = fitCamera(solved.points, solved.fit.camera, open, flat);
     const z =
