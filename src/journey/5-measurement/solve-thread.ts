@@ -176,6 +176,7 @@ export function solveThread(
   }
   if ((zone.toS - zone.fromS) / fit.pitchMm < 3)
     return refuse('too-few-turns', 'Show at least four turns of the thread, unobstructed.');
+  if (!climbsLikeAThread(ridges, fit)) return refuse('no-thread', doesNotClimb);
   const contrast = contrastOf(right, left);
   return ok({
     frame,
@@ -211,6 +212,15 @@ function inner(zone: Extent, pitchMm: number): Extent {
   const trim = Math.min(0.75, spare) * pitchMm;
   return { fromS: zone.fromS + trim, toS: zone.toS - trim };
 }
+
+/** Barbs and knurls repeat too. Where neither the outline keeps to a thread nor the ridges climb like
+ *  one, a period is no pitch. */
+const climbsLikeAThread = (ridges: RidgeFit | null, { scatterMm, pitchMm }: ThreadFit): boolean =>
+  scatterMm < 0.12 * pitchMm ||
+  (ridges !== null && Math.max(ridges.helix.right, ridges.helix.left) > 0.6);
+
+const doesNotClimb =
+  'What repeats on the fitting does not climb like a thread: turn the part so that its thread lies in full view, and light it from the side.';
 
 const noThread =
   'Lay the fitting in the card’s window with its thread in full view, and shoot from above.';
