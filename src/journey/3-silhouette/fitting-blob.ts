@@ -46,11 +46,15 @@ export function fittingBlobs(view: WindowView, vision: Vision, look: Look = {}):
       : components;
   return chosen
     .map(({ label, bbox }): Blob => {
-      const edges = crisp.data.map((v, i) => (labels[i] === label ? v : 0));
+      const edges = new Uint8Array(crisp.data.length);
       const points: Pixel[] = [];
       for (let y = bbox.y; y < bbox.y + bbox.height; y++)
-        for (let x = bbox.x; x < bbox.x + bbox.width; x++)
-          if (edges[y * width + x]) points.push([x, y]);
+        for (let x = bbox.x; x < bbox.x + bbox.width; x++) {
+          const i = y * width + x;
+          if (labels[i] !== label || crisp.data[i] === 0) continue;
+          edges[i] = crisp.data[i];
+          points.push([x, y]);
+        }
       const hull = convexHull(points);
       const { area, centroid } = areaAndCentroid(hull);
       return {
@@ -131,14 +135,18 @@ function crispEdges(view: WindowView, vision: Vision): GreyImage {
   // Most of the window is empty paper: its gradients are noise and JPEG blocks.
   const noise = quantile(fine, 0.5);
   const weak = Math.max(1.3, 3.5 * noise);
-  const crisp = fine.map((m, i) => m - 1.2 * soft[i]);
+  const crisp = soft;
   const mask = new Uint8Array(crisp.length);
-  for (let i = 0; i < mask.length; i++) mask[i] = crisp[i] > weak ? 255 : 0;
+  for (let i = 0; i < mask.length; i++) {
+    crisp[i] = fine[i] - 1.2 * soft[i];
+    mask[i] = crisp[i] > weak ? 255 : 0;
+  }
   const { components, labels } = vision.components({ width, height, data: mask }, 1);
   const anchored = new Uint8Array(1 + components.length);
   for (let i = 0; i < crisp.length; i++) if (crisp[i] > 3 * weak) anchored[labels[i]] = 255;
   anchored[0] = 0;
-  return { width, height, data: mask.map((_, i) => anchored[labels[i]]) };
+  for (let i = 0; i < mask.length; i++) mask[i] = anchored[labels[i]];
+  return { width, height, data: mask };
 }
 
 /** Central differences, grey levels per pixel. */
@@ -156,6 +164,8 @@ function gradient({ width, height, data }: GreyImage): Float32Array {
 }
 
 function quantile(values: Float32Array, q: number): number {
-  const sparse = values.filter((_, i) => i % 7 === 0).sort();
+  const sparse = new Float32Array(Math.ceil(values.length / 7));
+  for (let i = 0; i < sparse.length; i++) sparse[i] = values[7 * i];
+  sparse.sort();
   return sparse[Math.floor(q * sparse.length)];
 }
