@@ -95,26 +95,27 @@ function whitenedRows({ values, columns, rows, fromR, stepMm }: Straightened): R
   const half = Math.round(2.0 / stepMm);
   const stride = Math.max(1, Math.round(rowStrideMm / stepMm));
   const floor = 0.35;
+  const row = new Float64Array(columns);
+  const s1 = new Float64Array(columns + 1);
+  const s2 = new Float64Array(columns + 1);
   const out: Row[] = [];
   for (let j = 0; j < rows; j += stride) {
-    const row = Float64Array.from(values.subarray(j * columns, (j + 1) * columns), Math.sqrt);
-    if (!row.every(Number.isFinite)) continue;
-    const s1 = new Float64Array(columns + 1);
-    const s2 = new Float64Array(columns + 1);
     for (let i = 0; i < columns; i++) {
+      row[i] = Math.sqrt(values[j * columns + i]);
       s1[i + 1] = s1[i] + row[i];
       s2[i + 1] = s2[i] + row[i] * row[i];
     }
-    out.push({
-      r: fromR + j * stepMm,
-      values: Float32Array.from(row, (v, i) => {
-        const a = Math.max(0, i - half);
-        const b = Math.min(columns, i + half + 1);
-        const mean = (s1[b] - s1[a]) / (b - a);
-        const variance = Math.max(0, (s2[b] - s2[a]) / (b - a) - mean * mean);
-        return (v - mean) / Math.hypot(Math.sqrt(variance), floor);
-      }),
-    });
+    // A row that leaves the photo is NaN somewhere, and so is its sum.
+    if (!Number.isFinite(s1[columns])) continue;
+    const whitened = new Float32Array(columns);
+    for (let i = 0; i < columns; i++) {
+      const a = Math.max(0, i - half);
+      const b = Math.min(columns, i + half + 1);
+      const mean = (s1[b] - s1[a]) / (b - a);
+      const variance = Math.max(0, (s2[b] - s2[a]) / (b - a) - mean * mean);
+      whitened[i] = (row[i] - mean) / Math.sqrt(variance + floor * floor);
+    }
+    out.push({ r: fromR + j * stepMm, values: whitened });
   }
   return out;
 }
