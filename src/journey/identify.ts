@@ -5,7 +5,12 @@ import { type FoundCard, findCard } from './2-card-pose/find-card';
 import { findFitting } from './3-silhouette/find-fitting';
 import { findThread } from './4-thread-signal/find-thread';
 import { noseHalfAngle } from './5-measurement/nose-angle';
-import { bothSidesSpeak, solveThread, type ThreadSolution } from './5-measurement/solve-thread';
+import {
+  bothSidesSpeak,
+  climbsLikeAThread,
+  solveThread,
+  type ThreadSolution,
+} from './5-measurement/solve-thread';
 import type { ThreadMeasurement } from './5-measurement/thread-measurement';
 import { uncheckedPrint, withUncertainty } from './5-measurement/uncertainty';
 import { conclude } from './7-next-reading/conclude';
@@ -66,6 +71,8 @@ export async function identifyPhoto(
   clock.enter('measurement');
   const solved = solveThread(photo.value.grey, found.value, place.value, fitting.value.field);
   if (!solved.ok) return refused(solved);
+  const climbs = climbsLikeAThread(solved.value);
+  if (!climbs.ok) return refused(climbs);
   const measurement: ThreadMeasurement = {
     ...withUncertainty(found.value, solved.value, fitting.value.field, scale.u),
     noseHalfAngleDeg: noseHalfAngle(

@@ -176,7 +176,6 @@ export function solveThread(
   }
   if ((zone.toS - zone.fromS) / fit.pitchMm < 3)
     return refuse('too-few-turns', 'Show at least four turns of the thread, unobstructed.');
-  if (!climbsLikeAThread(ridges, fit)) return refuse('no-thread', doesNotClimb);
   const contrast = contrastOf(right, left);
   return ok({
     frame,
@@ -212,15 +211,6 @@ function inner(zone: Extent, pitchMm: number): Extent {
   const trim = Math.min(0.75, spare) * pitchMm;
   return { fromS: zone.fromS + trim, toS: zone.toS - trim };
 }
-
-/** Barbs and knurls repeat too. Where neither the outline keeps to a thread nor the ridges climb like
- *  one, a period is no pitch. */
-const climbsLikeAThread = (ridges: RidgeFit | null, { scatterMm, pitchMm }: ThreadFit): boolean =>
-  scatterMm < 0.12 * pitchMm ||
-  (ridges !== null && Math.max(ridges.helix.right, ridges.helix.left) > 0.6);
-
-const doesNotClimb =
-  'What repeats on the fitting does not climb like a thread: turn the part so that its thread lies in full view, and light it from the side.';
 
 const noThread =
   'Lay the fitting in the card’s window with its thread in full view, and shoot from above.';
@@ -301,6 +291,17 @@ function ridgeEstimate(
   const depth = uRadius / (range - radiusMm);
   const relative = Math.hypot((1.5 * ridges.uMm) / ridges.pitchMm, depth, drift / turns);
   return { value: ridges.pitchMm, u: ridges.pitchMm * relative };
+}
+
+/** Barbs and knurls repeat too. Where neither the outline keeps to a thread nor the ridges climb like
+ *  one, a period is no pitch. */
+export function climbsLikeAThread({ fit, ridges }: ThreadSolution): Result<true, 'no-thread'> {
+  if (fit.scatterMm < 0.12 * fit.pitchMm) return ok(true);
+  if (ridges && Math.max(ridges.helix.right, ridges.helix.left) > 0.6) return ok(true);
+  return refuse(
+    'no-thread',
+    'What repeats on the fitting does not climb like a thread: turn the part so that its thread lies in full view, and light it from the side.',
+  );
 }
 
 /** Threads may run from the free end to the hex. */
