@@ -16,6 +16,15 @@ export function erf(x: number): number {
   return x < 0 ? -value : value;
 }
 
+/** Slope of the error function, 2/√π·exp(−x²), to 10⁻⁴: for Newton steps. */
+export function erfSlope(x: number): number {
+  const at = Math.abs(x) * knotsPerUnit;
+  const k = at | 0;
+  if (!(at < lastKnot)) return 0;
+  const t = at - k;
+  return (knots[2 * k + 1] * (1 - t) + knots[2 * k + 3] * t) * knotsPerUnit;
+}
+
 const knotsPerUnit = 64;
 /** erf(6) = 1 − 2·10⁻¹⁷. */
 const lastKnot = 6 * knotsPerUnit;

@@ -102,23 +102,26 @@ export function placed(camera: PosedCamera, frame: AxisFrame, edge: PhotoEdge): 
 function outlineAt(column: Float64Array, from: number, to: number, field: Field): number {
   const first = Math.max(3, from);
   const last = Math.min(column.length - 4, to);
-  const value =
-    field === 'light'
-      ? (j: number) => portable.log(column[j] + 2)
-      : (j: number) => Math.sqrt(column[j]);
-  const change = (j: number) => Math.abs(value(j + 2) - value(j - 2));
+  const end = Math.min(last + 42, column.length);
+  const value = new Float64Array(column.length);
+  for (let j = first - 3; j < end; j++)
+    value[j] = field === 'light' ? portable.log(column[j] + 2) : Math.sqrt(column[j]);
+  const changes = new Float64Array(column.length);
   let best = 0;
-  for (let j = first; j <= last; j++) best = Math.max(best, change(j));
+  for (let j = first - 1; j < end - 2; j++) {
+    changes[j] = Math.abs(value[j + 2] - value[j - 2]);
+    if (j >= first && j <= last) best = Math.max(best, changes[j]);
+  }
   if (!(best > 0)) return -1;
-  const quiet: number[] = [];
-  for (let j = last + 3; j < Math.min(last + 40, column.length - 2); j++) quiet.push(change(j));
-  quiet.sort((a, b) => a - b);
+  const quiet = changes.slice(last + 3, Math.max(last + 3, Math.min(last + 40, column.length - 2)));
+  quiet.sort();
   const noise = quiet[quiet.length >> 1] ?? 0;
   const level = field === 'light' ? 0.6 * best : Math.max(0.15 * best, 6 * noise, 0.25);
   for (let j = last; j >= first; j--) {
     // On black the metal is the brighter one, however faint.
-    if (field === 'dark' && value(j - 2) < value(j + 2)) continue;
-    if (change(j) > level && change(j) >= change(j - 1) && change(j) >= change(j + 1)) return j;
+    if (field === 'dark' && value[j - 2] < value[j + 2]) continue;
+    const change = changes[j];
+    if (change > level && change >= changes[j - 1] && change >= changes[j + 1]) return j;
   }
   return -1;
 }

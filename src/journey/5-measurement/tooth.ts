@@ -1,4 +1,4 @@
-import { erf } from '../../quantity/erf';
+import { erf, erfSlope } from '../../quantity/erf';
 import * as portable from '../../quantity/portable-math';
 
 /** One period of a thread's outline, in units of the pitch: a trapezoid with a crest flat, straight
@@ -59,7 +59,7 @@ function halfLevel(heights: Float64Array, sigma: number, start: number): number 
     for (let i = 0; i < nodes; i++) {
       const z = (heights[i] - y) / sigma;
       covered += weights[i] * 0.5 * (1 + erf(z * Math.SQRT1_2));
-      slope += (weights[i] * 0.3989422804 * portable.exp(-0.5 * z * z)) / sigma;
+      slope += (weights[i] * 0.5 * Math.SQRT1_2 * erfSlope(z * Math.SQRT1_2)) / sigma;
     }
     const move = Math.max(-1.5 * sigma, Math.min(1.5 * sigma, covered / slope));
     y += move;
