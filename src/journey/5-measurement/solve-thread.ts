@@ -134,7 +134,8 @@ export function solveThread(
       const reach = 0.32 * current.pitchMm + 2 * mmPerPx;
       return { fromR: r - reach, toR: r + reach };
     };
-    if (round < 2) {
+    if (round === rounds - 1) points = edges(zone, near);
+    else {
       const limits = limitsOf(place, current.pitchMm);
       const beyond = edges(limits, near);
       const surface = surfaceOf(current);
@@ -157,8 +158,8 @@ export function solveThread(
         limits,
         current.pitchMm,
       );
+      points = beyond.filter((q) => q.s >= zone.fromS && q.s <= zone.toS);
     }
-    points = edges(zone, near);
     if (round > 0) {
       zone = completeTurns(points, current, zone);
       points = points.filter((q) => q.s >= zone.fromS && q.s <= zone.toS);
