@@ -5,6 +5,7 @@ import sys
 import time
 
 import cv2
+import numpy as np
 
 cv2.setNumThreads(1)
 rounds = int(sys.argv[1])
@@ -19,7 +20,21 @@ else:  # before OpenCV 4.7
         return cv2.aruco.detectMarkers(image, dictionary)
 
 
-disc = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (7, 7))
+# Here the faster way to close; by distanceTransform it takes half as long again.
+disc = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (27, 27))
+
+
+def components(mask):
+    return cv2.connectedComponentsWithStats(mask, connectivity=8)
+
+
+def steep_pixels(image):
+    grey = image.astype(np.int16)
+    steep = np.zeros_like(image)
+    across = np.abs(grey[1:-1, 2:] - grey[1:-1, :-2]) > 8
+    down = np.abs(grey[2:, 1:-1] - grey[:-2, 1:-1]) > 8
+    steep[1:-1, 1:-1] = np.where(across | down, 255, 0)
+    return steep
 
 
 def steps(data):
@@ -31,19 +46,19 @@ def steps(data):
         times[name] = 1000 * (time.perf_counter() - start)
         return result
 
-    import numpy as np
-
     flags = cv2.IMREAD_GRAYSCALE | cv2.IMREAD_IGNORE_ORIENTATION
     grey = timed("decode", lambda: cv2.imdecode(np.frombuffer(data, np.uint8), flags))
-    scale = 1000 / max(grey.shape)
+    scale = 1200 / max(grey.shape)
     size = (round(grey.shape[1] * scale), round(grey.shape[0] * scale))
     small = timed("resize", lambda: cv2.resize(grey, size, interpolation=cv2.INTER_AREA))
     timed("markers", lambda: detect(small))
-    timed("blur", lambda: cv2.GaussianBlur(small, (0, 0), 1.5))
-    _, mask = timed("otsu", lambda: cv2.threshold(small, 0, 255, cv2.THRESH_BINARY + cv2.THRESH_OTSU))
-    timed("open", lambda: cv2.morphologyEx(mask, cv2.MORPH_OPEN, disc))
-    timed("components", lambda: cv2.connectedComponentsWithStats(mask, connectivity=8))
-    timed("contours", lambda: cv2.findContours(mask, cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_NONE))
+    view = cv2.resize(grey, (710, 470), interpolation=cv2.INTER_AREA)
+    timed("blur wide", lambda: cv2.GaussianBlur(view, (0, 0), 5))
+    fine = timed("blur fine", lambda: cv2.GaussianBlur(view, (0, 0), 0.8))
+    edges = steep_pixels(fine)
+    timed("components", lambda: components(edges))
+    closed = timed("close", lambda: cv2.morphologyEx(edges, cv2.MORPH_CLOSE, disc))
+    timed("of closed", lambda: components(closed))
     return times
 
 
