@@ -26,14 +26,14 @@ const allowances = {
   /** Form of crests, dents, the helix against its section: share of a pitch on diameter; relative
    *  on pitch. */
   formOfPitch: 0.012,
-  pitchRelative: 0.0008,
+  pitchRelative: 0.0006,
   /** What is seen δ inside the outline lies √(2Rδ) nearer to the camera, and moves along the thread as
    *  the view turns: share of that nearness which the period shows. */
-  nearness: 0.3,
+  nearness: 0.2,
   /** Lead-in and run-out that count as crests, on taper. */
   taper: 0.003,
   /** Sag of the card under the fitting, mm of height. */
-  cardSagMm: 0.12,
+  cardSagMm: 0.08,
   /** Axis out of parallel with the card, rad: burrs, a chamfered flat. */
   axisTiltRad: 0.006,
 };
