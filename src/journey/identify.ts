@@ -4,13 +4,9 @@ import { readPhoto } from './1-photo/read-photo';
 import { type FoundCard, findCard } from './2-card-pose/find-card';
 import { findFitting } from './3-silhouette/find-fitting';
 import { findThread } from './4-thread-signal/find-thread';
+import { climbsLikeAThread } from './5-measurement/hand';
 import { noseHalfAngle } from './5-measurement/nose-angle';
-import {
-  bothSidesSpeak,
-  climbsLikeAThread,
-  solveThread,
-  type ThreadSolution,
-} from './5-measurement/solve-thread';
+import { bothSidesSpeak, solveThread, type ThreadSolution } from './5-measurement/solve-thread';
 import type { ThreadMeasurement } from './5-measurement/thread-measurement';
 import { uncheckedPrint, withUncertainty } from './5-measurement/uncertainty';
 import { conclude } from './7-next-reading/conclude';

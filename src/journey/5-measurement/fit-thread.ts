@@ -2,8 +2,10 @@ import type { Estimate } from '../../quantity/estimate';
 import { type LeastSquaresResult, leastSquares } from '../../quantity/least-squares';
 import * as portable from '../../quantity/portable-math';
 import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
+import { bestStart } from './cold-start';
+import { outlineModel } from './outline-model';
+import { alongOutline, cauchyWeights, flankBalance, robustScatter } from './outline-scatter';
 import type { PeriodStart } from './start-period';
-import { contourAt, toothContour } from './tooth';
 
 /** The outline of both sides fitted as one thread. Frame: axis frame of the points, mm. */
 export interface ThreadFit {
@@ -69,24 +71,6 @@ export interface ThreadPriors {
   readonly uTurn?: number;
 }
 
-/** How far the crests may be from where an outline that does not keep to the model has them, mm of
- *  radius: little while scatter is noise, all of a thread's depth when there is no outline. */
-export function raggedMm(scatterMm: number, pitchMm: number): number {
-  const share = scatterMm / pitchMm;
-  return pitchMm * (0.45 * Math.max(0, share - 0.04) + 1.5 * Math.max(0, share - 0.1));
-}
-
-const slantNodes = 5;
-const phaseSteps = 16;
-/** Share of the pitch by which a cold start may be off, and steps to either side. */
-const pitchSpan = 0.012;
-const pitchSteps = 4;
-
-function median(values: number[]): number {
-  values.sort((a, b) => a - b);
-  return values[values.length >> 1] ?? 0;
-}
-
 export function fitThread(
   points: readonly OutlinePoint[],
   middleS: number,
@@ -112,113 +96,21 @@ export function fitThread(
     0,
     priors.halfAngleRad,
   ];
-  const apart =
-    0.5 +
-    (priors.handed * portable.asin(radius0 / (priors.rangeMm ?? Number.POSITIVE_INFINITY))) /
-      Math.PI;
-  const lead = start.pitchMm / (2 * Math.PI * radius0);
-  /** (t ± λ), whose square times R/p is the slant of tooth.ts. */
-  const tilt = (side: Side, slope: number) =>
-    slope + (side === 'left' ? 1 : -1) * priors.handed * lead;
-  const tilts = points.map((q) => Math.abs(tilt(q.side, q.slope)));
-  const low = Math.min(...tilts);
-  const high = Math.max(...tilts, low + 0.01);
-
-  /** Contours at a few slants between which points interpolate; shape parameters only. */
-  const contoursOf = (p: ArrayLike<number>) =>
-    Array.from({ length: slantNodes }, (_, k) => {
-      const t = low + ((high - low) * k) / (slantNodes - 1);
-      return toothContour(
-        {
-          flat: Math.max(0.01, Math.min(0.6, p[6])),
-          depth: Math.max(0.2, Math.min(0.95, p[7])),
-          blur: (priors.blurMm * portable.exp(p[8])) / p[0],
-          halfAngleRad: Math.max(0.2, Math.min(0.9, p[9])),
-        },
-        Math.max(1e-6, (p[2] / p[0]) * t * t),
-      );
-    });
-  const toothAt = (contours: readonly Float64Array[], slant: number, phase: number) => {
-    const at = ((slant - low) / (high - low)) * (slantNodes - 1);
-    const k = Math.max(0, Math.min(slantNodes - 2, Math.floor(at)));
-    const f = Math.max(0, Math.min(1, at - k));
-    return contourAt(contours[k], phase) * (1 - f) + contourAt(contours[k + 1], phase) * f;
-  };
-  /** Position along the axis turned by p[5]: what lies to its left moves on, to its right back. */
-  const along = (p: ArrayLike<number>, side: Side, s: number) =>
-    s + (side === 'left' ? p[5] : -p[5]) * p[2];
-  const phaseOf = (p: ArrayLike<number>, side: Side, s: number) =>
-    (along(p, side, s) - p[1]) / p[0] + (side === 'left' ? 0 : apart);
-  const lineAt = (p: ArrayLike<number>, side: Side, s: number) => {
-    const t = s - middleS;
-    return p[2] + p[3] * t + (side === 'left' ? 1 : -1) * (p[4] + p[5] * t);
-  };
-  const model = (p: ArrayLike<number>) => {
-    const contours = contoursOf(p);
-    return (side: Side, s: number, slope: number) =>
-      lineAt(p, side, s) +
-      p[0] * toothAt(contours, Math.abs(tilt(side, slope)), phaseOf(p, side, s));
-  };
+  const model = outlineModel(points, {
+    middleS,
+    pitchMm: start.pitchMm,
+    radiusMm: radius0,
+    blurMm: priors.blurMm,
+    handed: priors.handed,
+    rangeMm: priors.rangeMm ?? Number.POSITIVE_INFINITY,
+  });
+  const { contoursOf, toothAt, phaseOf, along } = model;
+  const tilts = points.map((q) => model.tilt(q.side, q.slope));
   const residualsOf = (p: ArrayLike<number>) => {
-    const at = model(p);
+    const at = model.at(p);
     return points.map((q) => q.r - at(q.side, q.s, q.slope));
   };
-  /** Pitch and phase of the tooth that lie best over the points: least squares goes downhill from where
-   *  it starts, and half a tooth away is another valley. */
-  function bestStart(): [number, number] {
-    const contours = contoursOf(initial);
-    const width = 0.06 * start.pitchMm;
-    let best: [number, number] = [initial[0], initial[1]];
-    let least = Number.POSITIVE_INFINITY;
-    const consider = (pitchMm: number, crestS: number) => {
-      const p = [pitchMm, crestS, ...initial.slice(2)];
-      const residuals = points.map(
-        (q, i) =>
-          q.r -
-          lineAt(p, q.side, q.s) -
-          pitchMm * toothAt(contours, tilts[i], phaseOf(p, q.side, q.s)),
-      );
-      const level = { left: 0, right: 0 };
-      for (const side of ['left', 'right'] as const)
-        level[side] = median(residuals.filter((_, i) => points[i].side === side));
-      let cost = 0;
-      for (let i = 0; i < n; i++)
-        cost += portable.log(1 + ((residuals[i] - level[points[i].side]) / width) ** 2);
-      if (cost >= least) return;
-      least = cost;
-      best = [pitchMm, crestS];
-    };
-    // The phase is held where the points are: a pitch that is off turns the ends, not the middle.
-    const turnsAway = Math.round((middleS - start.crestS) / start.pitchMm);
-    const crest = start.crestS + turnsAway * start.pitchMm;
-    const span = pitchSpan * start.pitchMm;
-    for (let a = -pitchSteps; a <= pitchSteps; a++)
-      for (let b = 0; b < phaseSteps; b++)
-        consider(
-          start.pitchMm + (span * a) / Math.max(1, pitchSteps),
-          crest + (b / phaseSteps) * start.pitchMm,
-        );
-    return best;
-  }
-  const robustScatter = (p: ArrayLike<number>) => {
-    const sizes = residualsOf(p)
-      .map(Math.abs)
-      .sort((a, b) => a - b);
-    return Math.max(0.002, 1.4826 * (sizes[sizes.length >> 1] ?? 1));
-  };
   const h = 0.01;
-  function balanceOf(p: ArrayLike<number>, weights: Float64Array): number {
-    const contours = contoursOf(p);
-    let up = 1e-9;
-    let down = 1e-9;
-    points.forEach((q, i) => {
-      const phase = phaseOf(p, q.side, q.s);
-      const rise = toothAt(contours, tilts[i], phase + h) - toothAt(contours, tilts[i], phase - h);
-      if (rise > 0) up += weights[i] * rise * rise;
-      else down += weights[i] * rise * rise;
-    });
-    return Math.min(up, down) / Math.max(up, down);
-  }
   /** Derivatives along the outline in closed form; those of the tooth's shape by differences. */
   const differentiate = (
     p: Float64Array,
@@ -262,7 +154,8 @@ export function fitThread(
     out[3 * rows + n + 8] = 1 / 0.03;
     if (radius) out[2 * rows + n + 5] = 1 / radius.u;
   };
-  if (scatterSoFarMm === undefined) Object.assign(initial, bestStart());
+  if (scatterSoFarMm === undefined)
+    Object.assign(initial, bestStart(points, middleS, model, initial));
   let scatter = scatterSoFarMm ?? 0.08 * start.pitchMm;
   /** Points are as many as their correlation along the outline leaves of them, against ridges and
    *  priors too. */
@@ -288,7 +181,7 @@ export function fitThread(
       maxIterations: 25,
       tolerance: 1e-7,
       residuals: (p, out) => {
-        const at = model(p);
+        const at = model.at(p);
         for (let i = 0; i < n; i++) {
           const q = points[i];
           out[i] = (q.r - at(q.side, q.s, q.slope)) / sigmas[i];
@@ -306,11 +199,11 @@ export function fitThread(
       },
     });
     current = fit.parameters;
-    const next = robustScatter(current);
     const rest = residualsOf(current);
+    const next = robustScatter(rest);
     const kept = cauchyWeights(rest, next);
     inflation = alongOutline(points, rest, kept, current[0]);
-    balance = balanceOf(current, kept);
+    balance = flankBalance(points, model, current, kept);
     const settled = pass > 0 && Math.abs(next / scatter - 1) < 0.03;
     scatter = next;
     if (settled) break;
@@ -337,46 +230,6 @@ export function fitThread(
     weights,
     middleS,
     flankBalance: balance,
-    modelAt: model(p),
+    modelAt: model.at(p),
   };
-}
-
-const cauchyWeights = (residuals: readonly number[], scatter: number) =>
-  Float64Array.from(residuals, (e) => 1 / (1 + (e / (2 * scatter)) ** 2));
-
-/** Neighbouring cuts see the same pixels and the same scratch: by how much the variance of a mean
- *  over the outline exceeds that of independent points, 1 + 2 Σ ρ(lag), lags up to half a pitch. */
-function alongOutline(
-  points: readonly OutlinePoint[],
-  residuals: readonly number[],
-  weights: Float64Array,
-  pitchMm: number,
-): number {
-  const lags = 80;
-  let square = 0;
-  let count = 0;
-  const sums = new Float64Array(lags);
-  const counts = new Float64Array(lags);
-  for (const side of ['left', 'right'] as const) {
-    const order = points
-      .map((q, i) => ({ s: q.s, i, side: q.side }))
-      .filter((q) => q.side === side && weights[q.i] > 0.3)
-      .sort((a, b) => a.s - b.s);
-    for (let a = 0; a < order.length; a++) {
-      square += residuals[order[a].i] ** 2;
-      count++;
-      for (let lag = 1; lag < lags && a + lag < order.length; lag++) {
-        if (order[a + lag].s - order[a].s > pitchMm / 2) break;
-        sums[lag] += residuals[order[a].i] * residuals[order[a + lag].i];
-        counts[lag]++;
-      }
-    }
-  }
-  let inflation = 1;
-  for (let lag = 1; lag < lags && counts[lag] >= 20; lag++) {
-    const rho = sums[lag] / counts[lag] / (square / count);
-    if (rho < 0.05) break;
-    inflation += 2 * rho;
-  }
-  return inflation;
 }

@@ -1,11 +1,8 @@
-import type { Estimate } from '../../quantity/estimate';
 import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
-import type { PosedCamera } from '../2-card-pose/camera';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
-import type { Helix } from '../4-thread-signal/helix';
 import {
   type OutlinePoint,
   outlineEdges,
@@ -21,8 +18,10 @@ import {
 } from '../4-thread-signal/ridges';
 import { hexRatio, type ThreadPlace } from '../4-thread-signal/thread-place';
 import { atHeight, mmPerPxAt, recentred } from './axis-moves';
-import { fitThread, raggedMm, type ThreadFit } from './fit-thread';
+import { fitThread, type ThreadFit } from './fit-thread';
+import { closer, contrastOf, handOf } from './hand';
 import { type Resting, widestHalfWidth } from './hex-height';
+import { ridgeEstimate } from './ridge-estimate';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, type Extent, grownWhile, outlineAgrees } from './thread-extent';
 
@@ -192,20 +191,6 @@ export function solveThread(
   });
 }
 
-/** The hand by which the ridges climb, where they leave no doubt. */
-function handOf({ right, left }: Helix): 'right' | 'left' | null {
-  if (Math.max(right, left) < 0.75 || Math.max(right, left) < 1.4 * Math.min(right, left))
-    return null;
-  return right > left ? 'right' : 'left';
-}
-
-/** Scatter of the right-handed fit over that of the left-handed one. */
-const contrastOf = (right: ThreadFit | null, left: ThreadFit | null): number =>
-  !left ? 0 : !right ? Number.POSITIVE_INFINITY : right.scatterMm / left.scatterMm;
-
-const closer = (right: ThreadFit | null, left: ThreadFit | null): ThreadFit =>
-  (contrastOf(right, left) <= 1 ? right : left) as ThreadFit;
-
 /** Ridges near the ends lie on chamfer and run-out, deeper than the rest, and so seem elsewhere. */
 function inner(zone: Extent, pitchMm: number): Extent {
   const spare = Math.max(0, (zone.toS - zone.fromS) / pitchMm - 4.5) / 2;
@@ -265,44 +250,6 @@ function chooseStart(
     return start.explained + 2 * ridges.explained - handicap;
   };
   return tried.sort((a, b) => value(b) - value(a))[0] ?? null;
-}
-
-/** By how much of a period the brightness pattern moves against the ridges from end to end: crest and
- *  flanks share the light differently as the view turns. Seen on renders and on drawn photos without
- *  noise; paper lights the flanks from below, black does not. */
-const ridgeDrift = { light: 0.04, dark: 0.018 };
-
-/** Ridges lie on a cylinder whose radius is uncertain by part of the thread's depth: nearer to the
- *  camera everything looks larger. */
-function ridgeEstimate(
-  camera: PosedCamera,
-  frame: AxisFrame,
-  ridges: RidgeFit,
-  radiusMm: number,
-  turns: number,
-  field: Field,
-  scatterMm: number,
-): Estimate {
-  const drift = ridgeDrift[field];
-  const range = frame.origin[2] - camera.centre[2];
-  const uRadius = Math.hypot(
-    0.8 * ridgeDepth.u * ridges.pitchMm,
-    raggedMm(scatterMm, ridges.pitchMm),
-  );
-  const depth = uRadius / (range - radiusMm);
-  const relative = Math.hypot((1.5 * ridges.uMm) / ridges.pitchMm, depth, drift / turns);
-  return { value: ridges.pitchMm, u: ridges.pitchMm * relative };
-}
-
-/** Barbs and knurls repeat too. Where neither the outline keeps to a thread nor the ridges climb like
- *  one, a period is no pitch. */
-export function climbsLikeAThread({ fit, ridges }: ThreadSolution): Result<true, 'no-thread'> {
-  if (fit.scatterMm < 0.12 * fit.pitchMm) return ok(true);
-  if (ridges && Math.max(ridges.helix.right, ridges.helix.left) > 0.6) return ok(true);
-  return refuse(
-    'no-thread',
-    'What repeats on the fitting does not climb like a thread: turn the part so that its thread lies in full view, and light it from the side.',
-  );
 }
 
 /** Threads may run from the free end to the hex. */

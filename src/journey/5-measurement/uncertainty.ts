@@ -7,7 +7,8 @@ import { grazing, photoAt } from '../4-thread-signal/axis-frame';
 import { hexRatio } from '../4-thread-signal/thread-place';
 import type { PhotoPoint } from '../overlay';
 import { atHeight, recentred } from './axis-moves';
-import { fitParameters, raggedMm } from './fit-thread';
+import { fitParameters } from './fit-thread';
+import { raggedMm } from './outline-scatter';
 import type { ThreadSolution } from './solve-thread';
 import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
 

@@ -1,0 +1,55 @@
+import * as portable from '../../quantity/portable-math';
+import type { OutlinePoint } from '../4-thread-signal/outline-edges';
+import type { OutlineModel, OutlineParameters } from './outline-model';
+
+const phaseSteps = 16;
+/** Share of the pitch by which a start may be off, and steps to either side. */
+const pitchSpan = 0.012;
+const pitchSteps = 4;
+
+/** Pitch and phase of the tooth that lie best over the points: least squares goes downhill from where it
+ *  starts, and half a tooth away is another valley. */
+export function bestStart(
+  points: readonly OutlinePoint[],
+  middleS: number,
+  model: OutlineModel,
+  initial: OutlineParameters,
+): [pitchMm: number, crestS: number] {
+  const pitch0 = initial[0];
+  const contours = model.contoursOf(initial);
+  const width = 0.06 * pitch0;
+  const rest = Array.from(initial).slice(2);
+  const tilts = points.map((q) => model.tilt(q.side, q.slope));
+  let best: [number, number] = [pitch0, initial[1]];
+  let least = Number.POSITIVE_INFINITY;
+  const consider = (pitchMm: number, crestS: number) => {
+    const p = [pitchMm, crestS, ...rest];
+    const residuals = points.map(
+      (q, i) =>
+        q.r -
+        model.lineAt(p, q.side, q.s) -
+        pitchMm * model.toothAt(contours, tilts[i], model.phaseOf(p, q.side, q.s)),
+    );
+    const level = { left: 0, right: 0 };
+    for (const side of ['left', 'right'] as const)
+      level[side] = median(residuals.filter((_, i) => points[i].side === side));
+    const cost = residuals.reduce((sum, e, i) => {
+      const z = (e - level[points[i].side]) / width;
+      return sum + portable.log(1 + z * z);
+    }, 0);
+    if (cost >= least) return;
+    least = cost;
+    best = [pitchMm, crestS];
+  };
+  // The phase is held where the points are: a pitch that is off turns the ends, not the middle.
+  const crest = initial[1] + Math.round((middleS - initial[1]) / pitch0) * pitch0;
+  for (let a = -pitchSteps; a <= pitchSteps; a++)
+    for (let b = 0; b < phaseSteps; b++)
+      consider(pitch0 * (1 + (pitchSpan * a) / pitchSteps), crest + (b / phaseSteps) * pitch0);
+  return best;
+}
+
+function median(values: number[]): number {
+  values.sort((a, b) => a - b);
+  return values[values.length >> 1] ?? 0;
+}

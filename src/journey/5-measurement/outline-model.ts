@@ -1,0 +1,86 @@
+import * as portable from '../../quantity/portable-math';
+import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
+import { contourAt, toothContour } from './tooth';
+
+/** Places of the parameters of an outline, as `fitParameters` names them. */
+export type OutlineParameters = ArrayLike<number>;
+
+export interface OutlineSetting {
+  readonly middleS: number;
+  readonly pitchMm: number;
+  readonly radiusMm: number;
+  readonly blurMm: number;
+  /** +1 or −1: which way the helix climbs, as the sign of its slope on the left side. */
+  readonly handed: 1 | -1;
+  readonly rangeMm: number;
+}
+
+/** The outline of one thread, seen on both sides: radius as a function of place and parameters. */
+export interface OutlineModel {
+  /** (t ± λ), whose square times R/p is the slant of tooth.ts. */
+  readonly tilt: (side: Side, slope: number) => number;
+  /** Contours of the tooth at a few slants between which `toothAt` interpolates. */
+  readonly contoursOf: (p: OutlineParameters) => readonly Float64Array[];
+  readonly toothAt: (contours: readonly Float64Array[], tilt: number, phase: number) => number;
+  /** Position along the axis turned by the parameter `turn`. */
+  readonly along: (p: OutlineParameters, side: Side, s: number) => number;
+  readonly phaseOf: (p: OutlineParameters, side: Side, s: number) => number;
+  readonly lineAt: (p: OutlineParameters, side: Side, s: number) => number;
+  readonly at: (p: OutlineParameters) => (side: Side, s: number, slope: number) => number;
+}
+
+const slantNodes = 5;
+
+export function outlineModel(
+  points: readonly OutlinePoint[],
+  { middleS, pitchMm, radiusMm, blurMm, handed, rangeMm }: OutlineSetting,
+): OutlineModel {
+  const apart = 0.5 + (handed * portable.asin(radiusMm / rangeMm)) / Math.PI;
+  const lead = pitchMm / (2 * Math.PI * radiusMm);
+  const tilt = (side: Side, slope: number) =>
+    Math.abs(slope + (side === 'left' ? 1 : -1) * handed * lead);
+  const tilts = points.map((q) => tilt(q.side, q.slope));
+  const low = Math.min(...tilts);
+  const high = Math.max(...tilts, low + 0.01);
+  const contoursOf = (p: OutlineParameters) =>
+    Array.from({ length: slantNodes }, (_, k) => {
+      const t = low + ((high - low) * k) / (slantNodes - 1);
+      return toothContour(
+        {
+          flat: Math.max(0.01, Math.min(0.6, p[6])),
+          depth: Math.max(0.2, Math.min(0.95, p[7])),
+          blur: (blurMm * portable.exp(p[8])) / p[0],
+          halfAngleRad: Math.max(0.2, Math.min(0.9, p[9])),
+        },
+        Math.max(1e-6, (p[2] / p[0]) * t * t),
+      );
+    });
+  const toothAt = (contours: readonly Float64Array[], tilted: number, phase: number) => {
+    const at = ((tilted - low) / (high - low)) * (slantNodes - 1);
+    const k = Math.max(0, Math.min(slantNodes - 2, Math.floor(at)));
+    const f = Math.max(0, Math.min(1, at - k));
+    return contourAt(contours[k], phase) * (1 - f) + contourAt(contours[k + 1], phase) * f;
+  };
+  // What lies to the left of a turned axis moves on along it, what lies to its right moves back.
+  const along = (p: OutlineParameters, side: Side, s: number) =>
+    s + (side === 'left' ? p[5] : -p[5]) * p[2];
+  const phaseOf = (p: OutlineParameters, side: Side, s: number) =>
+    (along(p, side, s) - p[1]) / p[0] + (side === 'left' ? 0 : apart);
+  const lineAt = (p: OutlineParameters, side: Side, s: number) => {
+    const t = s - middleS;
+    return p[2] + p[3] * t + (side === 'left' ? 1 : -1) * (p[4] + p[5] * t);
+  };
+  return {
+    tilt,
+    contoursOf,
+    toothAt,
+    along,
+    phaseOf,
+    lineAt,
+    at: (p) => {
+      const contours = contoursOf(p);
+      return (side, s, slope) =>
+        lineAt(p, side, s) + p[0] * toothAt(contours, tilt(side, slope), phaseOf(p, side, s));
+    },
+  };
+}
