@@ -9,7 +9,7 @@ import type { PhotoPoint } from '../overlay';
 import { axisThrough, onAxisPlane, photoAt } from './axis-frame';
 import { straighten } from './straightened';
 import { placeThread, type ThreadPlace } from './thread-place';
-import { periodicZones } from './thread-zone';
+import { strongestZone } from './thread-zone';
 
 export interface Found {
   readonly place: ThreadPlace;
@@ -87,7 +87,7 @@ export function threadAlong(
       if (isOnStrip(strip, at)) straight.values[j * straight.columns + i] = Number.NaN;
     }
   }
-  const zone = periodicZones(straight, [0, lengthMm])[0];
+  const zone = strongestZone(straight, [0, lengthMm]);
   if (!zone) return [];
   const off = (zone.reachLeftMm - zone.reachRightMm) / 2;
   // A drawn axis lies near the middle: an offset of more than its uncertainty is a neighbour's pattern.

@@ -9,7 +9,7 @@ import type { WindowView } from '../3-silhouette/window-view';
 import { type AxisFrame, axisThrough, onAxisPlane } from './axis-frame';
 import { textureEnvelope } from './outline-edges';
 import { straighten } from './straightened';
-import { type PeriodicZone, periodicZones } from './thread-zone';
+import { type PeriodicZone, strongestZone } from './thread-zone';
 
 /** The fitting laid along an axis, free end of the thread first, and where on it the thread is. */
 export interface ThreadPlace {
@@ -58,8 +58,9 @@ export function placeThread(
     { fromS: -2, toS: lengthMm + 2, fromR: -halfWidthMm - 2, toR: halfWidthMm + 2 },
     stepMm,
   );
-  let zone = periodicZones(straight, [0, lengthMm])[0];
-  if (!zone) return null;
+  const strongest = strongestZone(straight, [0, lengthMm]);
+  if (!strongest) return null;
+  let zone: PeriodicZone = strongest;
   // A shadow ends in noise that looks like texture; the ridges know better how far out metal goes.
   const [a, b] = (['left', 'right'] as const).map((side) => {
     const envelope = textureEnvelope(straight, zone, side);

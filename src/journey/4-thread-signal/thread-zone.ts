@@ -21,19 +21,26 @@ const longestMm = 3.42;
 const stepRatio = 1.028;
 const rowStrideMm = 0.36;
 
-/** Spectra of every row in windows along the axis, phases dropped: the ridges of a helix slant from
- *  row to row, and only their spacing is common to all. Best first; `insideS` is where the fitting lies. */
-export function periodicZones(
+/** Where on the fitting, between `insideS`, something repeats most. Spectra of every row in windows
+ *  along the axis, phases dropped: the ridges of a helix slant from row to row, and only their
+ *  spacing is common to all. */
+export function strongestZone(
   view: Straightened,
   insideS: readonly [from: number, to: number],
-): PeriodicZone[] {
+): PeriodicZone | null {
   const rows = whitenedRows(view);
   const periods: number[] = [];
   for (let p = shortestMm / 2; p < longestMm; p *= stepRatio) periods.push(p);
   const octave = Math.round(portable.log(2) / portable.log(stepRatio));
   const first = periods.findIndex((p) => p >= Math.max(shortestMm, 4 * view.stepMm));
-  const found: PeriodicZone[] = [];
   const wavesOf = waves(view.stepMm, periods);
+  let best: {
+    readonly centre: number;
+    readonly windowMm: number;
+    readonly k: number;
+    readonly strength: number;
+    readonly spectra: readonly Float64Array[];
+  } | null = null;
   for (const windowMm of [5, 8, 12]) {
     for (
       let centre = insideS[0] + windowMm / 2;
@@ -41,8 +48,6 @@ export function periodicZones(
       centre += windowMm / 6
     ) {
       const spectra = windowSpectra(view, rows, centre - view.fromS, windowMm, periods, wavesOf);
-      let best = -1;
-      let strongest = 0;
       for (let k = first; k < periods.length; k++) {
         if (3 * periods[k] > windowMm) break;
         // The crest and the root of a ridge both shine: much of the power sits in the second harmonic,
@@ -54,22 +59,19 @@ export function periodicZones(
           strength += explained * explained;
         }
         strength *= rowStrideMm * Math.min(1, Math.sqrt(windowMm / 8));
-        if (best < 0 || strength > strongest) {
-          best = k;
-          strongest = strength;
-        }
+        if (!best || strength > best.strength) best = { centre, windowMm, k, strength, spectra };
       }
-      if (best < 0) continue;
-      found.push({
-        fromS: centre - windowMm / 2,
-        toS: centre + windowMm / 2,
-        periodMm: periods[best],
-        strength: strongest,
-        ...reach(rows, spectra, best, octave),
-      });
     }
   }
-  return found.sort((a, b) => b.strength - a.strength);
+  return (
+    best && {
+      fromS: best.centre - best.windowMm / 2,
+      toS: best.centre + best.windowMm / 2,
+      periodMm: periods[best.k],
+      strength: best.strength,
+      ...reach(rows, best.spectra, best.k, octave),
+    }
+  );
 }
 
 /** How far out, left and right, at least half of three neighbouring rows repeat. */

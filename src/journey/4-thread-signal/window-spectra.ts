@@ -81,7 +81,10 @@ function products(
   start: Float64Array,
   out: Float64Array,
 ): void {
-  const [s0, s1, s2, s3] = start;
+  const s0 = start[0];
+  const s1 = start[1];
+  const s2 = start[2];
+  const s3 = start[3];
   let wave = 0;
   for (let o = 0; o < out.length; o += together * abreast) {
     let a0 = s0;
