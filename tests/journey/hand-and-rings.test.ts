@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import { photograph } from '../../fixtures/synthetic/photo';
+import { drawScene, finishes } from '../../fixtures/synthetic/scene';
+import { threadedRod } from '../../fixtures/synthetic/threaded-rod';
+import { nodeDecoders } from '../../src/cli/node-decoders';
+import { loadNodeVision } from '../../src/cli/node-vision';
+import { defaultOptions } from '../../src/journey/identification';
+import { identifyPhoto } from '../../src/journey/identify';
+
+/** Drawn photos, not photographs (fixtures/synthetic). */
+const identify = async (bytes: Uint8Array) =>
+  identifyPhoto(
+    new AbortController().signal,
+    bytes,
+    defaultOptions,
+    { vision: await loadNodeVision(), decoders: nodeDecoders },
+    () => {},
+  );
+
+test.each([
+  ['right', 1],
+  ['left', -1],
+] as const)(
+  'a %s-handed thread is called so',
+  async (name, hand) => {
+    const drawn = drawScene(7, 1);
+    const rod = { ...drawn.fitting.rod, hand, dents: [] };
+    const { bytes, truth } = await photograph({
+      ...drawn,
+      field: 'light',
+      printScale: [1, 1],
+      bars: null,
+      finish: { ...finishes.find((finish) => finish.name === 'dull')!, mirror: 0.02 },
+      fitting: {
+        ...drawn.fitting,
+        rod,
+        solids: [threadedRod(rod), ...drawn.fitting.solids.slice(1)],
+      },
+    });
+    const result = await identify(bytes);
+    expect(result.outcome).toBe('measured');
+    if (result.outcome !== 'measured') return;
+    expect(result.measurement.hand).toBe(name);
+    expect(Math.abs(result.measurement.pitchMm.value / truth.pitch_mm - 1)).toBeLessThan(0.01);
+  },
+  60_000,
+);
+
+test('hose barbs are no thread', async () => {
+  // A bright thread that mirrors the paper, and barbs beyond the hex that are plainer than it.
+  const result = await identify((await photograph(drawScene(2, 51))).bytes);
+  expect(result).toMatchObject({ outcome: 'refused', refusal: { reason: 'no-thread' } });
+}, 60_000);
