@@ -2,7 +2,7 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { benchChromium } from './in-chromium';
 import { benchPhotos, median, medianStages, rounds, type Timed } from './photos';
-import { wasmSteps } from './wasm-steps';
+import { warmUps, wasmSteps } from './wasm-steps';
 
 /** `npm run bench`: what a photo costs here, in Node, in Chromium, and with native OpenCV.
  *  All in one run, one after the other, so that the figures compare. */
@@ -58,7 +58,9 @@ function printStages(title: string, warm: readonly Timed[], firstMs: number, pea
 
 async function printAgainstNative(): Promise<void> {
   const native = nativeSteps();
-  console.log('OpenCV steps alone: wasm in Node / native python3-opencv, one thread');
+  console.log(
+    `OpenCV steps alone: wasm in Node, ${warmUps} rounds to warm up / native python3-opencv, one thread`,
+  );
   if (native === null) {
     console.log(
       '  python3-opencv is not installed (apt-get install python3-opencv): no comparison',
