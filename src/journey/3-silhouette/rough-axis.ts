@@ -30,16 +30,25 @@ export function roughAxes(blob: Blob): RoughAxis[] {
     .sort((p, q) => q.symmetry - p.symmetry);
 }
 
+/** Edges are broadened before they are mirrored, so that a degree to either side is almost as good and the
+ *  very best of it is chance: the middle of what is almost as good is the axis. */
 function refine(blob: Blob, edges: Int32Array, start: RoughAxis): RoughAxis {
-  let best = start;
-  for (let step = scanRad / 2; step > 0.004; step /= 2) {
-    for (const a of [best.angleRad - step, best.angleRad + step]) {
-      const tried = mirror(blob, edges, a, 1);
-      if (tried.symmetry > best.symmetry) best = tried;
-    }
+  const around = Array.from({ length: 2 * fineSteps + 1 }, (_, i) =>
+    mirror(blob, edges, start.angleRad + ((i - fineSteps) / fineSteps) * scanRad, 1),
+  );
+  const top = Math.max(...around.map(({ symmetry }) => symmetry));
+  let sum = 0;
+  let weights = 0;
+  for (const { angleRad, symmetry } of around) {
+    const w = Math.max(0, symmetry - (top - almost));
+    sum += w * angleRad;
+    weights += w;
   }
-  return best;
+  return mirror(blob, edges, sum / weights, 1);
 }
+
+const fineSteps = 12;
+const almost = 0.04;
 
 /** Best of a few parallel lines around the hull's centroid: perspective and shading shift it. */
 function mirror(blob: Blob, edges: Int32Array, angleRad: number, stepPx: number): RoughAxis {
