@@ -1,4 +1,5 @@
 import { erf } from '../../quantity/erf';
+import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
 
 export interface EdgeFit {
@@ -144,11 +145,13 @@ export interface RimEdgeFit {
   readonly outside: number;
   readonly inside: number;
   readonly contrastToNoise: number;
+  /** Mean square residual over the step's square. */
+  readonly misfit: number;
 }
 
 /** Share of the step that the rim takes back. Metal is rough, so less than a mirror's: 0.35 on
  *  path-traced metal, and little of it is seen on one profile. */
-const rimShare = { value: 0.35, u: 0.2 };
+export const usualRim: Estimate = { value: 0.35, u: 0.2 };
 
 /** Outline of a round body that mirrors what lies behind it the more the nearer its rim, samples
  *  running from inside outwards: y = outside + step·[(t < position) − share·rim(position − t)], blurred.
@@ -158,6 +161,7 @@ export function fitRimEdge(
   samples: ArrayLike<number>,
   start: number,
   shape: RimShape,
+  rim: Estimate = usualRim,
 ): RimEdgeFit | null {
   const { sigma } = shape;
   const n = samples.length;
@@ -165,7 +169,7 @@ export function fitRimEdge(
   let t0 = start;
   let outside = outside0;
   let step = inside0 - outside0;
-  let share = rimShare.value;
+  let share = rim.value;
   const H = new Float64Array(16);
   const g = new Float64Array(4);
   let rss = 0;
@@ -180,17 +184,17 @@ export function fitRimEdge(
       const at = Math.max(0, (t0 - i - shape.from) / rimStep);
       const k = Math.min(shape.values.length - 2, Math.floor(at));
       const f = Math.min(1, at - k);
-      const rim = shape.values[k] * (1 - f) + shape.values[k + 1] * f;
+      const mirrored = shape.values[k] * (1 - f) + shape.values[k + 1] * f;
       const rise = shape.slopes[k] * (1 - f) + shape.slopes[k + 1] * f;
-      const seen = body - share * rim;
+      const seen = body - share * mirrored;
       const r = samples[i] - outside - step * seen;
       rss += r * r;
-      accumulate(H, g, step * (density / sigma - share * rise), 1, seen, -step * rim, r);
+      accumulate(H, g, step * (density / sigma - share * rise), 1, seen, -step * mirrored, r);
     }
     const variance = Math.max(rss / Math.max(1, n - 4), 1e-4 * step * step, 1e-6);
-    const prior = variance / rimShare.u ** 2;
+    const prior = variance / rim.u ** 2;
     H[15] += prior;
-    g[3] -= prior * (share - rimShare.value);
+    g[3] -= prior * (share - rim.value);
     const move = solve4(H, g);
     if (!move) return null;
     t0 += Math.max(-0.8 * sigma, Math.min(0.8 * sigma, move[0]));
@@ -209,6 +213,7 @@ export function fitRimEdge(
     outside,
     inside: outside + step,
     contrastToNoise: Math.abs(step) / noise,
+    misfit: rss / n / (step * step),
   };
 }
 

@@ -1,8 +1,9 @@
+import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import { fitRimEdge, rimShape } from '../2-card-pose/edge-profile';
+import { fitRimEdge, rimShape, usualRim } from '../2-card-pose/edge-profile';
 import type { PhotoPoint } from '../overlay';
 import { type AxisFrame, grazing, photoAt } from './axis-frame';
 import { type Straightened, straighten } from './straightened';
@@ -37,6 +38,7 @@ export function outlineEdges(
   mmPerPx: number,
   field: Field,
   blurPx: number,
+  rim: Estimate = usualRim,
 ): OutlinePoint[] {
   const outward = facing(frame, side);
   const stepMm = 0.5 * mmPerPx;
@@ -70,7 +72,7 @@ export function outlineEdges(
     const from = Math.max(0, at - 6);
     const window = column.subarray(from, Math.min(strip.rows, at + 11));
     if (!window.every(Number.isFinite)) continue;
-    const fit = fitRimEdge(window, at - from, shape);
+    const fit = fitRimEdge(window, at - from, shape, rim);
     if (!fit || fit.contrastToNoise < 3) continue;
     if (Math.abs(fit.position - (at - from)) > 6) continue;
     const s = strip.fromS + i * stepMm;

@@ -37,6 +37,8 @@ export interface ThreadFit {
   /** How much of the outline runs up the teeth against how much runs down, weaker over stronger. Light
    *  from one side may leave one kind of flank in the dark. */
   readonly flankBalance: number;
+  /** In pitches from a crest of that side. */
+  readonly phaseOf: (side: Side, s: number) => number;
   readonly modelAt: (side: Side, s: number, slope: number) => number;
 }
 
@@ -230,6 +232,7 @@ export function fitThread(
     weights,
     middleS,
     flankBalance: balance,
+    phaseOf: (side, s) => phaseOf(p, side, s),
     modelAt: model.at(p),
   };
 }

@@ -1,6 +1,7 @@
 import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
+import { usualRim } from '../2-card-pose/edge-profile';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
 import {
@@ -18,6 +19,7 @@ import {
 } from '../4-thread-signal/ridges';
 import { hexRatio, type ThreadPlace } from '../4-thread-signal/thread-place';
 import { atHeight, mmPerPxAt, recentred } from './axis-moves';
+import { crestRim } from './crest-rim';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { closer, contrastOf, handOf } from './hand';
 import { type Resting, widestHalfWidth } from './hex-height';
@@ -60,7 +62,7 @@ export function solveThread(
   const turns = () => (zone.toS - zone.fromS) / place.zone.periodMm;
   const edges = (where: Extent, band: (side: Side) => SearchBand) =>
     (['left', 'right'] as const).flatMap((side) =>
-      outlineEdges(grey, camera, frame, side, where, band(side), mmPerPx, field, card.blurPx),
+      outlineEdges(grey, camera, frame, side, where, band(side), mmPerPx, field, card.blurPx, rim),
     );
   const ridgesNear = (where: Extent, surface: Surface, pitchMm: number, span: number) =>
     ridgePitch(
@@ -76,6 +78,7 @@ export function solveThread(
     fromR: Math.max(1, lowest - (place.envelopeMm ? 0.85 : 1.2) * pitchMm),
     toR: reachMm + (place.envelopeMm ? 0.4 : 0.6),
   });
+  let rim = usualRim;
   let points = edges(zone, wide(place.zone.periodMm));
   // The spectrum magnifies: ridges lie nearer to the camera than the axis.
   const begun = chooseStart(
@@ -133,8 +136,10 @@ export function solveThread(
       const reach = 0.32 * current.pitchMm + 2 * mmPerPx;
       return { fromR: r - reach, toR: r + reach };
     };
-    if (round === rounds - 1) points = edges(zone, near);
-    else {
+    if (round === rounds - 1) {
+      rim = crestRim(grey, camera, frame, points, current, current.phaseOf, mmPerPx, card.blurPx);
+      points = edges(zone, near);
+    } else {
       const limits = limitsOf(place, current.pitchMm);
       const beyond = edges(limits, near);
       const surface = surfaceOf(current);

@@ -1,0 +1,74 @@
+import type { Estimate } from '../../quantity/estimate';
+import * as portable from '../../quantity/portable-math';
+import type { GreyImage } from '../../vision/grey-image';
+import type { PosedCamera } from '../2-card-pose/camera';
+import { fitRimEdge, rimShape, usualRim } from '../2-card-pose/edge-profile';
+import { sampleLinear } from '../2-card-pose/sampling';
+import { type AxisFrame, photoAt } from '../4-thread-signal/axis-frame';
+import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
+import type { ThreadFit } from './fit-thread';
+
+const shares = [0, 0.15, 0.3, 0.45, 0.6, 0.75];
+const blurs = [0.7, 0.85, 1, 1.15, 1.3, 1.5];
+/** Focus on the part against focus on the card: blur over the card's. */
+const usualBlur = { value: 1.05, u: 0.1 };
+/** Profiles beside one another see the same scratches, and no metal keeps to one law: of so many only
+ *  one is counted. */
+const oneIn = 15;
+const inside = 6;
+const length = 17;
+
+/** How much of what lies behind it this part's rim mirrors, from the cuts across its crests, where rim
+ *  and edge lie square to the cut. The blur is free; both are common to all cuts. */
+export function crestRim(
+  grey: GreyImage,
+  camera: PosedCamera,
+  frame: AxisFrame,
+  points: readonly OutlinePoint[],
+  fit: ThreadFit,
+  phaseOf: (side: Side, s: number) => number,
+  mmPerPx: number,
+  blurPx: number,
+): Estimate {
+  const stepMm = 0.5 * mmPerPx;
+  const rangeMm = frame.origin[2] - camera.centre[2];
+  const profiles = points.flatMap(({ side, s, r }, i) => {
+    const phase = phaseOf(side, s);
+    if (fit.weights[i] < 0.5 || Math.abs(phase - Math.round(phase)) > 0.05) return [];
+    const sign = side === 'left' ? 1 : -1;
+    const profile = Float64Array.from({ length }, (_, k) => {
+      const at = r + (k - inside) * stepMm;
+      const [x, y] = photoAt(camera, frame, s, sign * at * Math.hypot(1, at / rangeMm));
+      return sampleLinear(grey, x, y);
+    });
+    return profile.every(Number.isFinite) ? [profile] : [];
+  });
+  const costs = shares.map((value) =>
+    Math.min(
+      ...blurs.map((blur) => {
+        const shape = rimShape((blur * blurPx) / 0.5, fit.crestRadiusMm / stepMm);
+        const z = (blur - usualBlur.value) / usualBlur.u;
+        return profiles.reduce(
+          (sum, profile) => {
+            const edge = fitRimEdge(profile, inside, shape, { value, u: 1e-3 });
+            return sum + (edge ? (length / 4) * portable.log(edge.misfit + 3e-5) : 5) / oneIn;
+          },
+          (z * z) / 2,
+        );
+      }),
+    ),
+  );
+  const least = Math.min(...costs);
+  let sum = 0;
+  let mean = 0;
+  let square = 0;
+  costs.forEach((cost, k) => {
+    const z = (shares[k] - usualRim.value) / usualRim.u;
+    const w = portable.exp(least - cost - (z * z) / 2);
+    sum += w;
+    mean += w * shares[k];
+    square += w * shares[k] * shares[k];
+  });
+  mean /= sum;
+  return { value: mean, u: Math.max(0.1, Math.sqrt(square / sum - mean * mean)) };
+}
