@@ -92,7 +92,12 @@ export function withUncertainty(
   const bias = 2 * biasMm;
   const rangeMm = solution.frame.origin[2] - card.camera.centre[2];
   const nearer = (allowances.nearness * Math.sqrt(2 * fit.crestRadiusMm * biasMm)) / rangeMm;
-  const form = Math.hypot(allowances.formOfPitch * pitchMm, ragged, doubt * pitchMm);
+  const form = Math.hypot(
+    allowances.formOfPitch * pitchMm,
+    ragged,
+    doubt * pitchMm,
+    missingSide(solution) * pitchMm,
+  );
   const named = budgetBySource(result, sigma, [
     { name: 'focal-length', inputs: Array.from({ length: cameraParameters }, (_, i) => i) },
     { name: 'height', inputs: [iHeight] },
@@ -141,6 +146,16 @@ export function withUncertainty(
 
 /** Mean weight of points whose scatter is as stated, less a margin: 0.8 for a Gaussian. */
 const expectedAgreement = 0.62;
+
+/** Of a side that shows an edge on few of its cuts, what little is seen may be highlights inside it, when
+ *  it does not keep to the thread closely either. 0…1. */
+function missingSide({ points, fit, zone, mmPerPx }: ThreadSolution): number {
+  const cuts = (zone.toS - zone.fromS) / (0.5 * mmPerPx);
+  const left = points.filter(({ side }) => side === 'left').length;
+  const seen = Math.min(left, points.length - left) / cuts;
+  const loose = (fit.scatterMm / fit.pitchMm - 0.03) / 0.05;
+  return Math.max(0, 1 - seen / 0.4) * Math.max(0, Math.min(1, loose));
+}
 
 /** Mean weight of the points on the side that keeps less to the fit. */
 function sideAgreement({ points, fit }: ThreadSolution): number {
