@@ -27,23 +27,16 @@ declare module '*/wasm/build/opencv.js' {
   }
 
   type Size = { readonly width: number; readonly height: number };
-  type Scalar = readonly [number, number, number, number];
 
   export interface OpenCv {
     readonly CV_8U: number;
     readonly CV_8UC1: number;
     readonly CV_32F: number;
     readonly CV_32S: number;
-    readonly CV_64FC1: number;
-    readonly BORDER_CONSTANT: number;
     readonly BORDER_REPLICATE: number;
     readonly INTER_AREA: number;
     readonly INTER_LINEAR: number;
-    readonly CHAIN_APPROX_NONE: number;
     readonly DICT_4X4_50: number;
-    readonly RETR_EXTERNAL: number;
-    readonly THRESH_BINARY: number;
-    readonly THRESH_OTSU: number;
 
     readonly HEAPU8: Uint8Array;
 
@@ -70,13 +63,6 @@ declare module '*/wasm/build/opencv.js' {
       connectivity: 4 | 8,
       labelType: number,
     ): number;
-    findContours(
-      image: Mat,
-      contours: MatVector,
-      hierarchy: Mat,
-      mode: number,
-      method: number,
-    ): void;
     GaussianBlur(
       source: Mat,
       target: Mat,
@@ -92,16 +78,6 @@ declare module '*/wasm/build/opencv.js' {
       fx: number,
       fy: number,
       interpolation: number,
-    ): void;
-    threshold(source: Mat, target: Mat, level: number, maximum: number, type: number): number;
-    warpPerspective(
-      source: Mat,
-      target: Mat,
-      matrix: Mat,
-      size: Size,
-      flags: number,
-      border: number,
-      borderValue: Scalar,
     ): void;
     exceptionFromPtr(pointer: number): { readonly code: number; readonly msg: string };
   }

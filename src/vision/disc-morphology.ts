@@ -9,16 +9,14 @@ interface BitMask {
   readonly words: Int32Array;
 }
 
-/** Opening removes what a disc of this radius does not fit into, closing fills it: pixels whose
- *  centres are at most the radius apart. The world outside the image counts as neither. On 32
+/** Fills the gaps that a disc of this radius does not fit into, the disc being pixels whose centres
+ *  are at most the radius apart. The world outside the image counts as neither set nor clear. On 32
  *  pixels at a time, because this build of OpenCV has no SIMD: for a disc of 20 px on 1000 × 750 its
  *  own morphology took half a second, its exact distances 16 ms, this 6. */
-export function morph(mask: GreyImage, operation: 'open' | 'close', radiusPx: number): GreyImage {
-  const bits = packed(mask);
+export function close(mask: GreyImage, radiusPx: number): GreyImage {
+  const grown = dilated(packed(mask), radiusPx);
   // To shrink is to let everything else grow.
-  const grown = (of: BitMask) => dilated(of, radiusPx);
-  const shrunk = (of: BitMask) => inverted(grown(inverted(of)));
-  return unpacked(operation === 'open' ? grown(shrunk(bits)) : shrunk(grown(bits)));
+  return unpacked(inverted(dilated(inverted(grown), radiusPx)));
 }
 
 /** A disc is a stack of horizontal runs: each row, widened step by step, is laid over the rows

@@ -1,8 +1,8 @@
 import load, { type OpenCv } from '../../wasm/build/opencv.js';
 import { detectMarkers } from './detect-markers';
-import { morph } from './disc-morphology';
-import { findComponents, findContours, otsuLevel } from './regions';
-import { blur, resize, warpPerspective } from './resample';
+import { close } from './disc-morphology';
+import { findComponents } from './regions';
+import { blur, resize } from './resample';
 import type { Vision } from './vision';
 
 /** Compiles and instantiates opencv.wasm with the glue's imports. The environment decides how:
@@ -18,13 +18,8 @@ export async function loadVision(instantiate: InstantiateOpenCv): Promise<Vision
     detectMarkers: (image, options = {}) => detectMarkers(cv, image, options),
     resize: (image, width, height) => resize(cv, image, width, height),
     blur: (image, sigmaPx) => blur(cv, image, sigmaPx),
-    warpPerspective: (image, matrix, width, height, outside) =>
-      warpPerspective(cv, image, matrix, width, height, outside),
     components: (mask, minAreaPx) => findComponents(cv, mask, minAreaPx),
-    open: (mask, radiusPx) => morph(mask, 'open', radiusPx),
-    close: (mask, radiusPx) => morph(mask, 'close', radiusPx),
-    contours: (mask) => findContours(cv, mask),
-    otsu: (image) => otsuLevel(cv, image),
+    close,
     heapBytes: () => cv.HEAPU8.length,
   };
 }

@@ -49,29 +49,3 @@ export function findComponents(cv: OpenCv, mask: GreyImage, minAreaPx: number): 
     };
   });
 }
-
-export type PixelPoint = readonly [x: number, y: number];
-
-/** Outer borders of the non-zero regions, every border pixel in turn, closed, longest first. */
-export function findContours(cv: OpenCv, mask: GreyImage): PixelPoint[][] {
-  return withScope(cv, ({ own, mat, vector, upload }) => {
-    const found = vector();
-    cv.findContours(upload(mask), found, mat(), cv.RETR_EXTERNAL, cv.CHAIN_APPROX_NONE);
-    const contours = Array.from({ length: found.size() }, (_, index) => {
-      const flat = own(found.get(index)).data32S;
-      return Array.from(
-        { length: flat.length / 2 },
-        (_, i): PixelPoint => [flat[2 * i], flat[2 * i + 1]],
-      );
-    });
-    return contours.sort((a, b) => b.length - a.length);
-  });
-}
-
-/** Level that best parts the grey levels in two classes, the lower one including it
- *  (N. Otsu, IEEE Trans. SMC 9, 1979). */
-export function otsuLevel(cv: OpenCv, image: GreyImage): number {
-  return withScope(cv, ({ mat, upload }) =>
-    cv.threshold(upload(image), mat(), 0, 255, cv.THRESH_BINARY + cv.THRESH_OTSU),
-  );
-}

@@ -2,19 +2,6 @@ import type { OpenCv } from '../../wasm/build/opencv.js';
 import type { GreyImage } from './grey-image';
 import { download, withScope } from './scope';
 
-/** Row-major 3 × 3. */
-export type Homography = readonly [
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-];
-
 /** Area average when both sides shrink (no aliasing), bilinear otherwise.
  *  The borders of the two images coincide, not their first pixel centres:
  *  map coordinates with rescaleCoordinate. */
@@ -38,32 +25,6 @@ export function blur(cv: OpenCv, image: GreyImage, sigmaPx: number): GreyImage {
     upload(image).convertTo(floats, cv.CV_32F);
     cv.GaussianBlur(floats, floats, automatic, sigmaPx, sigmaPx, cv.BORDER_REPLICATE);
     floats.convertTo(target, cv.CV_8U);
-    return download(target);
-  });
-}
-
-/** `matrix` takes points of `image` to points of the result (pixel centres at integers in both).
- *  Bilinear; OpenCV rounds the place it samples to 1/32 px, so do not measure finer than that in
- *  the result. Outside the image the result is `outside` (0 unless given). */
-export function warpPerspective(
-  cv: OpenCv,
-  image: GreyImage,
-  matrix: Homography,
-  width: number,
-  height: number,
-  outside = 0,
-): GreyImage {
-  return withScope(cv, (scope) => {
-    const target = scope.mat();
-    cv.warpPerspective(
-      scope.upload(image),
-      target,
-      scope.matrix(3, 3, matrix),
-      { width, height },
-      cv.INTER_LINEAR,
-      cv.BORDER_CONSTANT,
-      [outside, 0, 0, 0],
-    );
     return download(target);
   });
 }

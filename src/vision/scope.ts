@@ -13,8 +13,6 @@ export interface Scope {
   vector(): MatVector;
   /** A copy of the image on the wasm heap. */
   upload(image: GreyImage): Mat;
-  /** Row-major doubles. */
-  matrix(rows: number, cols: number, values: readonly number[]): Mat;
 }
 
 /** Runs one vision operation; whatever it allocated is freed when it ends, also by a throw.
@@ -34,11 +32,6 @@ export function withScope<T>(cv: OpenCv, operation: (scope: Scope) => T): T {
       upload(image) {
         const mat = own(new cv.Mat(image.height, image.width, cv.CV_8UC1));
         mat.data.set(image.data);
-        return mat;
-      },
-      matrix(rows, cols, values) {
-        const mat = own(new cv.Mat(rows, cols, cv.CV_64FC1));
-        mat.data64F.set(values);
         return mat;
       },
     });

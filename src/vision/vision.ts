@@ -1,7 +1,6 @@
 import type { Detection, DetectOptions } from './detect-markers';
 import type { GreyImage } from './grey-image';
-import type { Components, PixelPoint } from './regions';
-import type { Homography } from './resample';
+import type { Components } from './regions';
 
 /** Everything the journey asks of OpenCV. Images go in and come out as plain arrays; nothing that
  *  lives on the wasm heap leaves this folder. Frames: pixels, x right, y down, pixel centres at
@@ -11,18 +10,8 @@ export interface Vision {
   detectMarkers(image: GreyImage, options?: DetectOptions): Detection;
   resize(image: GreyImage, width: number, height: number): GreyImage;
   blur(image: GreyImage, sigmaPx: number): GreyImage;
-  warpPerspective(
-    image: GreyImage,
-    matrix: Homography,
-    width: number,
-    height: number,
-    outside?: number,
-  ): GreyImage;
   components(mask: GreyImage, minAreaPx: number): Components;
-  open(mask: GreyImage, radiusPx: number): GreyImage;
   close(mask: GreyImage, radiusPx: number): GreyImage;
-  contours(mask: GreyImage): PixelPoint[][];
-  otsu(image: GreyImage): number;
   /** Size of the wasm heap, which only ever grows. */
   heapBytes(): number;
 }
