@@ -1,14 +1,8 @@
 import { leastSquares } from '../../quantity/least-squares';
 import * as portable from '../../quantity/portable-math';
 import { card } from '../../scale-card/geometry';
-import {
-  type PosedCamera,
-  posed,
-  project,
-  rotationMatrix,
-  rotationVector,
-  type Vec3,
-} from './camera';
+import { type PosedCamera, posed, rotationMatrix, rotationVector, type Vec3 } from './camera';
+import { across, acrossDerivatives, type CameraMove, cameraMove, facing } from './edge-residuals';
 import type { EdgePoint } from './marker-edges';
 
 /** What is believed of the lens before the card is looked at. Standard deviations. */
@@ -134,12 +128,13 @@ export function fitCamera(
   const parameters = [...parametersOf(start, prior), 0, 0, ...(bowed ? [0, 0] : [])];
   const priors = 6 + (bowed ? 2 : 0);
   const n = points.length;
+  const count = n + priors;
   let scale = 1;
   let sides = facing(points, start, shape);
   const fit = () =>
     leastSquares({
       parameters,
-      count: n + priors,
+      count,
       loss: 'huber',
       lossScale: 2.5,
       residuals: (p, out) => {
@@ -156,6 +151,29 @@ export function fitCamera(
         if (bowed) {
           out[n + 6] = p[12] / shape.uBowMm;
           out[n + 7] = p[13] / shape.uBowMm;
+        }
+      },
+      jacobian: (p, out) => {
+        out.fill(0);
+        acrossDerivatives(
+          cameraOf(p),
+          movesAt(p, cameraOf),
+          sides,
+          p[11],
+          bowed ? bow(p) : null,
+          sigma.map((u) => 1 / (u * scale)),
+          count,
+          out,
+        );
+        out[n] = 1 / prior.uLnF;
+        out[count + n + 1] = 1;
+        out[2 * count + n + 2] = 1;
+        out[3 * count + n + 3] = 1 / prior.uK1;
+        out[10 * count + n + 4] = 1 / 0.5;
+        out[11 * count + n + 5] = 1 / shape.uAspect;
+        if (bowed) {
+          out[12 * count + n + 6] = 1 / shape.uBowMm;
+          out[13 * count + n + 7] = 1 / shape.uBowMm;
         }
       },
     });
@@ -201,65 +219,18 @@ export function fitCamera(
   };
 }
 
-/** Edge points as flat arrays, with the direction square to their side as the photo shows it: it turns
- *  so little while the pose settles that it may stand still. */
-interface Facing {
-  readonly n: number;
-  readonly x: Float64Array;
-  readonly y: Float64Array;
-  readonly u: Float64Array;
-  readonly v: Float64Array;
-  readonly nx: Float64Array;
-  readonly ny: Float64Array;
-}
-
-function facing(points: readonly EdgePoint[], camera: PosedCamera, shape: CardShape): Facing {
-  const pick = (f: (p: EdgePoint) => number) => Float64Array.from(points, f);
-  const normals = points.map((p) => {
-    const at: Vec3 = [p.onCard[0] * shape.scaleX, p.onCard[1] * shape.scaleY, 0];
-    const here = project(camera, at);
-    const [ox, oy] = p.outward;
-    // Square to the side as seen, not the image of the card's normal: under an oblique view that one
-    // leans, and a stretch of the print, which slides points along their side, would show in it.
-    const next = project(camera, [at[0] - 0.2 * oy, at[1] + 0.2 * ox, 0]);
-    const d = [next[1] - here[1], here[0] - next[0]];
-    const length = Math.hypot(d[0], d[1]);
-    return [d[0] / length, d[1] / length];
+/** How each parameter moves the camera, by central differences. */
+function movesAt(p: Float64Array, cameraOf: (p: ArrayLike<number>) => PosedCamera): CameraMove[] {
+  const at = p.slice();
+  return Array.from({ length: cameraParameters }, (_, j) => {
+    const h = 1e-6 * Math.max(1e-2, Math.abs(p[j]));
+    at[j] = p[j] - h;
+    const below = cameraOf(at);
+    at[j] = p[j] + h;
+    const above = cameraOf(at);
+    at[j] = p[j];
+    return cameraMove(below, above, 2 * h);
   });
-  return {
-    n: points.length,
-    x: pick((p) => p.onCard[0] * shape.scaleX),
-    y: pick((p) => p.onCard[1] * shape.scaleY),
-    u: pick((p) => p.measured[0]),
-    v: pick((p) => p.measured[1]),
-    nx: Float64Array.from(normals, (d) => d[0]),
-    ny: Float64Array.from(normals, (d) => d[1]),
-  };
-}
-
-/** Distances from expected to measured edge, px, outwards positive. The projection of camera.ts
- *  written out: this is the innermost loop of the pose. */
-function across(
-  camera: PosedCamera,
-  sides: Facing,
-  aspect: number,
-  bowX: number,
-  bowY: number,
-  out: Float64Array,
-): void {
-  const { R, translation: t, fPx, k1, cx, cy } = camera;
-  for (let i = 0; i < sides.n; i++) {
-    const X = sides.x[i] * (1 - aspect / 2);
-    const Y = sides.y[i] * (1 + aspect / 2);
-    const a = (X - 92) / 92;
-    const b = (Y - 68) / 68;
-    const Z = -(bowX * (1 - a * a) + bowY * (1 - b * b));
-    const z = R[6] * X + R[7] * Y + R[8] * Z + t[2];
-    const x = (R[0] * X + R[1] * Y + R[2] * Z + t[0]) / z;
-    const y = (R[3] * X + R[4] * Y + R[5] * Z + t[1]) / z;
-    const f = fPx * (1 + k1 * (x * x + y * y));
-    out[i] = (sides.u[i] - f * x - cx) * sides.nx[i] + (sides.v[i] - f * y - cy) * sides.ny[i];
-  }
 }
 
 function scatterOf(points: readonly EdgePoint[], residuals: Float64Array, sigma: Float64Array) {
