@@ -92,11 +92,13 @@ export function withUncertainty(
   const bias = 2 * biasMm;
   const rangeMm = solution.frame.origin[2] - card.camera.centre[2];
   const nearer = (allowances.nearness * Math.sqrt(2 * fit.crestRadiusMm * biasMm)) / rangeMm;
+  const apart = sidesApart(solution);
   const form = Math.hypot(
     allowances.formOfPitch * pitchMm,
     ragged,
     doubt * pitchMm,
     missingSide(solution) * pitchMm,
+    apart > 0 ? 0.5 * pitchMm : 0,
   );
   const named = budgetBySource(result, sigma, [
     { name: 'focal-length', inputs: Array.from({ length: cameraParameters }, (_, i) => i) },
@@ -110,7 +112,7 @@ export function withUncertainty(
     { source: 'edge-bias', pitchMm: nearer * pitchMm, majorDiameterMm: bias },
     {
       source: 'thread-form',
-      pitchMm: allowances.pitchRelative * pitchMm,
+      pitchMm: Math.hypot(allowances.pitchRelative, apart / 2) * pitchMm,
       majorDiameterMm: form,
     },
     ...named.map(({ name, u }) => ({ source: name, pitchMm: u[0], majorDiameterMm: u[1] })),
@@ -155,6 +157,44 @@ function missingSide({ points, fit, zone, mmPerPx }: ThreadSolution): number {
   const seen = Math.min(left, points.length - left) / cuts;
   const loose = (fit.scatterMm / fit.pitchMm - 0.03) / 0.05;
   return Math.max(0, 1 - seen / 0.4) * Math.max(0, Math.min(1, loose));
+}
+
+/** By how much the two sides' own pitches differ, relative, when that is beyond chance; else 0. A shadow
+ *  draws the same teeth on the paper, farther away and so smaller, beside the side it falls on. */
+function sidesApart({ points, fit }: ThreadSolution): number {
+  const h = 0.01;
+  const [left, right] = (['left', 'right'] as const).map((side) => {
+    let w = 0;
+    let x = 0;
+    let y = 0;
+    let xx = 0;
+    let xy = 0;
+    let yy = 0;
+    let n = 0;
+    points.forEach((q, i) => {
+      if (q.side !== side) return;
+      const at = (s: number) => fit.modelAt(side, s, q.slope);
+      const rise = (at(q.s + h) - at(q.s - h)) / (2 * h);
+      if (Math.abs(rise) < 0.15) return;
+      const weight = fit.weights[i] * rise * rise;
+      const t = q.s - fit.middleS;
+      const shift = (at(q.s) - q.r) / rise;
+      w += weight;
+      x += weight * t;
+      y += weight * shift;
+      xx += weight * t * t;
+      xy += weight * t * shift;
+      yy += weight * shift * shift;
+      n++;
+    });
+    const sxx = xx - (x * x) / w;
+    const sxy = xy - (x * y) / w;
+    const syy = yy - (y * y) / w;
+    // Neighbouring cuts share what they see: about every eighth is new.
+    return { slope: sxy / sxx, variance: ((8 / n) * (syy - (sxy * sxy) / sxx)) / sxx };
+  });
+  const apart = Math.abs(left.slope - right.slope);
+  return apart > 0.008 && apart * apart > 6 * (left.variance + right.variance) ? apart : 0;
 }
 
 /** Mean weight of the points on the side that keeps less to the fit. */
