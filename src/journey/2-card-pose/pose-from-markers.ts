@@ -22,8 +22,9 @@ export interface PosedCard extends CameraFit {
   readonly usedExif: boolean;
 }
 
-/** Stated whole millimetres and rounded marketing values: good to about 3 % (design, section 3). */
-const uLnExif = 0.03;
+/** Stated whole millimetres and rounded marketing values are good to about 3 % (design, section 3): taken as
+ *  bounds, any place between them as likely (JCGM 100:2008, 4.3.7). */
+const uLnExif = 0.03 / Math.sqrt(3);
 /** Phones from 13 to 120 mm equivalent, most near 26 or 50. */
 const typicalF35Mm = 38;
 const uLnUnknown = 0.5;
