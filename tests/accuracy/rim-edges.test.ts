@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { fitEdge, fitRimEdge, rimShape } from '../../src/journey/2-card-pose/edge-profile';
+import { fitEdge } from '../../src/journey/2-card-pose/edge-profile';
+import { fitRimEdge, rimShape } from '../../src/journey/4-thread-signal/rim-edge';
 import { seededRandom } from '../../src/quantity/random';
 
 const sigma = 1.4;

@@ -3,9 +3,9 @@ import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import { fitRimEdge, rimShape, usualRim } from '../2-card-pose/edge-profile';
 import type { PhotoPoint } from '../overlay';
 import { type AxisFrame, grazing, photoAt } from './axis-frame';
+import { fitRimEdge, rimShape, usualRim } from './rim-edge';
 import { type Straightened, straighten } from './straightened';
 
 export type Side = 'left' | 'right';

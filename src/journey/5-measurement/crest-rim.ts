@@ -2,10 +2,10 @@ import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import { fitRimEdge, rimShape, usualRim } from '../2-card-pose/edge-profile';
 import { sampleLinear } from '../2-card-pose/sampling';
 import { type AxisFrame, photoAt } from '../4-thread-signal/axis-frame';
-import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
+import type { OutlinePoint } from '../4-thread-signal/outline-edges';
+import { fitRimEdge, rimShape, usualRim } from '../4-thread-signal/rim-edge';
 import type { ThreadFit } from './fit-thread';
 
 const shares = [0, 0.15, 0.3, 0.45, 0.6, 0.75];
@@ -19,21 +19,21 @@ const inside = 6;
 const length = 17;
 
 /** How much of what lies behind it this part's rim mirrors, from the cuts across its crests, where rim
- *  and edge lie square to the cut. The blur is free; both are common to all cuts. */
+ *  and edge lie square to the cut. The blur is free; both are common to all cuts. Points and fit are in
+ *  `frame`. */
 export function crestRim(
   grey: GreyImage,
   camera: PosedCamera,
   frame: AxisFrame,
   points: readonly OutlinePoint[],
   fit: ThreadFit,
-  phaseOf: (side: Side, s: number) => number,
   mmPerPx: number,
   blurPx: number,
 ): Estimate {
   const stepMm = 0.5 * mmPerPx;
   const rangeMm = frame.origin[2] - camera.centre[2];
   const profiles = points.flatMap(({ side, s, r }, i) => {
-    const phase = phaseOf(side, s);
+    const phase = fit.phaseOf(side, s);
     if (fit.weights[i] < 0.5 || Math.abs(phase - Math.round(phase)) > 0.05) return [];
     const sign = side === 'left' ? 1 : -1;
     const profile = Float64Array.from({ length }, (_, k) => {

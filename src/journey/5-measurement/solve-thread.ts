@@ -1,7 +1,6 @@
 import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
-import { usualRim } from '../2-card-pose/edge-profile';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
 import {
@@ -17,6 +16,7 @@ import {
   ridgePresence,
   unroll,
 } from '../4-thread-signal/ridges';
+import { usualRim } from '../4-thread-signal/rim-edge';
 import { hexRatio, type ThreadPlace } from '../4-thread-signal/thread-place';
 import { atHeight, mmPerPxAt, recentred } from './axis-moves';
 import { crestRim } from './crest-rim';
@@ -59,7 +59,6 @@ export function solveThread(
   let zone: Extent = { fromS: place.zone.fromS, toS: place.zone.toS };
   const mmPerPx = mmPerPxAt(camera, frame, zone);
   const middle = () => (zone.fromS + zone.toS) / 2;
-  const turns = () => (zone.toS - zone.fromS) / place.zone.periodMm;
   const edges = (where: Extent, band: (side: Side) => SearchBand) =>
     (['left', 'right'] as const).flatMap((side) =>
       outlineEdges(grey, camera, frame, side, where, band(side), mmPerPx, field, card.blurPx, rim),
@@ -102,7 +101,7 @@ export function solveThread(
         handed,
         ridges:
           ridges &&
-          ridgeEstimate(camera, frame, ridges, reachMm, turns(), field, warm?.scatterMm ?? 0),
+          ridgeEstimate(camera, frame, ridges, reachMm, zone, field, warm?.scatterMm ?? 0),
         mmPerPx,
         // Perspective widens the band that is seen in the axis plane.
         rangeMm: frame.origin[2] - camera.centre[2],
@@ -118,6 +117,8 @@ export function solveThread(
   let resting: Resting = { on: 'unknown', heightMm: -frame.origin[2], uMm: 0.5 };
   let hexHalfWidthMm: number | null = null;
   for (let round = 0; round < rounds; round++) {
+    if (round === rounds - 1)
+      rim = crestRim(grey, camera, frame, points, fit, mmPerPx, card.blurPx);
     // The two sides put the axis in their middle; the widest part puts it at its height.
     if (bothSidesSpeak(points, fit))
       frame = recentred(camera, frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn);
@@ -136,10 +137,8 @@ export function solveThread(
       const reach = 0.32 * current.pitchMm + 2 * mmPerPx;
       return { fromR: r - reach, toR: r + reach };
     };
-    if (round === rounds - 1) {
-      rim = crestRim(grey, camera, frame, points, current, current.phaseOf, mmPerPx, card.blurPx);
-      points = edges(zone, near);
-    } else {
+    if (round === rounds - 1) points = edges(zone, near);
+    else {
       const limits = limitsOf(place, current.pitchMm);
       const beyond = edges(limits, near);
       const surface = surfaceOf(current);

@@ -16,7 +16,8 @@ export const uncheckedPrint = 0.005 / Math.sqrt(6);
 /** Straight and 1:16 lie 0.0625 apart: beyond a fifth of it a taper is not resolved. */
 const unresolvedTaper = 0.0125;
 
-/** What no residual shows. Standard uncertainties, from the experiments in tests/accuracy. */
+/** What no residual shows. Standard uncertainties, from what renders and drawn photos of known geometry
+ *  leave over; no bench has been asked. */
 const allowances = {
   /** Position of an outline against rim light, tone curve and sharpening, px per side. On black,
    *  metal fades towards its rim. */
