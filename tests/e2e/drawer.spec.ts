@@ -53,4 +53,33 @@ onBothSizes(() => {
     await expect(other.locator('.photo-stage img')).toBeVisible();
     await fresh.close();
   });
+
+  test('a page closed in the middle of a write leaves a whole sheet', async ({ page, context }) => {
+    await openApp(page);
+    await measureSample(page);
+    await expect(page.getByText('kept on this device')).toBeVisible();
+    const names = ['Pump', 'Valve', 'Ram'];
+    for (const [i, name] of names.entries()) {
+      const hasty = await context.newPage();
+      await openApp(hasty, '#/drawer');
+      await hasty.locator('.sheet-card a').first().click();
+      await hasty.getByLabel('Name of this sheet').fill(name);
+      await hasty.getByLabel('Name of this sheet').press('Enter');
+      await hasty.waitForTimeout(4 * i);
+      await hasty.close();
+    }
+    await page.close();
+    const later = await context.newPage();
+    await openApp(later, '#/drawer');
+    await expect(later.locator('.sheet-card')).toHaveCount(1);
+    await later.locator('.sheet-card a').first().click();
+    await expect(later.locator('.decision')).toBeVisible();
+    await expect(later.locator('.photo-stage img')).toBeVisible();
+    // The last write came through or it did not; nothing in between.
+    expect(['', ...names]).toContain(await later.getByLabel('Name of this sheet').inputValue());
+    await later.getByLabel('Name of this sheet').fill('After all');
+    await later.getByLabel('Name of this sheet').press('Enter');
+    await later.reload();
+    await expect(later.getByLabel('Name of this sheet')).toHaveValue('After all');
+  });
 });
