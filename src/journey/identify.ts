@@ -72,10 +72,14 @@ export async function identifyPhoto(
   const measurement: ThreadMeasurement = {
     ...withUncertainty(found.value, solved.value, fitting.value.field, scale.u),
     noseHalfAngleDeg: noseHalfAngle(
-      photo.value.grey,
-      found.value,
+      {
+        grey: photo.value.grey,
+        camera: found.value.camera,
+        response: found.value.response,
+        mmPerPx: solved.value.mmPerPx,
+        field: fitting.value.field,
+      },
       solved.value,
-      fitting.value.field,
     ),
   };
 

@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fitEdge } from '../../src/journey/2-card-pose/edge-profile';
+import { gaussianResponse } from '../../src/journey/2-card-pose/edge-response';
+import { shapesOfCuts } from '../../src/journey/4-thread-signal/cut-shape';
 import type { OutlinePoint } from '../../src/journey/4-thread-signal/outline-edges';
 import { ridgePitch } from '../../src/journey/4-thread-signal/ridges';
-import { fitRimEdge, rimShape } from '../../src/journey/4-thread-signal/rim-edge';
+import { fitRimEdge, usualRim } from '../../src/journey/4-thread-signal/rim-edge';
 import { fitThread } from '../../src/journey/5-measurement/fit-thread';
 import { seededRandom } from '../../src/quantity/random';
 
@@ -32,14 +34,15 @@ const edge = fc.record({
 
 describe('edges', () => {
   it('stay where they are when the light changes', () => {
-    const shape = rimShape(sigma, 150);
+    const cut = { perPx: 2, radius: 150, bodyIsBright: false, darkOverBright: 0.25 };
+    const shape = shapesOfCuts(gaussianResponse(sigma / 2))(cut);
     fc.assert(
       fc.property(edge, ({ at, gain, lift, seed }) => {
         const seen = step(at, 60, 180, 1, seed);
         const lit = seen.map((v) => gain * v + lift);
         expect(fitEdge(lit, 8, sigma)!.position).toBeCloseTo(fitEdge(seen, 8, sigma)!.position, 2);
-        expect(fitRimEdge(lit, 8, shape)!.position).toBeCloseTo(
-          fitRimEdge(seen, 8, shape)!.position,
+        expect(fitRimEdge(lit, 8, shape, usualRim.light)!.position).toBeCloseTo(
+          fitRimEdge(seen, 8, shape, usualRim.light)!.position,
           2,
         );
       }),

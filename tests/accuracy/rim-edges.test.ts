@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fitEdge } from '../../src/journey/2-card-pose/edge-profile';
-import { fitRimEdge, rimShape } from '../../src/journey/4-thread-signal/rim-edge';
+import { gaussianResponse } from '../../src/journey/2-card-pose/edge-response';
+import { shapesOfCuts, tableStep } from '../../src/journey/4-thread-signal/cut-shape';
+import { fitRimEdge, usualRim } from '../../src/journey/4-thread-signal/rim-edge';
 import { seededRandom } from '../../src/quantity/random';
 
 const sigma = 1.4;
@@ -30,7 +32,8 @@ function profile(positionAt: number, share: number, noise: number, seed: number)
   });
 }
 
-const shape = rimShape(sigma, radius);
+const cut = { perPx: 2, radius, bodyIsBright: false, darkOverBright: 0.4 };
+const shape = shapesOfCuts(gaussianResponse(sigma / 2))(cut);
 
 describe('edges of a body whose rim mirrors what lies behind it', () => {
   it.each([0.2, 0.35, 0.5])(
@@ -42,7 +45,7 @@ describe('edges of a body whose rim mirrors what lies behind it', () => {
       for (let k = 0; k < trials; k++) {
         const at = 7 + k / trials;
         const seen = profile(at, share, 1.5, k + 1);
-        rim += (fitRimEdge(seen, 7, shape)!.position - at) / trials;
+        rim += (fitRimEdge(seen, 7, shape, usualRim.light)!.position - at) / trials;
         plain += (fitEdge(seen, 7, sigma)!.position - at) / trials;
       }
       expect(Math.abs(rim)).toBeLessThan(0.15);
@@ -52,9 +55,9 @@ describe('edges of a body whose rim mirrors what lies behind it', () => {
   );
 
   it('the rim itself: all at the outline, (1 − cos θ)⁵ within it', () => {
-    const { values, from } = rimShape(0.05, radius);
-    const at = (depth: number) => values[Math.round((depth - from) / 0.1)]!;
-    // Blurred over a twentieth of a sample; the cusp is gone a little further in.
+    const { rim, from } = shapesOfCuts(gaussianResponse(0.03))(cut);
+    const at = (depth: number) => rim[Math.round((depth - from) / tableStep)]!;
+    // Blurred over a sixteenth of a sample; the cusp is gone a little further in.
     for (const depth of [1, 3, 10, 25])
       expect(at(depth)).toBeCloseTo((1 - Math.sqrt((2 * depth) / radius)) ** 5, 2);
   });
@@ -62,7 +65,7 @@ describe('edges of a body whose rim mirrors what lies behind it', () => {
   it('refuses a profile without an edge', () => {
     const random = seededRandom(9);
     const flat = Float64Array.from({ length: count }, () => 100 + random.normal());
-    const fit = fitRimEdge(flat, 8, shape);
+    const fit = fitRimEdge(flat, 8, shape, usualRim.light);
     expect(fit === null || fit.contrastToNoise < 6).toBe(true);
   });
 });

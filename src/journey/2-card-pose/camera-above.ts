@@ -2,6 +2,7 @@ import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { MeasureOptions } from '../identification';
 import { posed } from './camera';
+import { gaussianResponse } from './edge-response';
 import type { FoundCard } from './find-card';
 import { cameraParameters } from './fit-camera';
 
@@ -50,6 +51,7 @@ export function cameraAbove(
     insetPx: 0,
     uInsetPx: 0,
     blurPx,
+    response: gaussianResponse(blurPx),
     rmsPx: 0,
     sideRmsPx: 0,
     bowMm: [0, 0],

@@ -21,7 +21,8 @@ export interface EdgePoint {
 
 const segmentsPerSide = 6;
 const linesPerSegment = 5;
-const outward: readonly Vec3[] = [
+/** Directions out of a marker across its sides, card frame, in the order of `EdgePoint.side`. */
+export const outward: readonly Vec3[] = [
   [0, -1, 0],
   [1, 0, 0],
   [0, 1, 0],

@@ -4,6 +4,7 @@ import type { GreyImage } from '../../vision/grey-image';
 import { diagonal35Mm } from '../1-photo/photo';
 import type { PhotoPoint } from '../overlay';
 import { posed, tiltRad, type Vec3 } from './camera';
+import { type EdgeResponse, edgeResponse } from './edge-response';
 import { type CameraFit, type CardShape, fitCamera, type LensPrior } from './fit-camera';
 import { homography, poseFromHomography } from './homography';
 import { type EdgePoint, markerEdges } from './marker-edges';
@@ -16,6 +17,7 @@ export interface DetectedMarker {
 
 export interface PosedCard extends CameraFit {
   readonly edgePoints: readonly EdgePoint[];
+  readonly response: EdgeResponse;
   readonly tiltRad: number;
   readonly notFlat: boolean;
   /** Whether the focal length stated by the photo was believed. */
@@ -152,5 +154,12 @@ export function poseFromMarkers(
     (b, i) => Math.abs(b) > 0.25 && Math.abs(b) > 4 * bowed.uBowMm[i],
   );
   const fit = notFlat ? bowed : solved.fit;
-  return { ...fit, edgePoints: solved.points, tiltRad: tiltRad(fit.camera), notFlat, usedExif };
+  return {
+    ...fit,
+    edgePoints: solved.points,
+    response: edgeResponse(grey, fit.camera, ids, scale, fit.blurPx),
+    tiltRad: tiltRad(fit.camera),
+    notFlat,
+    usedExif,
+  };
 }

@@ -3,10 +3,13 @@ import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
+import { levels } from '../2-card-pose/edge-profile';
+import type { EdgeResponse } from '../2-card-pose/edge-response';
 import type { PhotoPoint } from '../overlay';
 import { type AxisFrame, grazing, photoAt } from './axis-frame';
-import { fitRimEdge, rimShape, usualRim } from './rim-edge';
-import { type Straightened, straighten } from './straightened';
+import { contrast, shapesOfCuts } from './cut-shape';
+import { fitRimEdge, usualRim } from './rim-edge';
+import { straighten } from './straightened';
 
 export type Side = 'left' | 'right';
 
@@ -24,21 +27,35 @@ export interface OutlinePoint {
   readonly step: number;
 }
 
-/** Where to look on the cut at s, radii in mm (axis plane). */
-export type SearchBand = (s: number) => { readonly fromR: number; readonly toR: number };
+/** Where to look on the cut at s, radii in mm (axis plane), and how steeply the outline is expected to
+ *  climb there, mm per mm. */
+export type SearchBand = (s: number) => {
+  readonly fromR: number;
+  readonly toR: number;
+  readonly steepness?: number;
+};
+
+/** The photo, and how it draws the edges of what lies in it. */
+export interface OutlineView {
+  readonly grey: GreyImage;
+  readonly camera: PosedCamera;
+  readonly response: EdgeResponse;
+  readonly mmPerPx: number;
+  readonly field: Field;
+}
+
+/** Samples that a cut shows of inside and outside, about the edge. */
+const insideSamples = 6;
+const outsideSamples = 11;
 
 /** Edges along one side of a zone, one per cut, where metal gives way to what lies behind it. */
 export function outlineEdges(
-  grey: GreyImage,
-  camera: PosedCamera,
+  { grey, camera, response, mmPerPx, field }: OutlineView,
   frame: AxisFrame,
   side: Side,
   zone: { readonly fromS: number; readonly toS: number },
   band: SearchBand,
-  mmPerPx: number,
-  field: Field,
-  blurPx: number,
-  rim: Estimate = usualRim,
+  rim: Estimate = usualRim[field],
 ): OutlinePoint[] {
   const outward = facing(frame, side);
   const stepMm = 0.5 * mmPerPx;
@@ -63,15 +80,27 @@ export function outlineEdges(
   const points: OutlinePoint[] = [];
   const column = new Float64Array(strip.rows);
   const middle = bands[bands.length >> 1];
-  const shape = rimShape(blurPx / 0.5, middle.toR / stepMm);
+  const shapes = shapesOfCuts(response);
   for (let i = 0; i < strip.columns; i++) {
     for (let j = 0; j < strip.rows; j++) column[j] = strip.values[j * strip.columns + i];
-    const { fromR, toR } = bands[Math.min(i, bands.length - 1)];
+    const { fromR, toR, steepness = 0 } = bands[Math.min(i, bands.length - 1)];
     const at = outlineAt(column, row(fromR), row(toR), field);
     if (at < 0) continue;
-    const from = Math.max(0, at - 6);
-    const window = column.subarray(from, Math.min(strip.rows, at + 11));
+    // Where the outline runs oblique to the cut, all that it shows is stretched.
+    const stretch = Math.hypot(1, steepness);
+    const wider = (1 + stretch) / 2;
+    const from = Math.max(0, at - Math.round(insideSamples * wider));
+    const window = column.subarray(
+      from,
+      Math.min(strip.rows, at + Math.round(outsideSamples * wider)),
+    );
     if (!window.every(Number.isFinite)) continue;
+    const shape = shapes({
+      perPx: (stretch * mmPerPx) / stepMm,
+      // A flank bends round the axis by less than a crest, and is seen on a slant.
+      radius: (stretch * stretch * middle.toR) / stepMm,
+      ...contrast(levels(window, at - from)),
+    });
     const fit = fitRimEdge(window, at - from, shape, rim);
     if (!fit || fit.contrastToNoise < 3) continue;
     if (Math.abs(fit.position - (at - from)) > 6) continue;
@@ -132,41 +161,4 @@ function outlineAt(column: Float64Array, from: number, to: number, field: Field)
 export function facing(frame: AxisFrame, side: Side): AxisFrame {
   const [x, y, z] = frame.left;
   return side === 'left' ? frame : { ...frame, left: [-x, -y, -z] };
-}
-
-/** On black: radius, coming from outside, at which texture first stands out of the background's.
- *  Metal has some everywhere, even where it mirrors the black beside it. */
-export function textureEnvelope(
-  view: Straightened,
-  zone: { readonly fromS: number; readonly toS: number },
-  side: Side,
-): number | null {
-  const { values, columns, rows, stepMm } = view;
-  const i0 = Math.max(1, Math.round((zone.fromS - view.fromS) / stepMm));
-  const i1 = Math.min(columns - 2, Math.round((zone.toS - view.fromS) / stepMm));
-  const root = (k: number) => Math.sqrt(values[k]);
-  const energy = Array.from({ length: rows }, (_, j) => {
-    if (j === 0 || j === rows - 1) return Number.NaN;
-    const list: number[] = [];
-    for (let i = i0; i <= i1; i++) {
-      const k = j * columns + i;
-      list.push(Math.hypot(root(k + 1) - root(k - 1), root(k + columns) - root(k - columns)));
-    }
-    list.sort((a, b) => a - b);
-    return list[Math.floor(list.length * 0.9)];
-  });
-  const finite = energy.filter(Number.isFinite).sort((a, b) => a - b);
-  const strong = finite[Math.floor(finite.length * 0.7)];
-  const quiet = finite[Math.floor(finite.length * 0.05)];
-  const level = quiet + 0.25 * (strong - quiet);
-  const order = side === 'left' ? [...energy.keys()].reverse() : [...energy.keys()];
-  for (const j of order) {
-    const r = view.fromR + j * stepMm;
-    if (side === 'left' ? r < 0 : r > 0) break;
-    if (!(energy[j] > level)) continue;
-    const beyond = energy[side === 'left' ? j + 1 : j - 1];
-    const share = beyond < level ? (energy[j] - level) / (energy[j] - beyond) : 0;
-    return Math.abs(r) + share * view.stepMm;
-  }
-  return null;
 }

@@ -7,8 +7,8 @@ import type { Blob, Pixel } from '../3-silhouette/fitting-blob';
 import type { RoughAxis } from '../3-silhouette/rough-axis';
 import type { WindowView } from '../3-silhouette/window-view';
 import { type AxisFrame, axisThrough, onAxisPlane } from './axis-frame';
-import { textureEnvelope } from './outline-edges';
 import { straighten } from './straightened';
+import { textureEnvelope } from './texture-envelope';
 import { type PeriodicZone, strongestZone } from './thread-zone';
 
 /** The fitting laid along an axis, free end of the thread first, and where on it the thread is. */

@@ -1,11 +1,11 @@
 import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
-import type { GreyImage } from '../../vision/grey-image';
-import type { PosedCamera } from '../2-card-pose/camera';
+import { levels } from '../2-card-pose/edge-profile';
 import { sampleLinear } from '../2-card-pose/sampling';
 import { type AxisFrame, photoAt } from '../4-thread-signal/axis-frame';
-import type { OutlinePoint } from '../4-thread-signal/outline-edges';
-import { fitRimEdge, rimShape, usualRim } from '../4-thread-signal/rim-edge';
+import { contrast, shapesOfCuts } from '../4-thread-signal/cut-shape';
+import type { OutlinePoint, OutlineView } from '../4-thread-signal/outline-edges';
+import { fitRimEdge, usualRim } from '../4-thread-signal/rim-edge';
 import type { ThreadFit } from './fit-thread';
 
 const shares = [0, 0.15, 0.3, 0.45, 0.6, 0.75];
@@ -22,13 +22,10 @@ const length = 17;
  *  and edge lie square to the cut. The blur is free; both are common to all cuts. Points and fit are in
  *  `frame`. */
 export function crestRim(
-  grey: GreyImage,
-  camera: PosedCamera,
+  { grey, camera, response, mmPerPx, field }: OutlineView,
   frame: AxisFrame,
   points: readonly OutlinePoint[],
   fit: ThreadFit,
-  mmPerPx: number,
-  blurPx: number,
 ): Estimate {
   const stepMm = 0.5 * mmPerPx;
   const rangeMm = frame.origin[2] - camera.centre[2];
@@ -43,13 +40,18 @@ export function crestRim(
     });
     return profile.every(Number.isFinite) ? [profile] : [];
   });
+  const usual = usualRim[field];
+  const shapes = shapesOfCuts(response);
+  const radius = fit.crestRadiusMm / stepMm;
+  const perPx = mmPerPx / stepMm;
   const costs = shares.map((value) =>
     Math.min(
       ...blurs.map((blur) => {
-        const shape = rimShape((blur * blurPx) / 0.5, fit.crestRadiusMm / stepMm);
         const z = (blur - usualBlur.value) / usualBlur.u;
         return profiles.reduce(
           (sum, profile) => {
+            const sides = contrast(levels(profile, inside));
+            const shape = shapes({ perPx: blur * perPx, radius, ...sides });
             const edge = fitRimEdge(profile, inside, shape, { value, u: 1e-3 });
             return sum + (edge ? (length / 4) * portable.log(edge.misfit + 3e-5) : 5) / oneIn;
           },
@@ -63,7 +65,7 @@ export function crestRim(
   let mean = 0;
   let square = 0;
   costs.forEach((cost, k) => {
-    const z = (shares[k] - usualRim.value) / usualRim.u;
+    const z = (shares[k] - usual.value) / usual.u;
     const w = portable.exp(least - cost - (z * z) / 2);
     sum += w;
     mean += w * shares[k];

@@ -1,8 +1,6 @@
-import type { Field } from '../../scale-card/geometry';
-import type { GreyImage } from '../../vision/grey-image';
 import { atHeight, type PosedCamera } from '../2-card-pose/camera';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
-import { outlineEdges } from '../4-thread-signal/outline-edges';
+import { type OutlineView, outlineEdges } from '../4-thread-signal/outline-edges';
 import type { ThreadPlace } from '../4-thread-signal/thread-place';
 import type { PhotoPoint } from '../overlay';
 
@@ -18,21 +16,18 @@ export interface Resting {
  *  axis is smaller by the cosine of the view's lean across the axis, 6 % at 20°. A round, straight
  *  from above, grazes a little below the ray's crossing, 1 part in 10³. */
 export function widestHalfWidth(
-  grey: GreyImage,
-  camera: PosedCamera,
+  view: OutlineView,
   frame: AxisFrame,
   place: ThreadPlace,
-  mmPerPx: number,
-  field: Field,
-  blurPx: number,
 ): { readonly mm: number; readonly uMm: number } | null {
   const { widest } = place;
+  const { camera, mmPerPx } = view;
   const trim = Math.min(1.2, (widest.toS - widest.fromS) * 0.2);
   const zone = { fromS: widest.fromS + trim, toS: widest.toS - trim };
   if (zone.toS - zone.fromS < 1) return null;
   const band = () => ({ fromR: 0.86 * widest.halfWidthMm, toR: 1.06 * widest.halfWidthMm + 0.4 });
   const sides = (['left', 'right'] as const).map((side) => {
-    const points = outlineEdges(grey, camera, frame, side, zone, band, mmPerPx, field, blurPx);
+    const points = outlineEdges(view, frame, side, zone, band);
     if (points.length < 12) return null;
     // Chamfers and shadows fall on either side of the corner's line: its densest radius counts.
     const r = points.map((p) => acrossAxis(camera, frame, p.photo));

@@ -1,18 +1,15 @@
 import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
-import type { Field } from '../../scale-card/geometry';
-import type { GreyImage } from '../../vision/grey-image';
-import type { PosedCamera } from '../2-card-pose/camera';
-import { type OutlinePoint, outlineEdges, type Side } from '../4-thread-signal/outline-edges';
+import {
+  type OutlinePoint,
+  type OutlineView,
+  outlineEdges,
+  type Side,
+} from '../4-thread-signal/outline-edges';
 import { coneThrough, type NosePoint, ratherRim, straightRun, uSystematicDeg } from './nose-cone';
 import type { ThreadSolution } from './solve-thread';
 
-export interface NoseView {
-  readonly camera: PosedCamera;
-  readonly blurPx: number;
-}
-
-export type NoseThread = Pick<ThreadSolution, 'frame' | 'zone' | 'mmPerPx'> & {
+export type NoseThread = Pick<ThreadSolution, 'frame' | 'zone'> & {
   readonly fit: Pick<ThreadSolution['fit'], 'crestRadiusMm' | 'halfTaper' | 'middleS' | 'pitchMm'>;
 };
 
@@ -37,21 +34,17 @@ const uMostDeg = 2;
 /** Half angle of the cone ahead of the thread; null when there is none, or none is resolved. The
  *  thread's frame has its axis between both outlines, so that an axis turned on the card makes one
  *  side steeper and the other flatter by as much. */
-export function noseHalfAngle(
-  grey: GreyImage,
-  view: NoseView,
-  thread: NoseThread,
-  field: Field,
-): Estimate | null {
-  const { fit, zone, mmPerPx } = thread;
+export function noseHalfAngle(view: OutlineView, thread: NoseThread): Estimate | null {
+  const { fit, zone } = thread;
+  const { mmPerPx, response } = view;
   const radiusMm = fit.crestRadiusMm + fit.halfTaper * (zone.fromS - fit.middleS);
   const p = fit.pitchMm;
-  const points = sides.flatMap((side) => noseOutline(grey, view, thread, field, side, radiusMm));
+  const points = sides.flatMap((side) => noseOutline(view, thread, side, radiusMm));
   const ceiling = radiusMm - crestBand * p;
   const below = points.filter((q) => q.r < ceiling);
   const run = straightRun(below, mmPerPx, widestDeg);
   if (!run || ratherRim(run)) return null;
-  const cone = coneThrough(run, mmPerPx, 1.5 * view.blurPx * mmPerPx);
+  const cone = coneThrough(run, mmPerPx, 1.5 * response.blurPx * mmPerPx);
   if (!cone) return null;
   const { fromR, toR } = cone;
   if (cone.usedMm < Math.max(leastLength.px * mmPerPx, leastLength.mm)) return null;
@@ -63,7 +56,7 @@ export function noseHalfAngle(
   )
     return null;
   const slope = portable.tan((cone.halfAngleDeg * Math.PI) / 180);
-  const bias = (biasOfBlur * view.blurPx * mmPerPx) / cone.usedMm / (1 + slope * slope);
+  const bias = (biasOfBlur * response.blurPx * mmPerPx) / cone.usedMm / (1 + slope * slope);
   const u = Math.hypot(cone.uDeg, uSystematicDeg, (bias * 180) / Math.PI);
   if (u > uMostDeg || cone.halfAngleDeg < widestDeg.from || cone.halfAngleDeg > widestDeg.to)
     return null;
@@ -72,10 +65,8 @@ export function noseHalfAngle(
 
 /** The outline from beyond the free end to the first whole turn. */
 function noseOutline(
-  grey: GreyImage,
-  { camera, blurPx }: NoseView,
-  { frame, zone, mmPerPx, fit }: NoseThread,
-  field: Field,
+  view: OutlineView,
+  { frame, zone, fit }: NoseThread,
   side: Side,
   radiusMm: number,
 ): OutlinePoint[] {
@@ -84,10 +75,9 @@ function noseOutline(
     fromS: zone.fromS - 1.3 * radiusMm - 3 * fit.pitchMm,
     toS: zone.fromS + 0.5 * fit.pitchMm,
   };
-  const band = { fromR: 0.2 * radiusMm, toR: 1.06 * radiusMm };
-  // Cuts cross the cone's edge at a slant, which widens the blur on them.
-  const slant = 1.3;
-  return outlineEdges(grey, camera, frame, side, where, () => band, mmPerPx, field, slant * blurPx);
+  // Cones climb by 0.45 to 1.
+  const band = { fromR: 0.2 * radiusMm, toR: 1.06 * radiusMm, steepness: 0.8 };
+  return outlineEdges(view, frame, side, where, () => band);
 }
 
 /** Whether the cone's line goes on among the crests, as a chamfer's does. */

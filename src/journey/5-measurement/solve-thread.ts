@@ -5,6 +5,7 @@ import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
 import {
   type OutlinePoint,
+  type OutlineView,
   outlineEdges,
   type SearchBand,
   type Side,
@@ -26,6 +27,7 @@ import { type Resting, widestHalfWidth } from './hex-height';
 import { ridgeEstimate } from './ridge-estimate';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, type Extent, grownWhile, outlineAgrees } from './thread-extent';
+import { onWholeFlanks } from './whole-flanks';
 
 /** Everything stage 5 knows of one thread; uncertainty.ts turns it into a measurement. */
 export interface ThreadSolution {
@@ -58,10 +60,11 @@ export function solveThread(
   let frame = place.frame;
   let zone: Extent = { fromS: place.zone.fromS, toS: place.zone.toS };
   const mmPerPx = mmPerPxAt(camera, frame, zone);
+  const view: OutlineView = { grey, camera, response: card.response, mmPerPx, field };
   const middle = () => (zone.fromS + zone.toS) / 2;
   const edges = (where: Extent, band: (side: Side) => SearchBand) =>
     (['left', 'right'] as const).flatMap((side) =>
-      outlineEdges(grey, camera, frame, side, where, band(side), mmPerPx, field, card.blurPx, rim),
+      outlineEdges(view, frame, side, where, band(side), rim),
     );
   const ridgesNear = (where: Extent, surface: Surface, pitchMm: number, span: number) =>
     ridgePitch(
@@ -77,7 +80,7 @@ export function solveThread(
     fromR: Math.max(1, lowest - (place.envelopeMm ? 0.85 : 1.2) * pitchMm),
     toR: reachMm + (place.envelopeMm ? 0.4 : 0.6),
   });
-  let rim = usualRim;
+  let rim = usualRim[field];
   let points = edges(zone, wide(place.zone.periodMm));
   // The spectrum magnifies: ridges lie nearer to the camera than the axis.
   const begun = chooseStart(
@@ -117,12 +120,12 @@ export function solveThread(
   let resting: Resting = { on: 'unknown', heightMm: -frame.origin[2], uMm: 0.5 };
   let hexHalfWidthMm: number | null = null;
   for (let round = 0; round < rounds; round++) {
-    if (round === rounds - 1)
-      rim = crestRim(grey, camera, frame, points, fit, mmPerPx, card.blurPx);
+    // Beside black, metal fades inwards for other reasons too.
+    if (round === rounds - 1 && field === 'light') rim = crestRim(view, frame, points, fit);
     // The two sides put the axis in their middle; the widest part puts it at its height.
     if (bothSidesSpeak(points, fit))
       frame = recentred(camera, frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn);
-    const hex = widestHalfWidth(grey, camera, frame, place, mmPerPx, field, card.blurPx);
+    const hex = widestHalfWidth(view, frame, place);
     if (hex && hex.mm > 1.03 * fit.crestRadiusMm) {
       const heightMm = hexRatio * hex.mm;
       resting = { on: 'hex', heightMm, uMm: Math.hypot(hexRatio * hex.uMm, 0.004 * heightMm) };
@@ -133,9 +136,11 @@ export function solveThread(
     const slopes = slopesOf(points);
     const near = (side: Side) => (s: number) => {
       const offset = current.axisOffsetMm + current.axisTurn * (s - current.middleS);
-      const r = current.modelAt(side, s, slopes(s)) - (side === 'left' ? offset : -offset);
+      const at = (x: number) => current.modelAt(side, x, slopes(s));
+      const r = at(s) - (side === 'left' ? offset : -offset);
       const reach = 0.32 * current.pitchMm + 2 * mmPerPx;
-      return { fromR: r - reach, toR: r + reach };
+      const h = 0.01 * current.pitchMm;
+      return { fromR: r - reach, toR: r + reach, steepness: (at(s + h) - at(s - h)) / (2 * h) };
     };
     if (round === rounds - 1) points = edges(zone, near);
     else {
@@ -176,6 +181,15 @@ export function solveThread(
     const contrast = contrastOf(right, left);
     if (right && contrast < 1.25) right = solve(from, 1, right);
     if (left && contrast > 0.8) left = solve(from, -1, left);
+    fit = closer(right, left);
+  }
+  for (let again = 0; again < 2; again++) {
+    const whole = onWholeFlanks(points, fit);
+    if (whole.length === points.length) break;
+    points = whole;
+    const from = continued(fit, middle());
+    right &&= solve(from, 1, right);
+    left &&= solve(from, -1, left);
     fit = closer(right, left);
   }
   if ((zone.toS - zone.fromS) / fit.pitchMm < 3)
