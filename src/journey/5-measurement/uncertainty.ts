@@ -3,9 +3,9 @@ import type { Field } from '../../scale-card/geometry';
 import { cameraParameters } from '../2-card-pose/fit-camera';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import { fitParameters } from './fit-thread';
-import { raggedMm } from './outline-scatter';
+import { raggedMm, robustScatter } from './outline-scatter';
 import { sharedGeometry } from './shared-geometry';
-import { sidesApart } from './sides-apart';
+import { lampShadowMm, sidesApart, sidesOutOfStep } from './sides-apart';
 import type { ThreadSolution } from './solve-thread';
 import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
 
@@ -95,12 +95,20 @@ export function withUncertainty(
   const rangeMm = solution.frame.origin[2] - card.camera.centre[2];
   const nearer = (allowances.nearness * Math.sqrt(2 * fit.crestRadiusMm * biasMm)) / rangeMm;
   const apart = sidesApart(solution);
+  // Anywhere within the shadow's width.
+  const shadowMm =
+    field === 'light'
+      ? (sidesOutOfStep(solution) * lampShadowMm(resting.heightMm, -card.camera.centre[2])) /
+        Math.sqrt(3)
+      : 0;
   const form = Math.hypot(
     allowances.formOfPitch * pitchMm,
     ragged,
     doubt * pitchMm,
     missingSide(solution) * pitchMm,
+    hazySideMm(solution),
     apart > 0 ? 0.5 * pitchMm : 0,
+    shadowMm,
   );
   const named = budgetBySource(result, sigma, [
     { name: 'focal-length', inputs: Array.from({ length: cameraParameters }, (_, i) => i) },
@@ -159,6 +167,18 @@ function missingSide({ points, fit, zone, mmPerPx }: ThreadSolution): number {
   const seen = Math.min(left, points.length - left) / cuts;
   const loose = (fit.scatterMm / fit.pitchMm - 0.03) / 0.05;
   return Math.max(0, 1 - seen / 0.4) * Math.max(0, Math.min(1, loose));
+}
+
+/** A side whose points keep far less closely to the thread than the other's, as in shadow, may show
+ *  something else: by how much its crests may be elsewhere, mm. */
+function hazySideMm({ points, fit }: ThreadSolution): number {
+  const [less, more] = (['left', 'right'] as const)
+    .map((side) => {
+      const own = points.filter((q) => q.side === side);
+      return robustScatter(own.map((q) => q.r - fit.modelAt(side, q.s, q.slope)));
+    })
+    .sort((a, b) => a - b);
+  return 3 * Math.max(0, more - 2 * less);
 }
 
 /** Mean weight of the points on the side that keeps less to the fit. */

@@ -1,13 +1,6 @@
 import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
 import type { ThreadFit } from './fit-thread';
-
-/** Half a turn of one side's outline: from the middle of a crest to the middle of a root. */
-interface Flank {
-  readonly index: number;
-  /** By how much it lies further along the axis than the fit has it. */
-  readonly shiftMm: number;
-  readonly points: number;
-}
+import { type Flank, flankOf, flanksOf, median } from './flanks';
 
 /** A flank this many times further off than is usual is not whole, nor is one that shows this share of
  *  the usual points. */
@@ -30,8 +23,6 @@ export function onWholeFlanks(points: readonly OutlinePoint[], fit: ThreadFit): 
   });
 }
 
-const flankOf = (fit: ThreadFit, { side, s }: OutlinePoint) => Math.floor(2 * fit.phaseOf(side, s));
-
 /** Indices of the first and last whole flank. */
 function wholeRange(
   points: readonly OutlinePoint[],
@@ -53,29 +44,4 @@ function wholeRange(
   let last = flanks.length - 1;
   while (last > flanks.length - 1 - mostCut && !whole(flanks[last])) last--;
   return [flanks[first].index, flanks[last].index];
-}
-
-function flanksOf(points: readonly OutlinePoint[], fit: ThreadFit, side: Side): Flank[] {
-  const sums = new Map<number, { pull: number; slope2: number; points: number }>();
-  const h = 0.01 * fit.pitchMm;
-  for (const q of points) {
-    if (q.side !== side) continue;
-    const at = (s: number) => fit.modelAt(side, s, q.slope);
-    const slope = (at(q.s + h) - at(q.s - h)) / (2 * h);
-    // Crests and roots say nothing of where the flank is.
-    if (Math.abs(slope) < 0.25) continue;
-    const index = flankOf(fit, q);
-    const sum = sums.get(index) ?? { pull: 0, slope2: 0, points: 0 };
-    sum.pull -= (q.r - at(q.s)) * slope;
-    sum.slope2 += slope * slope;
-    sum.points++;
-    sums.set(index, sum);
-  }
-  return [...sums.entries()]
-    .sort(([a], [b]) => a - b)
-    .map(([index, sum]) => ({ index, shiftMm: sum.pull / sum.slope2, points: sum.points }));
-}
-
-function median(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[values.length >> 1];
 }
