@@ -13,22 +13,22 @@ import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
  *  nearer to true more likely: triangular, u = 0.5 %/√6 (JCGM 100:2008, 4.3.9). */
 export const uncheckedPrint = 0.005 / Math.sqrt(6);
 
-/** Straight and 1:16 lie 0.0625 apart: beyond a fifth of it a taper is not resolved. */
-const unresolvedTaper = 0.0125;
+/** Straight and 1:16 lie 0.0625 apart: beyond a sixth of it a taper is not resolved. */
+const unresolvedTaper = 0.01;
 
 /** What no residual shows. Standard uncertainties, from what renders and drawn photos of known geometry
  *  leave over; no bench has been asked. */
 const allowances = {
   /** Position of an outline against rim light, tone curve and sharpening, px per side. On black,
    *  metal fades towards its rim. */
-  edgeBiasPx: { light: 0.12, dark: 0.25 },
+  edgeBiasPx: { light: 0.1, dark: 0.25 },
   /** Form of crests, dents, the helix against its section: share of a pitch on diameter; relative
    *  on pitch. */
   formOfPitch: 0.012,
-  pitchRelative: 0.0006,
+  pitchRelative: 0.0005,
   /** What is seen δ inside the outline lies √(2Rδ) nearer to the camera, and moves along the thread as
    *  the view turns: share of that nearness which the period shows. */
-  nearness: 0.2,
+  nearness: 0.15,
   /** Lead-in and run-out that count as crests, on taper. */
   taper: 0.003,
   /** Sag of the card under the fitting, mm of height. */
@@ -101,12 +101,13 @@ export function withUncertainty(
       ? (sidesOutOfStep(solution) * lampShadowMm(resting.heightMm, -card.camera.centre[2])) /
         Math.sqrt(3)
       : 0;
+  const hazy = hazySideMm(solution);
   const form = Math.hypot(
     allowances.formOfPitch * pitchMm,
     ragged,
     doubt * pitchMm,
     missingSide(solution) * pitchMm,
-    hazySideMm(solution),
+    hazy,
     apart > 0 ? 0.5 * pitchMm : 0,
     shadowMm,
   );
@@ -138,6 +139,7 @@ export function withUncertainty(
     allowances.taper,
     bias / lengthMm,
     ragged / lengthMm,
+    hazy / lengthMm,
     (0.5 * doubt * pitchMm) / lengthMm,
   );
   const angle = (2 * fit.halfAngleRad * 180) / Math.PI;
