@@ -144,6 +144,19 @@ describe('synthetic photos', () => {
     expect(a.truth.f35).toBe(scene.f35);
   });
 
+  it.each([true, false])('say in EXIF whether the flash fired (%s)', async (fired) => {
+    const scene = [...Array(60).keys()]
+      .map((i) => drawScene(5, i))
+      .find((s) => s.f35 !== null && (s.light.kind === 'flash') === fired)!;
+    const { bytes } = await photograph({ ...scene, camera: shrunk(scene.camera, 4) });
+    const tags = ExifReader.load(bytes.buffer as ArrayBuffer);
+    expect(Number(tags.Flash?.value) & 1).toBe(fired ? 1 : 0);
+    expect(tags.Flash?.description).toMatch(fired ? /^Flash fired/ : /did not fire/);
+    expect(tags.FocalLengthIn35mmFilm?.value).toBe(scene.f35);
+    // The one value outside of the directory, behind all of its entries.
+    expect(tags.FocalLength?.value).toEqual([Math.round(scene.f35! * 16.4), 100]);
+  });
+
   it('come at a fair pace', async () => {
     const began = performance.now();
     await syntheticPhoto(1, 1);
