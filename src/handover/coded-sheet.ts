@@ -27,6 +27,8 @@ export const codedSchema = z.object({
   /** Photo within the picture: width, height, width of the picture, all px. */
   p: z.tuple([number, number, number]),
   f: number.optional(),
+  /** The flash fired; later than the rest, and dropped by readers that do not know it. */
+  i: z.literal(1).optional(),
   s: z
     .object({
       k: z.enum(['card', 'ruler']),
@@ -100,6 +102,7 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
     ...given('r', detail === 'numbers' ? '' : text(sheet.remarks, 120)),
     p: [photo.widthPx, photo.heightPx, photo.pictureWidthPx],
     ...given('f', shot?.photo.focal35Mm),
+    ...given('i', shot?.photo.flashFired ? (1 as const) : undefined),
     ...given('s', shot && foldReference(shot, photo)),
     ...given('m', sheet.measurement && foldMeasurement(sheet.measurement)),
     ...given('l', drawn && shot?.overlay ? foldOverlay(shot.overlay, detail === 'all') : undefined),
@@ -142,7 +145,13 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
   const measurement = coded.m ? unfoldMeasurement(coded.m) : null;
   const shot = coded.s &&
     measurement && {
-      photo: { ...arrived, orientation: 1, focal35Mm: coded.f ?? null, recompressed: true },
+      photo: {
+        ...arrived,
+        orientation: 1,
+        focal35Mm: coded.f ?? null,
+        flashFired: coded.i === 1,
+        recompressed: true,
+      },
       reference: {
         kind: coded.s.k,
         pxPerMm: (coded.s.q[0] * arrived.widthPx) / coded.p[0],

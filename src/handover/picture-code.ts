@@ -20,7 +20,8 @@ const mark = 'CRESTWISE:';
 const maxCharacters = 909;
 const maxJsonBytes = 64_000;
 
-/** Part of format version 1: what nearly every code contains, most frequent last. */
+/** Part of format version 1: what nearly every code contains, most frequent last. What came later is
+ *  spelt out in the code instead: codes refer to places in here, and those must not move. */
 const dictionary = strToU8(
   [
     '"kind":"caliper-id","kind":"rule-od","kind":"seat","seat":"cone-60","seat":"cone-30","seat":"cone-24"',

@@ -55,7 +55,8 @@ export type Note =
   | 'card-not-flat'
   | 'resting-unknown'
   | 'few-markers'
-  | 'ruler-without-pose';
+  | 'ruler-without-pose'
+  | 'flash-fired';
 
 /** Everything besides the photo's bytes that a measurement may use. */
 export interface MeasureOptions {

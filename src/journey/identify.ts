@@ -99,7 +99,7 @@ export async function identifyPhoto(
     overlay: threadOverlay(photo.value, found.value, solved.value),
     profile: crestProfile(solved.value),
     conclusion,
-    notes: notesOn(photo.value, found.value, solved.value, options),
+    notes: notesOn(photo.value, found.value, solved.value, fitting.value.field, options),
     timingsMs: clock.timings(),
   };
 }
@@ -119,6 +119,7 @@ function notesOn(
   photo: Photo,
   card: FoundCard,
   { resting, points, fit }: ThreadSolution,
+  field: 'light' | 'dark',
   options: MeasureOptions,
 ): Note[] {
   const notes: Note[] = [];
@@ -128,5 +129,7 @@ function notesOn(
   if (resting.on === 'unknown') notes.push('resting-unknown');
   if (!bothSidesSpeak(points, fit)) notes.push('one-side-only');
   if (card.detected.length < 20) notes.push('few-markers');
+  // A dark field swallows the shadow.
+  if (photo.flashFired && field === 'light') notes.push('flash-fired');
   return notes;
 }

@@ -22,7 +22,7 @@ import {
 } from './5-measurement/ruler-uncertainty';
 import { solveThread, type ThreadSolution } from './5-measurement/solve-thread';
 import { withUncertainty } from './5-measurement/uncertainty';
-import type { Measured, MeasureOptions, RefusalReason, StageName } from './identification';
+import type { Measured, MeasureOptions, Note, RefusalReason, StageName } from './identification';
 import type { CrestProfile, Overlay, PhotoPoint } from './overlay';
 import { crestProfile, threadOverlay } from './overlay-of';
 
@@ -130,8 +130,7 @@ export function measureByRuler(
       tiltDeg: null,
       field,
     },
-    notes:
-      photo.f35Mm === null ? ['ruler-without-pose', 'no-focal-length'] : ['ruler-without-pose'],
+    notes: notesOn(photo, field),
     measurement: withRuler(
       inMillimetres({ ...base, noseHalfAngleDeg: null, hand: handOf(solution, distance) }, toFace),
       shotOf(work, trial, solution, distance),
@@ -139,6 +138,13 @@ export function measureByRuler(
     overlay: overlayOn(photo, work, trial, solution, toFace),
     profile: profileInMm(crestProfile(solution), toFace),
   });
+}
+
+function notesOn({ f35Mm, flashFired }: Photo, field: Trial['field']): Note[] {
+  const notes: Note[] = ['ruler-without-pose'];
+  if (f35Mm === null) notes.push('no-focal-length');
+  if (flashFired && field === 'light') notes.push('flash-fired');
+  return notes;
 }
 
 interface Trial extends Found {

@@ -101,6 +101,32 @@ test('markup and prototype keys arrive as text or not at all', () => {
   expect(({} as { polluted?: number }).polluted).toBeUndefined();
 });
 
+test('a code from before the flash was told still opens as the same sheet', () => {
+  const coded = decodePictureCode(codeWithoutFlash);
+  if (!coded.ok) throw new Error(coded.reason);
+  const read = sheetFromCode(coded.value, { widthPx: 1280, heightPx: 960 });
+  const now = throughCode(sheet);
+  expect(read).toEqual({ ok: true, value: { ...now, id: '5b1c7a52-0d1c-4a55-9d8e-6f3f0c2b7a10' } });
+  expect(now.shots[0]!.photo.flashFired).toBe(false);
+});
+
+test('that the flash fired comes back, with its note', () => {
+  const shot = sheet.shots[0]!;
+  const lit: Sheet = {
+    ...sheet,
+    shots: [
+      {
+        ...shot,
+        photo: { ...shot.photo, flashFired: true },
+        notes: [...shot.notes, 'flash-fired'],
+      },
+    ],
+  };
+  const [read] = throughCode(lit).shots;
+  expect(read!.photo.flashFired).toBe(true);
+  expect(read!.notes).toEqual(['few-markers', 'flash-fired']);
+});
+
 describe('refused', () => {
   test('codes of others, damaged ones, newer ones', () => {
     expect(decodePictureCode('https://example.org/')).toMatchObject({ reason: 'not-ours' });
@@ -143,6 +169,19 @@ describe('refused', () => {
     );
   });
 });
+
+/** The example sheet as it was coded at commit 80fd668. */
+const codeWithoutFlash = [
+  'CRESTWISE:P*IIKOWOO+S1$X2$D7MQS7.9LZ3TM0.BGW+0FTA7MG0JCMPR8:VO3KL*2.BLZ:T4EH*T3D',
+  'MRAMT-ELP0LU4MN-AQN8V:SJ$P+TR29AN4QH3L:ZTSD4FQFW15$7CNQ1J6R4YJIDU:9UAVH2ODWKKI+3',
+  'MUS/1E$J6FRC.7RHHBHWN3UC10L06T72FDR31+L%$CBCAJVRUE6ZIJOAF$21QES3NKTJLYSTHDRKURTE',
+  '4DG1XSKV9QL9H$/PS+U$DQV:83$GN+MR:4/R5D-CGQDC*CRIV7.B-M4YZ2191.3A$APS/NUAUY4R1EHB',
+  '.F.CIO-V15TTSM.A8ZH2Q*K/V3C+AFF62KLX LM$Q6G7NQB9ZU9DMW8P5:SM 40UO.PBB777.KG*GU1L',
+  '6Y2N4B-SMHBMX6F+9E..M6*1L.K0/RTY8*AK9WU5T0L2RC3UX-PS9D-/6EDQ17S078 YFUW0D-ARCK-7',
+  'FXT0:JO875+WC::2T:G-4WV:N0/OT%Q2CJQC1S5EVS51/OB1DQ:4DBKRB9LRN1/0PI7EGAFZGRLPEIIF',
+  'HMK16NKEGT0M3D7NCOO9Y6EQUVO43FQH4AO97VXZLGDV5%E.OV8NTIBUU19OM2WI1T-N7I6M666L727Q',
+  'L2',
+].join('');
 
 /** A code made by hand; a stream without back-references into the dictionary needs none. */
 function code(json: string): string {

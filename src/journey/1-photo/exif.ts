@@ -1,18 +1,21 @@
 import { type ByteReader, reader, textAt } from './bytes';
 import type { Size } from './photo';
 
-/** The three facts we use; nothing else is read, and nothing is kept. Tags: CIPA DC-008 (EXIF 2.32). */
+/** The facts we use; nothing else is read, and nothing is kept. Tags: CIPA DC-008 (EXIF 2.32). */
 export interface ExifFacts {
   /** 1…8; 1 when absent or absurd. */
   readonly orientation: number;
   readonly f35Mm: number | null;
   /** As the camera wrote it: differs from the file's size when someone cropped or scaled it. */
   readonly pixelSize: Size | null;
+  /** Bit 0 of Flash; false when absent. */
+  readonly flashFired: boolean;
 }
 
 const tag = {
   orientation: 0x0112,
   exifDirectory: 0x8769,
+  flash: 0x9209,
   pixelXDimension: 0xa002,
   pixelYDimension: 0xa003,
   focalLengthIn35mmFilm: 0xa405,
@@ -23,7 +26,7 @@ const plausibleF35Mm = { from: 8, to: 400 };
 
 /** Reads a TIFF structure. Anything broken, looping or out of range is as if it were absent. */
 export function readExif(tiff: Uint8Array | null): ExifFacts {
-  const nothing: ExifFacts = { orientation: 1, f35Mm: null, pixelSize: null };
+  const nothing: ExifFacts = { orientation: 1, f35Mm: null, pixelSize: null, flashFired: false };
   if (tiff === null) return nothing;
   const byteOrder = textAt(tiff, 0, 2);
   if (byteOrder !== 'II' && byteOrder !== 'MM') return nothing;
@@ -39,6 +42,7 @@ export function readExif(tiff: Uint8Array | null): ExifFacts {
     orientation: orientation >= 1 && orientation <= 8 ? orientation : 1,
     f35Mm: f35Mm >= plausibleF35Mm.from && f35Mm <= plausibleF35Mm.to ? f35Mm : null,
     pixelSize: width > 0 && height > 0 ? { width, height } : null,
+    flashFired: ((details.get(tag.flash) ?? 0) & 1) === 1,
   };
 }
 

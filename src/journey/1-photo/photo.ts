@@ -15,6 +15,8 @@ export interface Photo {
    *  by a crop after the shot. Good to about 3 %, and of no use when a viewer has cropped and
    *  rewritten the sizes too. */
   readonly f35Mm: number | null;
+  /** By EXIF; false when the file does not say. */
+  readonly flashFired: boolean;
   /** Of the file, upright. Larger than `grey` by `reduction` when the file was too large to be
    *  held in full. */
   readonly originalSize: Size;

@@ -59,6 +59,7 @@ export async function readPhoto(
     value: {
       grey,
       f35Mm: showsWholeFrame(header, exif.pixelSize) ? exif.f35Mm : null,
+      flashFired: exif.flashFired,
       originalSize: turned
         ? { width: header.height, height: header.width }
         : { width: header.width, height: header.height },

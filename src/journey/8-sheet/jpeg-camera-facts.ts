@@ -8,6 +8,7 @@ export interface CameraFacts {
   readonly orientation: number;
   /** 35 mm equivalent focal length, mm, as the camera wrote it. */
   readonly focal35Mm: number | null;
+  readonly flashFired: boolean;
 }
 
 /** Read from a photo before it is stripped, by stage 1's own rules, so that the kept photo measures
@@ -16,10 +17,14 @@ export function cameraFactsOf(jpeg: Uint8Array): CameraFacts {
   const header = readJpegHeader(jpeg);
   const exif = readExif(header?.exif ?? null);
   const whole = header !== null && showsWholeFrame(header, exif.pixelSize);
-  return { orientation: exif.orientation, focal35Mm: whole ? exif.f35Mm : null };
+  return {
+    orientation: exif.orientation,
+    focal35Mm: whole ? exif.f35Mm : null,
+    flashFired: exif.flashFired,
+  };
 }
 
-/** The stripped photo with a fresh EXIF segment holding these two facts and nothing else, for
+/** The stripped photo with a fresh EXIF segment holding these facts and nothing else, for
  *  decoding and measuring on this device; never for export.
  *  Layout: CIPA DC-008 (Exif 2.32), 4.5–4.6; TIFF 6.0, section 2, big-endian. */
 export function withCameraFacts(jpeg: Uint8Array, facts: CameraFacts): Uint8Array {
@@ -36,10 +41,11 @@ export function withCameraFacts(jpeg: Uint8Array, facts: CameraFacts): Uint8Arra
   entry(view, tiff + 10, 0x0112, short, facts.orientation);
   entry(view, tiff + 22, 0x8769, long, 38);
   view.setUint32(tiff + 34, 0);
-  view.setUint16(tiff + 38, 1);
+  view.setUint16(tiff + 38, 2);
+  entry(view, tiff + 40, 0x9209, short, facts.flashFired ? 1 : 0);
   // 0 means unknown (Exif 2.32, FocalLengthIn35mmFilm).
-  entry(view, tiff + 40, 0xa405, short, Math.round(facts.focal35Mm ?? 0));
-  view.setUint32(tiff + 52, 0);
+  entry(view, tiff + 52, 0xa405, short, Math.round(facts.focal35Mm ?? 0));
+  view.setUint32(tiff + 64, 0);
 
   const out = new Uint8Array(jpeg.length + segment.length);
   out.set(jpeg.subarray(0, 2));
@@ -50,8 +56,8 @@ export function withCameraFacts(jpeg: Uint8Array, facts: CameraFacts): Uint8Arra
 
 const short = 3;
 const long = 4;
-/** Length field, "Exif\0\0", TIFF header, two directories of 2 and 1 entries. */
-const exifLength = 2 + 6 + 8 + (2 + 2 * 12 + 4) + (2 + 12 + 4);
+/** Length field, "Exif\0\0", TIFF header, two directories of 2 entries. */
+const exifLength = 2 + 6 + 8 + (2 + 2 * 12 + 4) + (2 + 2 * 12 + 4);
 
 function entry(view: DataView, at: number, tag: number, type: number, value: number): void {
   view.setUint16(at, tag);

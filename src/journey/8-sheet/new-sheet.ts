@@ -23,6 +23,7 @@ export function newShot({ photo, camera, measured, options, barsName }: NewShot)
       heightPx: photo.heightPx,
       orientation: camera.orientation,
       focal35Mm: camera.focal35Mm,
+      flashFired: camera.flashFired,
       recompressed: false,
     },
     reference: measured.reference,

@@ -44,6 +44,7 @@ const notes = {
   'resting-unknown': true,
   'few-markers': true,
   'ruler-without-pose': true,
+  'flash-fired': true,
 } satisfies Record<Note, true>;
 
 function keys<T extends Record<string, true>>(of: T) {
@@ -208,6 +209,8 @@ export const shotSchema = z.object({
     heightPx: z.number().int().positive().max(65_535),
     orientation: z.number().int().min(1).max(8),
     focal35Mm: z.number().positive().max(5000).nullable(),
+    // The first sheets did not say.
+    flashFired: z.boolean().default(false),
     /** A picture that came through a messenger: fewer pixels than the sender measured. */
     recompressed: z.boolean(),
   }),

@@ -338,6 +338,8 @@ export const de: Dictionary = {
       'few-markers': 'Nur wenige Marken der Karte sind im Bild.',
       'ruler-without-pose':
         'Neben einem Lineal gemessen: Die Höhe wird nicht berichtigt, nur in der Unsicherheit berücksichtigt.',
+      'flash-fired':
+        'Der Blitz hat ausgelöst: Sein Schatten neben dem Gewinde kann als Metall durchgehen, daher ist der Durchmesser weniger sicher. Ohne Blitz fotografieren, am Fenster.',
     },
     help: 'Von Hand zeigen',
     helpText:

@@ -334,6 +334,8 @@ export const en = {
       'resting-unknown': 'What the fitting rests on is not certain, and so is its height.',
       'few-markers': 'Few marks of the card are in view.',
       'ruler-without-pose': 'Measured beside a rule: height is not corrected, only allowed for.',
+      'flash-fired':
+        'The flash fired: beside the thread its shadow may pass for metal, so the diameter is less certain. Shoot without flash, by a window.',
     },
     help: 'Show it by hand',
     helpText:

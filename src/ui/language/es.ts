@@ -333,6 +333,8 @@ export const es: Dictionary = {
       'few-markers': 'Se ven pocas marcas de la tarjeta.',
       'ruler-without-pose':
         'Medido junto a una regla: la altura no se corrige, solo se cuenta en la incertidumbre.',
+      'flash-fired':
+        'El flash se disparó: junto a la rosca, su sombra puede pasar por metal, así que el diámetro es menos seguro. Fotografíe sin flash, junto a una ventana.',
     },
     help: 'Mostrar a mano',
     helpText:

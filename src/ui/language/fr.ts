@@ -336,6 +336,8 @@ export const fr: Dictionary = {
       'few-markers': 'Peu de repères de la carte sont visibles.',
       'ruler-without-pose':
         'Mesuré à côté d’une règle : la hauteur n’est pas corrigée, seulement comptée dans l’incertitude.',
+      'flash-fired':
+        'Le flash s’est déclenché : à côté du filetage, son ombre peut passer pour du métal, le diamètre est donc moins sûr. Photographiez sans flash, près d’une fenêtre.',
     },
     help: 'Montrer à la main',
     helpText:

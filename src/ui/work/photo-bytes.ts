@@ -7,7 +7,7 @@ export interface KeepablePhoto {
   readonly camera: CameraFacts;
 }
 
-/** The photo as a sheet keeps it: a JPEG without EXIF, and the two facts of it that measuring
+/** The photo as a sheet keeps it: a JPEG without EXIF, and the facts of it that measuring
  *  needs. Other formats are coded as JPEG, upright, for keeping only; they are measured as they came. */
 export async function keepablePhoto(photo: Blob): Promise<KeepablePhoto> {
   const [{ stripJpeg }, { cameraFactsOf }] = await Promise.all([
@@ -19,7 +19,7 @@ export async function keepablePhoto(photo: Blob): Promise<KeepablePhoto> {
   if (stripped.ok) return { photo: stripped.value, camera: cameraFactsOf(original) };
   const again = stripJpeg(await asJpeg(photo));
   if (!again.ok) throw new Error(again.advice);
-  return { photo: again.value, camera: { orientation: 1, focal35Mm: null } };
+  return { photo: again.value, camera: { orientation: 1, focal35Mm: null, flashFired: false } };
 }
 
 async function asJpeg(photo: Blob): Promise<Uint8Array> {
@@ -34,8 +34,5 @@ async function asJpeg(photo: Blob): Promise<Uint8Array> {
 /** A kept photo as a file that a decoder turns upright, for the screen and for measuring again. */
 export async function uprightPhoto(bytes: Uint8Array, shot: Shot): Promise<Blob> {
   const { withCameraFacts } = await import('../../journey/8-sheet/jpeg-camera-facts');
-  const { orientation, focal35Mm } = shot.photo;
-  return new Blob([withCameraFacts(bytes, { orientation, focal35Mm }).slice()], {
-    type: 'image/jpeg',
-  });
+  return new Blob([withCameraFacts(bytes, shot.photo).slice()], { type: 'image/jpeg' });
 }

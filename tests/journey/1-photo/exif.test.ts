@@ -18,6 +18,7 @@ test.each(names)('%s: the same facts as ExifReader finds', (name) => {
   expect(header.height).toBe(tags['Image Height']?.value);
   expect(facts.orientation).toBe(tags.Orientation?.value ?? 1);
   expect(facts.f35Mm).toBe(tags.FocalLengthIn35mmFilm?.value ?? null);
+  expect(facts.flashFired).toBe((Number(tags.Flash?.value ?? 0) & 1) === 1);
 });
 
 test('whatever is written is read back, in either byte order', () => {
@@ -27,13 +28,31 @@ test('whatever is written is read back, in either byte order', () => {
       fc.integer({ min: 1, max: 8 }),
       fc.integer({ min: 8, max: 400 }),
       fc.integer({ min: 1, max: 65535 }),
-      (order, orientation, f35Mm, width) => {
+      // 7 bits are in use; cameras write SHORTs with the rest as zero.
+      fc.integer({ min: 0, max: 127 }),
+      (order, orientation, f35Mm, width, flash) => {
         const pixelSize = { width, height: 70_000 };
-        const facts = readExif(makeExif({ order, orientation, f35Mm, pixelSize }));
-        expect(facts).toEqual({ orientation, f35Mm, pixelSize });
+        const facts = readExif(makeExif({ order, orientation, f35Mm, flash, pixelSize }));
+        expect(facts).toEqual({ orientation, f35Mm, pixelSize, flashFired: flash % 2 === 1 });
       },
     ),
   );
+});
+
+// CIPA DC-008, Flash: off 0x10, automatic but not fired 0x18, automatic and fired 0x19, return light seen 0x07.
+test.each([
+  [undefined, false],
+  [0, false],
+  [0x10, false],
+  [0x18, false],
+  [0x01, true],
+  [0x07, true],
+  [0x19, true],
+] as const)('Flash %s: fired is %s', (flash, fired) => {
+  for (const order of ['II', 'MM'] as const)
+    expect(
+      readExif(makeExif({ order, ...(flash === undefined ? {} : { flash }) })).flashFired,
+    ).toBe(fired);
 });
 
 test('any bytes give plausible facts', () => {

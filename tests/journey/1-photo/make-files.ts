@@ -77,15 +77,19 @@ export interface ExifOptions {
   readonly order?: 'II' | 'MM';
   readonly orientation?: number;
   readonly f35Mm?: number;
+  /** Value of Flash: bit 0 says that it fired, the others why or why not. */
+  readonly flash?: number;
   readonly pixelSize?: { readonly width: number; readonly height: number };
 }
 
 /** A TIFF structure with a main and an EXIF directory (TIFF 6.0; CIPA DC-008). */
-export function makeExif({ order = 'MM', orientation, f35Mm, pixelSize }: ExifOptions): Uint8Array {
+export function makeExif(options: ExifOptions): Uint8Array {
+  const { order = 'MM', orientation, f35Mm, flash, pixelSize } = options;
   const little = order === 'II';
   const main: [number, number, number][] = [[0x8769, 4, 0]];
   if (orientation !== undefined) main.unshift([0x0112, 3, orientation]);
   const details: [number, number, number][] = [];
+  if (flash !== undefined) details.push([0x9209, 3, flash]);
   if (pixelSize) details.push([0xa002, 4, pixelSize.width], [0xa003, 4, pixelSize.height]);
   if (f35Mm !== undefined) details.push([0xa405, 3, f35Mm]);
   const detailsAt = 8 + 2 + 12 * main.length + 4;

@@ -135,6 +135,18 @@ test('focal length: absurd values and crops are as if it were absent', async () 
   expect(await f35Of({ f35Mm: 26, pixelSize: { width: 4000, height: 2250 } })).toBe(null);
 });
 
+test('the flash fired when the file says so, cropped or not, JPEG or PNG', async () => {
+  const plain = withoutExif(fixture('d11.jpg'));
+  const fired = async (bytes: Uint8Array) => (await accepted(bytes)).flashFired;
+  expect(await fired(plain)).toBe(false);
+  expect(await fired(withExif(plain, makeExif({ f35Mm: 26 })))).toBe(false);
+  expect(await fired(withExif(plain, makeExif({ flash: 0x18 })))).toBe(false);
+  expect(await fired(withExif(plain, makeExif({ flash: 0x19 })))).toBe(true);
+  const cropped = makeExif({ flash: 1, pixelSize: { width: 4000, height: 2250 } });
+  expect(await fired(withExif(plain, cropped))).toBe(true);
+  expect(await fired(makePng(scene, { exif: makeExif({ flash: 1 }) }))).toBe(true);
+});
+
 test('sizes: too coarse, too large, and large ones at half size', async () => {
   expect(await reasonFor(makePng(draw(1, 1, () => 9)))).toBe('too-coarse');
   expect(await reasonFor(await makeJpeg(draw(400, 300, (x) => x & 255)))).toBe('too-coarse');

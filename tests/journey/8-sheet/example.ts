@@ -94,7 +94,7 @@ export async function exampleSheet(): Promise<{
   if (!photo.ok) throw new Error(photo.reason);
   const shot = newShot({
     photo: photo.value,
-    camera: { orientation: 1, focal35Mm: 26 },
+    camera: { orientation: 1, focal35Mm: 26, flashFired: false },
     measured: {
       reference: {
         kind: 'card',

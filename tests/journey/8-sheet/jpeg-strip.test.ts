@@ -43,12 +43,18 @@ test('stripping twice changes nothing', () => {
 test('camera facts put back are read by an EXIF reader, and removed again', () => {
   const stripped = stripJpeg(camera);
   if (!stripped.ok) throw new Error(stripped.reason);
-  const local = withCameraFacts(stripped.value.bytes, { orientation: 6, focal35Mm: 26 });
+  const facts = { orientation: 6, focal35Mm: 26, flashFired: true };
+  const local = withCameraFacts(stripped.value.bytes, facts);
   const tags = ExifReader.load(local.slice().buffer);
   expect(tags.Orientation?.value).toBe(6);
   expect(tags.FocalLengthIn35mmFilm?.value).toBe(26);
-  expect(cameraFactsOf(local)).toEqual({ orientation: 6, focal35Mm: 26 });
-  expect(cameraFactsOf(stripped.value.bytes)).toEqual({ orientation: 1, focal35Mm: null });
+  expect(tags.Flash?.value).toBe(1);
+  expect(cameraFactsOf(local)).toEqual(facts);
+  expect(cameraFactsOf(stripped.value.bytes)).toEqual({
+    orientation: 1,
+    focal35Mm: null,
+    flashFired: false,
+  });
   const again = stripJpeg(local);
   expect(again.ok && Buffer.compare(again.value.bytes, stripped.value.bytes)).toBe(0);
 });

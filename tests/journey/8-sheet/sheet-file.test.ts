@@ -49,6 +49,27 @@ test('a photo that came with metadata is kept without', () => {
   expect(read.ok && Buffer.compare(read.value.photos[0]!, photos[0]!)).toBe(0);
 });
 
+test('a sheet from before the flash was kept opens: it did not fire', () => {
+  const read = sheetFromFile(
+    fileWith((raw) => {
+      delete raw.shots[0].photo.flashFired;
+    }),
+  );
+  expect(read).toEqual({ ok: true, value: { sheet, photos } });
+});
+
+test('that the flash fired comes back, with its note', () => {
+  const read = sheetFromFile(
+    fileWith((raw) => {
+      raw.shots[0].photo.flashFired = true;
+      raw.shots[0].notes.push('flash-fired');
+    }),
+  );
+  const shot = read.ok ? read.value.sheet.shots[0]! : null;
+  expect(shot?.photo.flashFired).toBe(true);
+  expect(shot?.notes).toEqual(['few-markers', 'flash-fired']);
+});
+
 test('readings alone make a sheet', () => {
   const alone = { ...sheet, shots: [], measurement: null };
   const written = sheetToFile({ sheet: alone, photos: [] });
@@ -98,6 +119,7 @@ describe('refused', () => {
       (raw) => (raw.shots[0].profile.leftMm = [1]),
       (raw) => (raw.readings = [{ kind: 'pitch-gauge', pitchMm: 0, text: '' }]),
       (raw) => (raw.shots = Array.from({ length: 9 }, () => raw.shots[0])),
+      (raw) => (raw.shots[0].photo.flashFired = 1),
       (raw) => (raw.title = 'x'.repeat(401)),
       (raw) => (raw.shots[0].overlay.outline = [Array.from({ length: 20_001 }, () => [0, 0])]),
     ];
