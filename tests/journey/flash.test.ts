@@ -1,0 +1,82 @@
+import { readFileSync } from 'node:fs';
+import { beforeAll, expect, test } from 'vitest';
+import { nodeDecoders } from '../../src/cli/node-decoders';
+import { loadNodeVision } from '../../src/cli/node-vision';
+import {
+  defaultOptions,
+  type Measured,
+  type MeasureOptions,
+} from '../../src/journey/identification';
+import { identifyPhoto } from '../../src/journey/identify';
+import type { Vision } from '../../src/vision/vision';
+import { makeExif, makePng, withExif, withoutExif } from './1-photo/make-files';
+import { type DrawnScrew, drawScrew, marksOf } from './drawn-screw';
+
+let vision: Vision;
+beforeAll(async () => {
+  vision = await loadNodeVision();
+});
+
+async function measured(
+  bytes: Uint8Array,
+  ruler: MeasureOptions['ruler'] = null,
+): Promise<Measured> {
+  const answer = await identifyPhoto(
+    new AbortController().signal,
+    bytes,
+    { ...defaultOptions, ruler },
+    { vision, decoders: nodeDecoders },
+    () => {},
+  );
+  if (answer.outcome === 'refused') throw new Error(answer.refusal.advice);
+  return answer;
+}
+
+/** Path-traced renders with their focal length and another word on the flash. */
+function lit(name: string, f35Mm: number, flash: number): Uint8Array {
+  const bytes = readFileSync(new URL(`../../fixtures/photos/${name}.jpg`, import.meta.url));
+  return withExif(withoutExif(new Uint8Array(bytes)), makeExif({ f35Mm, flash }));
+}
+
+test.each([
+  ['d11', 27, 0x19, 'light', true],
+  ['d11', 27, 0x18, 'light', false],
+  ['d05', 77, 0x19, 'dark', false],
+] as const)(
+  '%s (%i mm), Flash %i, %s field: noted is %s',
+  async (name, f35, flash, field, noted) => {
+    const { reference, notes } = await measured(lit(name, f35, flash));
+    expect(reference.field).toBe(field);
+    expect(notes.includes('flash-fired')).toBe(noted);
+  },
+  60_000,
+);
+
+const m8: DrawnScrew = {
+  pitchMm: 1.25,
+  majorMm: 7.9,
+  threadMm: 25,
+  headMm: { across: 14, length: 6 },
+  pxPerMm: 20,
+  axisHeightMm: 3.5,
+  distanceMm: 250,
+  angleRad: 0,
+  gapMm: 11,
+  table: 215,
+  metal: 150,
+  divisionMm: 1,
+  seed: 3,
+};
+
+test.each([
+  [1, ['ruler-without-pose', 'no-focal-length', 'flash-fired']],
+  [0, ['ruler-without-pose', 'no-focal-length']],
+])(
+  'beside a rule on a light table, Flash %i',
+  async (flash, notes) => {
+    const image = drawScrew(m8, (grey, px) => vision.blur(grey, px));
+    const answer = await measured(makePng(image, { exif: makeExif({ flash }) }), marksOf(m8));
+    expect(answer.notes).toEqual(notes);
+  },
+  60_000,
+);
