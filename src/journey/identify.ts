@@ -69,8 +69,9 @@ export async function identifyPhoto(
   if (!solved.ok) return refused(solved);
   const climbs = climbsLikeAThread(solved.value);
   if (!climbs.ok) return refused(climbs);
+  const lighting = { field: fitting.value.field, flashFired: photo.value.flashFired };
   const measurement: ThreadMeasurement = {
-    ...withUncertainty(found.value, solved.value, fitting.value.field, scale.u),
+    ...withUncertainty(found.value, solved.value, lighting, scale.u),
     noseHalfAngleDeg: noseHalfAngle(
       {
         grey: photo.value.grey,

@@ -118,7 +118,9 @@ export function measureByRuler(
   const { card, unitMm, field } = trial;
   // Where the axis lies is not known: its height goes into the bounds, and out of the result.
   const { resting } = solution;
-  const base = withUncertainty(card, { ...solution, resting: { ...resting, uMm: 0 } }, field, 0);
+  const lighting = { field, flashFired: photo.flashFired };
+  const level = { ...solution, resting: { ...resting, uMm: 0 } };
+  const base = withUncertainty(card, level, lighting, 0);
   const rangeMm = distance.mm / unitMm;
   const toFace = (unitMm * rangeMm) / (rangeMm - resting.heightMm);
   return ok({

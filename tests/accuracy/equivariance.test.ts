@@ -7,6 +7,7 @@ import type { OutlinePoint } from '../../src/journey/4-thread-signal/outline-edg
 import { ridgePitch } from '../../src/journey/4-thread-signal/ridges';
 import { fitRimEdge, usualRim } from '../../src/journey/4-thread-signal/rim-edge';
 import { fitThread } from '../../src/journey/5-measurement/fit-thread';
+import { anyForm } from '../../src/journey/5-measurement/thread-form';
 import { seededRandom } from '../../src/quantity/random';
 
 /** What must not depend on the unit, on exposure or on which way round a part lies. */
@@ -98,7 +99,7 @@ describe('threads', () => {
       },
       {
         blurMm: 0.02 * unit,
-        halfAngleRad: Math.PI / 6,
+        form: anyForm,
         handed: 1,
         ridges: null,
         mmPerPx: 0.1 * unit,

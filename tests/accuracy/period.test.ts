@@ -3,6 +3,7 @@ import { formDepth } from '../../fixtures/synthetic/threads';
 import type { OutlinePoint, Side } from '../../src/journey/4-thread-signal/outline-edges';
 import { fitThread } from '../../src/journey/5-measurement/fit-thread';
 import { startPeriod } from '../../src/journey/5-measurement/start-period';
+import { anyForm } from '../../src/journey/5-measurement/thread-form';
 import { invertSymmetric } from '../../src/quantity/matrix';
 import { seededRandom } from '../../src/quantity/random';
 
@@ -129,7 +130,7 @@ it('pitch by the joint fit of both sides, 6 to 10 turns: RMSE within 1.15 of the
       const start = startPeriod(points, 0, trial);
       const priors = {
         blurMm,
-        halfAngleRad: Math.PI / 6,
+        form: anyForm,
         handed: 1,
         ridges: null,
         mmPerPx: 0.15,

@@ -56,7 +56,7 @@ describe('propagated uncertainty against Monte Carlo (JCGM 101)', () => {
     'what %s shares: pitch, diameter and their covariance',
     async (name) => {
       const { card, solution, field } = await solved(name);
-      const stated = withUncertainty(card, solution, field, scale.u);
+      const stated = withUncertainty(card, solution, { field, flashFired: false }, scale.u);
       const geometry = sharedGeometry(card, solution);
       const root = rootOf(card.covariance, cameraParameters);
       const row = (source: string) => stated.budget.find((entry) => entry.source === source)!;

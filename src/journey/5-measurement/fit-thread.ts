@@ -6,6 +6,7 @@ import { bestStart } from './cold-start';
 import { outlineModel } from './outline-model';
 import { alongOutline, cauchyWeights, flankBalance, robustScatter } from './outline-scatter';
 import type { PeriodStart } from './start-period';
+import type { ThreadForm } from './thread-form';
 
 /** The outline of both sides fitted as one thread. Frame: axis frame of the points, mm. */
 export interface ThreadFit {
@@ -57,7 +58,7 @@ export const fitParameters = [
 
 export interface ThreadPriors {
   readonly blurMm: number;
-  readonly halfAngleRad: number;
+  readonly form: ThreadForm;
   /** +1 or −1: which way the helix climbs, as the sign of its slope on the left side. */
   readonly handed: 1 | -1;
   /** Pitch that the ridges give, when they do. */
@@ -82,7 +83,7 @@ export function fitThread(
   scatterSoFarMm?: number,
 ): ThreadFit {
   const n = points.length;
-  const { ridges, radius = null, uOffsetMm = 0.6, uTurn = 0.02 } = priors;
+  const { form, ridges, radius = null, uOffsetMm = 0.6, uTurn = 0.02 } = priors;
   const freeAngle = start.pitchMm / priors.mmPerPx > 20;
   const uAngle = freeAngle ? 0.15 : 0.06;
   const radius0 = radius?.value ?? (start.left[0] + start.right[0]) / 2 + 0.9 * start.amplitudeMm;
@@ -93,10 +94,10 @@ export function fitThread(
     (start.left[1] + start.right[1]) / 2,
     (start.left[0] - start.right[0]) / 2,
     (start.left[1] - start.right[1]) / 2,
-    0.14,
-    0.61,
+    form.flat.value,
+    form.depth.value,
     0,
-    priors.halfAngleRad,
+    form.halfAngleRad,
   ];
   const model = outlineModel(points, {
     middleS,
@@ -105,6 +106,7 @@ export function fitThread(
     blurMm: priors.blurMm,
     handed: priors.handed,
     rangeMm: priors.rangeMm ?? Number.POSITIVE_INFINITY,
+    rounding: form.rounding,
   });
   const { contoursOf, toothAt, phaseOf, along } = model;
   const tilts = points.map((q) => model.tilt(q.side, q.slope));
@@ -146,8 +148,8 @@ export function fitThread(
       for (const { k, step, contours: moved } of shapes)
         out[k * rows + i] = (w * p[0] * (toothAt(moved, tilts[i], phase) - here)) / step;
     }
-    out[6 * rows + n] = 1 / 0.05;
-    out[7 * rows + n + 1] = 1 / 0.05;
+    out[6 * rows + n] = 1 / form.flat.u;
+    out[7 * rows + n + 1] = 1 / form.depth.u;
     out[8 * rows + n + 2] = 1 / 0.2;
     out[9 * rows + n + 3] = 1 / uAngle;
     if (ridges) out[n + 4] = 1 / ridges.u;
@@ -188,10 +190,10 @@ export function fitThread(
           const q = points[i];
           out[i] = (q.r - at(q.side, q.s, q.slope)) / sigmas[i];
         }
-        out[n] = (p[6] - 0.14) / 0.05;
-        out[n + 1] = (p[7] - 0.61) / 0.05;
+        out[n] = (p[6] - form.flat.value) / form.flat.u;
+        out[n + 1] = (p[7] - form.depth.value) / form.depth.u;
         out[n + 2] = p[8] / 0.2;
-        out[n + 3] = (p[9] - priors.halfAngleRad) / uAngle;
+        out[n + 3] = (p[9] - form.halfAngleRad) / uAngle;
         out[n + 4] = ridges ? (p[0] - ridges.value) / ridges.u : 0;
         out[n + 6] = p[4] / uOffsetMm;
         out[n + 7] = p[5] / uTurn;

@@ -13,6 +13,8 @@ export interface OutlineSetting {
   /** +1 or −1: which way the helix climbs, as the sign of its slope on the left side. */
   readonly handed: 1 | -1;
   readonly rangeMm: number;
+  /** Of the crests' corners, pitches. */
+  readonly rounding: number;
 }
 
 /** The outline of one thread, seen on both sides: radius as a function of place and parameters. */
@@ -33,7 +35,7 @@ const slantNodes = 5;
 
 export function outlineModel(
   points: readonly OutlinePoint[],
-  { middleS, pitchMm, radiusMm, blurMm, handed, rangeMm }: OutlineSetting,
+  { middleS, pitchMm, radiusMm, blurMm, handed, rangeMm, rounding }: OutlineSetting,
 ): OutlineModel {
   const apart = 0.5 + (handed * portable.asin(radiusMm / rangeMm)) / Math.PI;
   const lead = pitchMm / (2 * Math.PI * radiusMm);
@@ -47,7 +49,8 @@ export function outlineModel(
       const t = low + ((high - low) * k) / (slantNodes - 1);
       return toothContour(
         {
-          flat: Math.max(0.01, Math.min(0.6, p[6])),
+          flat: Math.max(rounding > 0 ? 0 : 0.01, Math.min(0.6, p[6])),
+          rounding,
           depth: Math.max(0.2, Math.min(0.95, p[7])),
           blur: (blurMm * portable.exp(p[8])) / p[0],
           halfAngleRad: Math.max(0.2, Math.min(0.9, p[9])),

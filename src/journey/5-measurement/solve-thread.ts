@@ -1,3 +1,4 @@
+import type { Estimate } from '../../quantity/estimate';
 import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
@@ -21,12 +22,13 @@ import { usualRim } from '../4-thread-signal/rim-edge';
 import { hexRatio, type ThreadPlace } from '../4-thread-signal/thread-place';
 import { atHeight, mmPerPxAt, recentred } from './axis-moves';
 import { crestRim } from './crest-rim';
-import { fitThread, type ThreadFit } from './fit-thread';
+import { fitParameters, fitThread, type ThreadFit } from './fit-thread';
 import { closer, contrastOf, handOf } from './hand';
 import { type Resting, widestHalfWidth } from './hex-height';
 import { ridgeEstimate } from './ridge-estimate';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, type Extent, grownWhile, outlineAgrees } from './thread-extent';
+import { anyForm, formsNear } from './thread-form';
 import { onWholeFlanks } from './whole-flanks';
 
 /** Everything stage 5 knows of one thread; uncertainty.ts turns it into a measurement. */
@@ -35,6 +37,8 @@ export interface ThreadSolution {
   readonly resting: Resting;
   readonly hexHalfWidthMm: number | null;
   readonly fit: ThreadFit;
+  /** By how much the crest radius depends on which of the likely forms the thread has. */
+  readonly uFormMm: number;
   readonly ridges: RidgeFit | null;
   readonly points: readonly OutlinePoint[];
   readonly zone: Extent;
@@ -44,8 +48,6 @@ export interface ThreadSolution {
   readonly hand: 'right' | 'left' | null;
 }
 
-/** Half the flank angle of the forms: 30° (ISO 68-1, ASME B1.1, NPT), 27.5° (ISO 228-1, ISO 7-1). */
-const halfAngleRad = (29 * Math.PI) / 180;
 const rounds = 3;
 
 type Refusal = 'no-thread' | 'too-few-turns';
@@ -93,6 +95,7 @@ export function solveThread(
   if (!begun) return refuse('no-thread', noThread);
 
   let ridges: RidgeFit | null = begun.ridges;
+  let form = anyForm;
   const solve = (from: PeriodStart, handed: 1 | -1, warm?: ThreadFit) =>
     fitThread(
       points,
@@ -100,7 +103,7 @@ export function solveThread(
       from,
       {
         blurMm: card.blurPx * mmPerPx,
-        halfAngleRad,
+        form,
         handed,
         ridges:
           ridges &&
@@ -192,6 +195,19 @@ export function solveThread(
     left &&= solve(from, -1, left);
     fit = closer(right, left);
   }
+  // Only now do pitch, diameter and taper tell which crests and roots to expect.
+  const crests = formsNear(fit.pitchMm, 2 * fit.crestRadiusMm, taperSeen(fit)).map((near) => {
+    form = near.form;
+    const from = continued(fit, middle());
+    return { ...near, fit: solve(from, fit === right ? 1 : -1, fit) };
+  });
+  const likeliest = crests.reduce((a, b) => (b.share > a.share ? b : a));
+  const uFormMm = Math.sqrt(
+    crests.reduce(
+      (sum, c) => sum + c.share * (c.fit.crestRadiusMm - likeliest.fit.crestRadiusMm) ** 2,
+      0,
+    ),
+  );
   if ((zone.toS - zone.fromS) / fit.pitchMm < 3)
     return refuse('too-few-turns', 'Show at least four turns of the thread, unobstructed.');
   const contrast = contrastOf(right, left);
@@ -199,7 +215,8 @@ export function solveThread(
     frame,
     resting,
     hexHalfWidthMm,
-    fit,
+    fit: likeliest.fit,
+    uFormMm,
     ridges,
     points,
     zone,
@@ -227,6 +244,13 @@ export function bothSidesSpeak(points: readonly OutlinePoint[], fit: ThreadFit):
     heard[q.side] += fit.weights[i];
   });
   return Math.min(heard.left, heard.right) > 0.3 * Math.max(heard.left, heard.right);
+}
+
+/** Taper on diameter as far as the outline tells it. */
+function taperSeen({ halfTaper, covariance }: ThreadFit): Estimate | null {
+  const k = fitParameters.indexOf('halfTaper');
+  const u = Math.hypot(2 * Math.sqrt(covariance[k * fitParameters.length + k]), 0.003);
+  return u < 0.01 ? { value: 2 * halfTaper, u } : null;
 }
 
 interface Surface {

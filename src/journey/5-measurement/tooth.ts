@@ -4,9 +4,10 @@ import * as portable from '../../quantity/portable-math';
 /** One period of a thread's outline, in units of the pitch: a trapezoid with a crest flat, straight
  *  flanks and a root, as a photo shows it. */
 export interface ToothShape {
-  /** Width of the crest flat; ISO 68-1 and ASME B1.1 make it 1/8, wear widens it, and the rounded
-   *  crest of a 55° form passes for one. */
+  /** Width of the crest flat; ISO 68-1 and ASME B1.1 make it 1/8, wear widens it. */
   readonly flat: number;
+  /** Radius of the rounding between flat and flanks (ISO 228-1, ISO 7-1). */
+  readonly rounding: number;
   readonly depth: number;
   /** Standard deviation of the blur. */
   readonly blur: number;
@@ -32,12 +33,11 @@ const heights = new Float64Array(nodes);
  *  corners in, which is what makes naive crest diameters small. */
 export function toothContour(shape: ToothShape, slant: number): Float64Array {
   const slope = 1 / portable.tan(shape.halfAngleRad);
-  const corner = slant * slope;
+  const corner = cornerOf(shape.rounding, slant, slope);
   const height = (x: number) => {
     const off = Math.abs(x - Math.round(x)) - shape.flat / 2;
     if (off <= 0) return 0;
-    const fall = off < corner ? (off * off) / (2 * slant) : slope * off - (corner * slope) / 2;
-    return -Math.min(shape.depth, fall);
+    return -Math.min(shape.depth, corner(off));
   };
   const sigma = Math.max(0.004, shape.blur);
   const contour = new Float64Array(phases / 2 + 1);
@@ -48,6 +48,27 @@ export function toothContour(shape: ToothShape, slant: number): Float64Array {
     contour[k] = y;
   }
   return contour;
+}
+
+/** Fall below the crest over the distance from its flat: a rounding of radius ρ dilated by the parabola of
+ *  radius t, then the flank. Where both climb by m, x = ρ m/√(1 + m²) + t m and
+ *  y = ρ (1 − 1/√(1 + m²)) + t m²/2. */
+function cornerOf(rounding: number, slant: number, slope: number): (x: number) => number {
+  const along = (m: number) => (rounding * m) / Math.sqrt(1 + m * m) + slant * m;
+  const down = (m: number) => rounding * (1 - 1 / Math.sqrt(1 + m * m)) + (slant * m * m) / 2;
+  const end = along(slope);
+  const fallAtEnd = down(slope);
+  return (x) => {
+    if (x >= end) return fallAtEnd + slope * (x - end);
+    if (rounding === 0) return (x * x) / (2 * slant);
+    let m = x / (rounding + slant);
+    for (let i = 0; i < 4; i++) {
+      const root = Math.sqrt(1 + m * m);
+      m += (x - along(m)) / (rounding / (root * root * root) + slant);
+      m = Math.max(0, Math.min(slope, m));
+    }
+    return down(m);
+  };
 }
 
 /** y at which Σ w·Φ((h − y)/σ) = ½ Σ w, by Newton steps that stay within a blur width. */

@@ -37,12 +37,17 @@ const allowances = {
   axisTiltRad: 0.006,
 };
 
+export interface Lighting {
+  readonly field: Field;
+  readonly flashFired: boolean;
+}
+
 /** Joint uncertainty of pitch, diameter and taper: one propagation through the geometry for what all
  *  of the photo shares, added once, and the outline fit's own covariance. */
 export function withUncertainty(
   card: PosedCard,
   solution: ThreadSolution,
-  field: Field,
+  { field, flashFired }: Lighting,
   uPrint: number,
 ): Omit<ThreadMeasurement, 'noseHalfAngleDeg'> {
   const { fit, resting, zone, mmPerPx, middleS } = solution;
@@ -95,21 +100,19 @@ export function withUncertainty(
   const rangeMm = solution.frame.origin[2] - card.camera.centre[2];
   const nearer = (allowances.nearness * Math.sqrt(2 * fit.crestRadiusMm * biasMm)) / rangeMm;
   const apart = sidesApart(solution);
-  // Anywhere within the shadow's width.
-  const shadowMm =
-    field === 'light'
-      ? (sidesOutOfStep(solution) * lampShadowMm(resting.heightMm, -card.camera.centre[2])) /
-        Math.sqrt(3)
-      : 0;
+  // Anywhere within the shadow's width, when there is one to pass for metal.
+  const shadowed = field === 'dark' ? 0 : flashFired ? 1 : sidesOutOfStep(solution);
+  const shadowMm = lampShadowMm(resting.heightMm, -card.camera.centre[2]) / Math.sqrt(3);
   const hazy = hazySideMm(solution);
   const form = Math.hypot(
     allowances.formOfPitch * pitchMm,
+    2 * solution.uFormMm,
     ragged,
     doubt * pitchMm,
     missingSide(solution) * pitchMm,
     hazy,
     apart > 0 ? 0.5 * pitchMm : 0,
-    shadowMm,
+    shadowed * shadowMm,
   );
   const named = budgetBySource(result, sigma, [
     { name: 'focal-length', inputs: Array.from({ length: cameraParameters }, (_, i) => i) },

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { OutlinePoint } from '../../../src/journey/4-thread-signal/outline-edges';
 import { fitThread } from '../../../src/journey/5-measurement/fit-thread';
 import { raggedMm } from '../../../src/journey/5-measurement/outline-scatter';
+import { anyForm } from '../../../src/journey/5-measurement/thread-form';
 import { seededRandom } from '../../../src/quantity/random';
 
 const pitchMm = 1.5;
@@ -46,7 +47,7 @@ const start = (pitch: number) => ({
 });
 const priors = {
   blurMm: 0.02,
-  halfAngleRad: Math.PI / 6,
+  form: anyForm,
   handed: 1 as const,
   ridges: null,
   mmPerPx: 0.1,

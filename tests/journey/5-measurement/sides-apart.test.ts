@@ -3,6 +3,7 @@ import type { OutlinePoint } from '../../../src/journey/4-thread-signal/outline-
 import { fitThread } from '../../../src/journey/5-measurement/fit-thread';
 import { sidesApart } from '../../../src/journey/5-measurement/sides-apart';
 import type { ThreadSolution } from '../../../src/journey/5-measurement/solve-thread';
+import { anyForm } from '../../../src/journey/5-measurement/thread-form';
 import { seededRandom } from '../../../src/quantity/random';
 
 const pitchMm = 1.5;
@@ -37,7 +38,7 @@ function solution(share: number): ThreadSolution {
   };
   const fit = fitThread(points, 0, start, {
     blurMm: 0.02,
-    halfAngleRad: Math.PI / 6,
+    form: anyForm,
     handed: 1,
     ridges: null,
     mmPerPx: 0.1,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { OutlinePoint } from '../../../src/journey/4-thread-signal/outline-edges';
 import { fitThread } from '../../../src/journey/5-measurement/fit-thread';
+import { anyForm } from '../../../src/journey/5-measurement/thread-form';
 import { onWholeFlanks } from '../../../src/journey/5-measurement/whole-flanks';
 import { seededRandom } from '../../../src/quantity/random';
 
@@ -34,7 +35,7 @@ const start = {
 };
 const priors = {
   blurMm: 0.02,
-  halfAngleRad: Math.PI / 6,
+  form: anyForm,
   handed: 1 as const,
   ridges: null,
   mmPerPx: 0.1,
