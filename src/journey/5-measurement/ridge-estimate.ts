@@ -9,7 +9,10 @@ import type { Extent } from './thread-extent';
 /** By how much of a period the brightness pattern moves against the ridges from end to end: crest and
  *  flanks share the light differently as the view turns. Seen on renders and on drawn photos without
  *  noise; paper lights the flanks from below, black does not. */
-const ridgeDrift = { light: 0.04, dark: 0.018 };
+const ridgeDrift = { light: 0.04, dark: 0.022 };
+/** The more aslant the view along the thread, the more of each flank is hidden, and the more that changes
+ *  from end to end: slope of the view at which the drift is √2 of that seen square. */
+const aslant = 0.2;
 
 /** Ridges lie on a cylinder whose radius is uncertain by part of the thread's depth: nearer to the
  *  camera everything looks larger. */
@@ -29,10 +32,18 @@ export function ridgeEstimate(
     raggedMm(scatterMm, ridges.pitchMm),
   );
   const depth = uRadius / (range - radiusMm);
+  const slope = viewSlope(camera, frame, (zone.fromS + zone.toS) / 2);
   const relative = Math.hypot(
     (1.5 * ridges.uMm) / ridges.pitchMm,
     depth,
-    ridgeDrift[field] / turns,
+    (ridgeDrift[field] / turns) * Math.hypot(1, slope / aslant),
   );
   return { value: ridges.pitchMm, u: ridges.pitchMm * relative };
+}
+
+/** How far along the axis the camera stands from square above a place on it, over its distance. */
+function viewSlope({ centre }: PosedCamera, { origin, along }: AxisFrame, s: number): number {
+  const [x, y, z] = [0, 1, 2].map((i) => centre[i] - origin[i] - s * along[i]);
+  const ahead = x * along[0] + y * along[1] + z * along[2];
+  return ahead / Math.sqrt(Math.max(1, x * x + y * y + z * z - ahead * ahead));
 }

@@ -1,4 +1,3 @@
-import { flanksOf, median } from './flanks';
 import type { ThreadSolution } from './solve-thread';
 
 /** By how much the two sides' own pitches differ, relative, when that is beyond chance; else 0. A shadow
@@ -37,42 +36,4 @@ export function sidesApart({ points, fit }: ThreadSolution): number {
   });
   const apart = Math.abs(left.slope - right.slope);
   return apart > 0.008 && apart * apart > 6 * (left.variance + right.variance) ? apart : 0;
-}
-
-/** A lamp that outshines the room throws the thread's shadow on the paper. From beside the lens, the
- *  shadow adjoins the metal, so wide: a phone's lens and lamp are about 14 mm apart (common practice). */
-export function lampShadowMm(heightMm: number, cameraHeightMm: number): number {
-  return (14 * heightMm) / (cameraHeightMm - heightMm);
-}
-
-/** χ² of two degrees beyond which chance is not believed any more, from not at all to quite. */
-const chance = { from: 6, to: 14 };
-const leastPx = 0.12;
-
-/** 0…1: whether one side's teeth stand out of step with the other's, or are wider, beyond chance. A shadow
- *  that adjoins the metal moves a side's outline along the axis too, and fills its roots. */
-export function sidesOutOfStep({ points, fit, mmPerPx }: ThreadSolution): number {
-  const [left, right] = (['left', 'right'] as const).map((side) => {
-    const flanks = flanksOf(points, fit, side);
-    const [down, up] = [0, 1].map((odd) =>
-      meanOf(flanks.filter(({ index }) => Math.abs(index % 2) === odd).map((f) => f.shiftMm)),
-    );
-    return {
-      shift: (down.mean + up.mean) / 2,
-      halfWidth: (down.mean - up.mean) / 2,
-      variance: (down.variance + up.variance) / 4,
-    };
-  });
-  const square = (left.shift - right.shift) ** 2 + (left.halfWidth - right.halfWidth) ** 2;
-  if (!(square > (leastPx * mmPerPx) ** 2)) return 0;
-  const chi2 = square / (left.variance + right.variance);
-  return Math.max(0, Math.min(1, (chi2 - chance.from) / (chance.to - chance.from)));
-}
-
-/** Middle of what most agree on, and its variance. */
-function meanOf(values: readonly number[]): { readonly mean: number; readonly variance: number } {
-  if (values.length < 3) return { mean: 0, variance: Number.POSITIVE_INFINITY };
-  const mean = median(values);
-  const spread = 1.4826 * median(values.map((v) => Math.abs(v - mean)));
-  return { mean, variance: (1.57 * spread * spread) / values.length };
 }

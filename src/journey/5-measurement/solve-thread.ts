@@ -25,6 +25,7 @@ import { crestRim } from './crest-rim';
 import { fitParameters, fitThread, type ThreadFit } from './fit-thread';
 import { closer, contrastOf, handOf } from './hand';
 import { type Resting, widestHalfWidth } from './hex-height';
+import { lampShadow } from './lamp-shadow';
 import { ridgeEstimate } from './ridge-estimate';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, type Extent, grownWhile, outlineAgrees } from './thread-extent';
@@ -39,6 +40,8 @@ export interface ThreadSolution {
   readonly fit: ThreadFit;
   /** By how much the crest radius depends on which of the likely forms the thread has. */
   readonly uFormMm: number;
+  /** 0…1: how much speaks for a shadow that passes for metal on one side. */
+  readonly lampShadow: number;
   readonly ridges: RidgeFit | null;
   readonly points: readonly OutlinePoint[];
   readonly zone: Extent;
@@ -217,6 +220,7 @@ export function solveThread(
     hexHalfWidthMm,
     fit: likeliest.fit,
     uFormMm,
+    lampShadow: lampShadow(view, frame, points, likeliest.fit),
     ridges,
     points,
     zone,

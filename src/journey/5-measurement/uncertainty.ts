@@ -3,9 +3,10 @@ import type { Field } from '../../scale-card/geometry';
 import { cameraParameters } from '../2-card-pose/fit-camera';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import { fitParameters } from './fit-thread';
+import { lampShadowMm } from './lamp-shadow';
 import { raggedMm, robustScatter } from './outline-scatter';
 import { sharedGeometry } from './shared-geometry';
-import { lampShadowMm, sidesApart, sidesOutOfStep } from './sides-apart';
+import { sidesApart } from './sides-apart';
 import type { ThreadSolution } from './solve-thread';
 import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
 
@@ -100,9 +101,9 @@ export function withUncertainty(
   const rangeMm = solution.frame.origin[2] - card.camera.centre[2];
   const nearer = (allowances.nearness * Math.sqrt(2 * fit.crestRadiusMm * biasMm)) / rangeMm;
   const apart = sidesApart(solution);
-  // Anywhere within the shadow's width, when there is one to pass for metal.
-  const shadowed = field === 'dark' ? 0 : flashFired ? 1 : sidesOutOfStep(solution);
-  const shadowMm = lampShadowMm(resting.heightMm, -card.camera.centre[2]) / Math.sqrt(3);
+  // Its direction is not known: of the width the root mean square over all.
+  const shadowed = field === 'dark' ? 0 : flashFired ? 1 : solution.lampShadow;
+  const shadowMm = lampShadowMm(resting.heightMm, -card.camera.centre[2]) / Math.SQRT2;
   const hazy = hazySideMm(solution);
   const form = Math.hypot(
     allowances.formOfPitch * pitchMm,

@@ -1,0 +1,116 @@
+import { sampleLinear } from '../2-card-pose/sampling';
+import { type AxisFrame, photoAt } from '../4-thread-signal/axis-frame';
+import type { OutlinePoint, OutlineView, Side } from '../4-thread-signal/outline-edges';
+import type { ThreadFit } from './fit-thread';
+import { flanksOf, median } from './flanks';
+
+/** How wide a shadow a lamp beside the lens throws: it adjoins the metal, and passes for it. A phone's
+ *  lens and lamp are about 14 mm apart (common practice). */
+export function lampShadowMm(heightMm: number, cameraHeightMm: number): number {
+  return (14 * heightMm) / (cameraHeightMm - heightMm);
+}
+
+/** 0…1: how much speaks for such a shadow on one side of a thread on paper. Where metal is as dark as
+ *  the shadow, and the shadow falls square to the axis, nothing does. */
+export function lampShadow(
+  view: OutlineView,
+  frame: AxisFrame,
+  points: readonly OutlinePoint[],
+  fit: ThreadFit,
+): number {
+  if (view.field === 'dark') return 0;
+  return Math.max(outOfStep(points, fit, view.mmPerPx), darkBand(view, frame, points, fit));
+}
+
+/** χ² of two degrees beyond which chance is not believed any more, from not at all to quite. */
+const chance = { from: 6, to: 14 };
+const leastPx = 0.12;
+
+/** 0…1: whether one side's teeth stand out of step with the other's, or are wider, beyond chance. A shadow
+ *  that adjoins the metal moves a side's outline along the axis too, and fills its roots. */
+function outOfStep(points: readonly OutlinePoint[], fit: ThreadFit, mmPerPx: number): number {
+  const [left, right] = (['left', 'right'] as const).map((side) => {
+    const flanks = flanksOf(points, fit, side);
+    const [down, up] = [0, 1].map((odd) =>
+      meanOf(flanks.filter(({ index }) => Math.abs(index % 2) === odd).map((f) => f.shiftMm)),
+    );
+    return {
+      shift: (down.mean + up.mean) / 2,
+      halfWidth: (down.mean - up.mean) / 2,
+      variance: (down.variance + up.variance) / 4,
+    };
+  });
+  const square = (left.shift - right.shift) ** 2 + (left.halfWidth - right.halfWidth) ** 2;
+  if (!(square > (leastPx * mmPerPx) ** 2)) return 0;
+  const chi2 = square / (left.variance + right.variance);
+  return Math.max(0, Math.min(1, (chi2 - chance.from) / (chance.to - chance.from)));
+}
+
+/** Middle of what most agree on, and its variance. */
+function meanOf(values: readonly number[]): { readonly mean: number; readonly variance: number } {
+  if (values.length < 3) return { mean: 0, variance: Number.POSITIVE_INFINITY };
+  const mean = median(values);
+  const spread = 1.4826 * median(values.map((v) => Math.abs(v - mean)));
+  return { mean, variance: (1.57 * spread * spread) / values.length };
+}
+
+/** Depths, px inside the outline, between which a band of shadow is sought, and beyond it the metal. */
+const band = { from: 1, to: 10, metal: 8 };
+/** How much darker the band must be on one side than on the other, in the light of the paper: from not
+ *  at all to quite; and how steady its depth is at least, px between quartiles. */
+const darker = { from: 0.12, to: 0.2 };
+const steadyPx = 3;
+
+/** Whether on one side's crests a dark band lies between paper and metal, and none on the other's. */
+function darkBand(
+  view: OutlineView,
+  frame: AxisFrame,
+  points: readonly OutlinePoint[],
+  fit: ThreadFit,
+): number {
+  const [less, more] = (['left', 'right'] as const)
+    .map((side) => bandOn(view, frame, points, fit, side))
+    .sort((a, b) => a.darker - b.darker);
+  if (!(more.spreadPx <= steadyPx)) return 0;
+  const apart = more.darker - less.darker;
+  return Math.max(0, Math.min(1, (apart - darker.from) / (darker.to - darker.from)));
+}
+
+function bandOn(
+  { grey, camera, mmPerPx }: OutlineView,
+  frame: AxisFrame,
+  points: readonly OutlinePoint[],
+  fit: ThreadFit,
+  side: Side,
+): { readonly darker: number; readonly spreadPx: number } {
+  const stepPx = 0.5;
+  const rangeMm = frame.origin[2] - camera.centre[2];
+  const cuts = points.flatMap((q, i) => {
+    const phase = fit.phaseOf(side, q.s);
+    if (q.side !== side || fit.weights[i] < 0.4 || Math.abs(phase - Math.round(phase)) > 0.12)
+      return [];
+    const at = (depthPx: number) => {
+      const r = q.r - depthPx * mmPerPx;
+      const across = (side === 'left' ? r : -r) * Math.hypot(1, r / rangeMm);
+      return sampleLinear(grey, ...photoAt(camera, frame, q.s, across));
+    };
+    const paper = (at(-4) + at(-3.5) + at(-3)) / 3;
+    let dark = { depth: 0, light: Number.POSITIVE_INFINITY };
+    for (let d = band.from; d < band.to; d += stepPx)
+      if (at(d) < dark.light) dark = { depth: d, light: at(d) };
+    let metal = { depth: dark.depth, light: dark.light };
+    for (let d = dark.depth; d < dark.depth + band.metal; d += stepPx)
+      if (at(d) > metal.light) metal = { depth: d, light: at(d) };
+    let edge = dark.depth;
+    while (edge < metal.depth && at(edge) < (dark.light + metal.light) / 2) edge += stepPx;
+    const deep = (metal.light - dark.light) / paper;
+    return Number.isFinite(deep) ? [{ deep, edge }] : [];
+  });
+  if (cuts.length < 8) return { darker: 0, spreadPx: Number.POSITIVE_INFINITY };
+  const edges = cuts.map(({ edge }) => edge).sort((a, b) => a - b);
+  const quartile = (share: number) => edges[Math.floor(share * edges.length)];
+  return {
+    darker: median(cuts.map(({ deep }) => deep)),
+    spreadPx: quartile(0.75) - quartile(0.25),
+  };
+}
