@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import { sampleLinear } from '../2-card-pose/sampling';
 import { type AxisFrame, photoAt } from '../4-thread-signal/axis-frame';
 import type { OutlinePoint, OutlineView, Side } from '../4-thread-signal/outline-edges';
@@ -10,8 +11,11 @@ export function lampShadowMm(heightMm: number, cameraHeightMm: number): number {
   return (14 * heightMm) / (cameraHeightMm - heightMm);
 }
 
-/** 0…1: how much speaks for such a shadow on one side of a thread on paper. Where metal is as dark as
- *  the shadow, and the shadow falls square to the axis, nothing does. */
+/** Of photos on paper, so many before anything is known of the light. */
+const unseen = 0.1;
+
+/** Probability that such a shadow adjoins one side of a thread on paper, by Bayes from how the sides
+ *  differ. Where metal is as dark as the shadow, and the shadow falls square to the axis, they do not. */
 export function lampShadow(
   view: OutlineView,
   frame: AxisFrame,
@@ -19,16 +23,25 @@ export function lampShadow(
   fit: ThreadFit,
 ): number {
   if (view.field === 'dark') return 0;
-  return Math.max(outOfStep(points, fit, view.mmPerPx), darkBand(view, frame, points, fit));
+  const widthMm = lampShadowMm(-frame.origin[2], -view.camera.centre[2]);
+  const odds =
+    (unseen / (1 - unseen)) *
+    outOfStep(points, fit, widthMm, view.mmPerPx) *
+    darkBand(view, frame, points, fit);
+  return odds / (1 + odds);
 }
 
-/** χ² of two degrees beyond which chance is not believed any more, from not at all to quite. */
-const chance = { from: 6, to: 14 };
-const leastPx = 0.12;
+/** How far apart the sides stand beside such a shadow, in its width; and beside none, px. */
+const apartIn = { shadow: 0.05, lightPx: 0.08 };
 
-/** 0…1: whether one side's teeth stand out of step with the other's, or are wider, beyond chance. A shadow
- *  that adjoins the metal moves a side's outline along the axis too, and fills its roots. */
-function outOfStep(points: readonly OutlinePoint[], fit: ThreadFit, mmPerPx: number): number {
+/** How much more likely than without a shadow it is that one side's teeth stand so far out of step with
+ *  the other's, or are so much wider: it moves a side's outline along the axis too, and fills its roots. */
+function outOfStep(
+  points: readonly OutlinePoint[],
+  fit: ThreadFit,
+  widthMm: number,
+  mmPerPx: number,
+): number {
   const [left, right] = (['left', 'right'] as const).map((side) => {
     const flanks = flanksOf(points, fit, side);
     const [down, up] = [0, 1].map((odd) =>
@@ -41,9 +54,11 @@ function outOfStep(points: readonly OutlinePoint[], fit: ThreadFit, mmPerPx: num
     };
   });
   const square = (left.shift - right.shift) ** 2 + (left.halfWidth - right.halfWidth) ** 2;
-  if (!(square > (leastPx * mmPerPx) ** 2)) return 0;
-  const chi2 = square / (left.variance + right.variance);
-  return Math.max(0, Math.min(1, (chi2 - chance.from) / (chance.to - chance.from)));
+  const without = left.variance + right.variance + (apartIn.lightPx * mmPerPx) ** 2;
+  if (!Number.isFinite(without)) return 1;
+  const beside = without + (apartIn.shadow * widthMm) ** 2;
+  // Two Gaussians of two dimensions each.
+  return (without / beside) * portable.exp((square / without - square / beside) / 2);
 }
 
 /** Middle of what most agree on, and its variance. */
@@ -56,12 +71,14 @@ function meanOf(values: readonly number[]): { readonly mean: number; readonly va
 
 /** Depths, px inside the outline, between which a band of shadow is sought, and beyond it the metal. */
 const band = { from: 1, to: 10, metal: 8 };
-/** How much darker the band must be on one side than on the other, in the light of the paper: from not
- *  at all to quite; and how steady its depth is at least, px between quartiles. */
-const darker = { from: 0.12, to: 0.2 };
-const steadyPx = 3;
+/** By how much darker the band is on one side than on the other, in the light of the paper: from telling
+ *  nothing to telling as much as it may; and how steady its depth is at least, px between quartiles. */
+const darker = { from: 0.06, to: 0.1 };
+const steadyPx = 2;
+const mostTelling = 30;
 
-/** Whether on one side's crests a dark band lies between paper and metal, and none on the other's. */
+/** How much more likely a shadow makes it that on one side's crests a dark band lies between paper and
+ *  metal, and none on the other's. */
 function darkBand(
   view: OutlineView,
   frame: AxisFrame,
@@ -71,9 +88,10 @@ function darkBand(
   const [less, more] = (['left', 'right'] as const)
     .map((side) => bandOn(view, frame, points, fit, side))
     .sort((a, b) => a.darker - b.darker);
-  if (!(more.spreadPx <= steadyPx)) return 0;
+  if (!(more.spreadPx <= steadyPx)) return 1;
   const apart = more.darker - less.darker;
-  return Math.max(0, Math.min(1, (apart - darker.from) / (darker.to - darker.from)));
+  const share = (apart - darker.from) / (darker.to - darker.from);
+  return 1 + (mostTelling - 1) * Math.max(0, Math.min(1, share));
 }
 
 function bandOn(

@@ -5,7 +5,7 @@ import type { OutlineModel, OutlineParameters } from './outline-model';
  *  radius: little while scatter is noise, all of a thread's depth when there is no outline. */
 export function raggedMm(scatterMm: number, pitchMm: number): number {
   const share = scatterMm / pitchMm;
-  return pitchMm * (0.45 * Math.max(0, share - 0.04) + 1.5 * Math.max(0, share - 0.1));
+  return pitchMm * (0.45 * Math.max(0, share - 0.04) + 2 * Math.max(0, share - 0.1));
 }
 
 /** Standard deviation by the median, mm. */

@@ -40,7 +40,7 @@ export interface ThreadSolution {
   readonly fit: ThreadFit;
   /** By how much the crest radius depends on which of the likely forms the thread has. */
   readonly uFormMm: number;
-  /** 0…1: how much speaks for a shadow that passes for metal on one side. */
+  /** Probability of a shadow that passes for metal on one side. */
   readonly lampShadow: number;
   readonly ridges: RidgeFit | null;
   readonly points: readonly OutlinePoint[];

@@ -101,8 +101,8 @@ export function withUncertainty(
   const rangeMm = solution.frame.origin[2] - card.camera.centre[2];
   const nearer = (allowances.nearness * Math.sqrt(2 * fit.crestRadiusMm * biasMm)) / rangeMm;
   const apart = sidesApart(solution);
-  // Its direction is not known: of the width the root mean square over all.
-  const shadowed = field === 'dark' ? 0 : flashFired ? 1 : solution.lampShadow;
+  // A shadow or none, in any direction: the root mean square of what it may add.
+  const shadowed = field === 'dark' ? 0 : flashFired ? 1 : Math.sqrt(solution.lampShadow);
   const shadowMm = lampShadowMm(resting.heightMm, -card.camera.centre[2]) / Math.SQRT2;
   const hazy = hazySideMm(solution);
   const form = Math.hypot(
@@ -184,7 +184,7 @@ function hazySideMm({ points, fit }: ThreadSolution): number {
       return robustScatter(own.map((q) => q.r - fit.modelAt(side, q.s, q.slope)));
     })
     .sort((a, b) => a - b);
-  return 3 * Math.max(0, more - 2 * less);
+  return 3.5 * Math.max(0, more - 2 * less);
 }
 
 /** Mean weight of the points on the side that keeps less to the fit. */
