@@ -12,7 +12,7 @@ export function lampShadowMm(heightMm: number, cameraHeightMm: number): number {
 }
 
 /** Of photos on paper, so many before anything is known of the light. */
-const unseen = 0.1;
+const unseen = 0.15;
 
 /** Probability that such a shadow adjoins one side of a thread on paper, by Bayes from how the sides
  *  differ. Where metal is as dark as the shadow, and the shadow falls square to the axis, they do not. */

@@ -165,14 +165,14 @@ export function withUncertainty(
 /** Mean weight of points whose scatter is as stated, less a margin: 0.8 for a Gaussian. */
 const expectedAgreement = 0.62;
 
-/** Of a side that shows an edge on few of its cuts, what little is seen may be highlights inside it, when
- *  it does not keep to the thread closely either. 0…1. */
+/** Of a side that shows an edge on few of its cuts, what little is seen may be highlights inside it, the
+ *  more so when it does not keep to the thread closely either. 0…1. */
 function missingSide({ points, fit, zone, mmPerPx }: ThreadSolution): number {
   const cuts = (zone.toS - zone.fromS) / (0.5 * mmPerPx);
   const left = points.filter(({ side }) => side === 'left').length;
   const seen = Math.min(left, points.length - left) / cuts;
   const loose = (fit.scatterMm / fit.pitchMm - 0.03) / 0.05;
-  return Math.max(0, 1 - seen / 0.4) * Math.max(0, Math.min(1, loose));
+  return Math.max(0, 1 - seen / 0.4) * Math.max(0.3, Math.min(1, loose));
 }
 
 /** A side whose points keep far less closely to the thread than the other's, as in shadow, may show
