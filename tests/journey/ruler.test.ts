@@ -115,7 +115,8 @@ describe('drawings of a screw beside a rule', () => {
       expect(Math.abs(errors.ratio)).toBeLessThan(0.024);
       expect(errors.relative).toBeLessThan(0.07);
       expect(Math.min(errors.uPitch, errors.uMajor)).toBeGreaterThan(0.01);
-      expect(result.measurement.correlation).toBeGreaterThan(0.7);
+      // The scale is common; the shadow that a lamp might throw beside a small screw is not.
+      expect(result.measurement.correlation).toBeGreaterThan(0.55);
     },
     60_000,
   );

@@ -34,10 +34,21 @@ const heights = new Float64Array(nodes);
 export function toothContour(shape: ToothShape, slant: number): Float64Array {
   const slope = 1 / portable.tan(shape.halfAngleRad);
   const corner = cornerOf(shape.rounding, slant, slope);
+  // Roots are rounded as crests are, the less the more they fill.
+  const hollow = Math.max(0, shape.rounding - slant);
+  const hollowReach = hollow * portable.cos(shape.halfAngleRad);
+  const deepest =
+    corner(0.5 - shape.flat / 2) - hollow * (1 / portable.sin(shape.halfAngleRad) - 1);
   const height = (x: number) => {
-    const off = Math.abs(x - Math.round(x)) - shape.flat / 2;
+    const turn = Math.abs(x - Math.round(x));
+    const off = turn - shape.flat / 2;
     if (off <= 0) return 0;
-    return -Math.min(shape.depth, corner(off));
+    const beside = 0.5 - turn;
+    const fall =
+      beside < hollowReach
+        ? deepest - hollow + Math.sqrt(hollow * hollow - beside * beside)
+        : corner(off);
+    return -Math.min(shape.depth, fall);
   };
   const sigma = Math.max(0.004, shape.blur);
   const contour = new Float64Array(phases / 2 + 1);
