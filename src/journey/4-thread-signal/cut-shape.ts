@@ -30,7 +30,7 @@ export const contrast = ([inside, outside]: readonly [number, number]) => ({
   darkOverBright: Math.max(0, Math.min(inside, outside)) / Math.max(inside, outside, 1),
 });
 
-export const tableStep = 0.1;
+export const tableStep = 0.2;
 /** Shapes are shared between cuts that differ by less: steps of perPx, of ln radius and of the root of
  *  the contrast. */
 const steps = { perPx: 0.2, lnRadius: 0.1, contrast: 0.125 };

@@ -79,12 +79,13 @@ export function outlineEdges(
   const row = (r: number) => Math.round((r - strip.fromR) / stepMm);
   const points: OutlinePoint[] = [];
   const column = new Float64Array(strip.rows);
+  const scratch = { value: new Float64Array(strip.rows), changes: new Float64Array(strip.rows) };
   const middle = bands[bands.length >> 1];
   const shapes = shapesOfCuts(response);
   for (let i = 0; i < strip.columns; i++) {
     for (let j = 0; j < strip.rows; j++) column[j] = strip.values[j * strip.columns + i];
     const { fromR, toR, steepness = 0 } = bands[Math.min(i, bands.length - 1)];
-    const at = outlineAt(column, row(fromR), row(toR), field);
+    const at = outlineAt(column, row(fromR), row(toR), field, scratch);
     if (at < 0) continue;
     // Where the outline runs oblique to the cut, all that it shows is stretched.
     const stretch = Math.hypot(1, steepness);
@@ -130,24 +131,26 @@ export function placed(camera: PosedCamera, frame: AxisFrame, edge: PhotoEdge): 
  *  and of several alike the outermost. On black there are no shadows, and bright metal mirrors the
  *  black beside it, so that the outline may be a faint rise outside a glaring one: the outermost
  *  change that stands out of the background's own noise. */
-function outlineAt(column: Float64Array, from: number, to: number, field: Field): number {
+function outlineAt(
+  column: Float64Array,
+  from: number,
+  to: number,
+  field: Field,
+  { value, changes }: Scratch,
+): number {
   const first = Math.max(3, from);
   const last = Math.min(column.length - 4, to);
-  const end = Math.min(last + 42, column.length);
-  const value = new Float64Array(column.length);
+  // Beyond the band only the noise of a black background is of interest.
+  const end = Math.min(last + (field === 'light' ? 4 : 42), column.length);
   for (let j = first - 3; j < end; j++)
     value[j] = field === 'light' ? portable.log(column[j] + 2) : Math.sqrt(column[j]);
-  const changes = new Float64Array(column.length);
   let best = 0;
   for (let j = first - 1; j < end - 2; j++) {
     changes[j] = Math.abs(value[j + 2] - value[j - 2]);
     if (j >= first && j <= last) best = Math.max(best, changes[j]);
   }
   if (!(best > 0)) return -1;
-  const quiet = changes.slice(last + 3, Math.max(last + 3, Math.min(last + 40, column.length - 2)));
-  quiet.sort();
-  const noise = quiet[quiet.length >> 1] ?? 0;
-  const level = field === 'light' ? 0.6 * best : Math.max(0.15 * best, 6 * noise, 0.25);
+  const level = field === 'light' ? 0.6 * best : standingOut(changes, last + 3, end - 2, best);
   for (let j = last; j >= first; j--) {
     // On black the metal is the brighter one, however faint.
     if (field === 'dark' && value[j - 2] < value[j + 2]) continue;
@@ -155,6 +158,17 @@ function outlineAt(column: Float64Array, from: number, to: number, field: Field)
     if (change > level && change >= changes[j - 1] && change >= changes[j + 1]) return j;
   }
   return -1;
+}
+
+/** One column's worth, used again for each. */
+interface Scratch {
+  readonly value: Float64Array;
+  readonly changes: Float64Array;
+}
+
+function standingOut(changes: Float64Array, from: number, to: number, best: number): number {
+  const quiet = changes.slice(from, Math.max(from, to)).sort();
+  return Math.max(0.15 * best, 6 * (quiet[quiet.length >> 1] ?? 0), 0.25);
 }
 
 /** The frame with `left` turned to the wanted side, so that r grows outwards. */

@@ -1,4 +1,3 @@
-import type { Estimate } from '../../quantity/estimate';
 import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
@@ -22,15 +21,15 @@ import { usualRim } from '../4-thread-signal/rim-edge';
 import { hexRatio, type ThreadPlace } from '../4-thread-signal/thread-place';
 import { atHeight, mmPerPxAt, recentred } from './axis-moves';
 import { crestRim } from './crest-rim';
-import { fitParameters, fitThread, type ThreadFit } from './fit-thread';
+import { fitAsMade } from './fit-as-made';
+import { fitThread, type ThreadFit } from './fit-thread';
 import { closer, contrastOf, handOf } from './hand';
 import { type Resting, widestHalfWidth } from './hex-height';
 import { lampShadow } from './lamp-shadow';
 import { ridgeEstimate } from './ridge-estimate';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, type Extent, grownWhile, outlineAgrees } from './thread-extent';
-import { anyForm, formsNear } from './thread-form';
-import { onWholeFlanks } from './whole-flanks';
+import { anyForm } from './thread-form';
 
 /** Everything stage 5 knows of one thread; uncertainty.ts turns it into a measurement. */
 export interface ThreadSolution {
@@ -86,7 +85,7 @@ export function solveThread(
     toR: reachMm + (place.envelopeMm ? 0.4 : 0.6),
   });
   let rim = usualRim[field];
-  let points = edges(zone, wide(place.zone.periodMm));
+  let points: readonly OutlinePoint[] = edges(zone, wide(place.zone.periodMm));
   // The spectrum magnifies: ridges lie nearer to the camera than the axis.
   const begun = chooseStart(
     [place.zone.periodMm * 0.97, place.zone.periodMm * 0.485]
@@ -189,28 +188,12 @@ export function solveThread(
     if (left && contrast > 0.8) left = solve(from, -1, left);
     fit = closer(right, left);
   }
-  for (let again = 0; again < 2; again++) {
-    const whole = onWholeFlanks(points, fit);
-    if (whole.length === points.length) break;
-    points = whole;
-    const from = continued(fit, middle());
-    right &&= solve(from, 1, right);
-    left &&= solve(from, -1, left);
-    fit = closer(right, left);
-  }
-  // Only now do pitch, diameter and taper tell which crests and roots to expect.
-  const crests = formsNear(fit.pitchMm, 2 * fit.crestRadiusMm, taperSeen(fit)).map((near) => {
-    form = near.form;
-    const from = continued(fit, middle());
-    return { ...near, fit: solve(from, fit === right ? 1 : -1, fit) };
+  const handed = fit === right ? 1 : -1;
+  const finished = fitAsMade(points, fit, (kept, warm, as) => {
+    points = kept;
+    form = as;
+    return solve(continued(warm, middle()), handed, warm);
   });
-  const likeliest = crests.reduce((a, b) => (b.share > a.share ? b : a));
-  const uFormMm = Math.sqrt(
-    crests.reduce(
-      (sum, c) => sum + c.share * (c.fit.crestRadiusMm - likeliest.fit.crestRadiusMm) ** 2,
-      0,
-    ),
-  );
   if ((zone.toS - zone.fromS) / fit.pitchMm < 3)
     return refuse('too-few-turns', 'Show at least four turns of the thread, unobstructed.');
   const contrast = contrastOf(right, left);
@@ -218,11 +201,9 @@ export function solveThread(
     frame,
     resting,
     hexHalfWidthMm,
-    fit: likeliest.fit,
-    uFormMm,
-    lampShadow: lampShadow(view, frame, points, likeliest.fit),
+    ...finished,
+    lampShadow: lampShadow(view, frame, finished.points, finished.fit),
     ridges,
-    points,
     zone,
     middleS: middle(),
     mmPerPx,
@@ -248,13 +229,6 @@ export function bothSidesSpeak(points: readonly OutlinePoint[], fit: ThreadFit):
     heard[q.side] += fit.weights[i];
   });
   return Math.min(heard.left, heard.right) > 0.3 * Math.max(heard.left, heard.right);
-}
-
-/** Taper on diameter as far as the outline tells it. */
-function taperSeen({ halfTaper, covariance }: ThreadFit): Estimate | null {
-  const k = fitParameters.indexOf('halfTaper');
-  const u = Math.hypot(2 * Math.sqrt(covariance[k * fitParameters.length + k]), 0.003);
-  return u < 0.01 ? { value: 2 * halfTaper, u } : null;
 }
 
 interface Surface {
