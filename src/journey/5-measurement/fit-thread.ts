@@ -115,6 +115,19 @@ export function fitThread(
     return points.map((q) => q.r - at(q.side, q.s, q.slope));
   };
   const h = 0.01;
+  /** An edge is as sure square to itself everywhere: along a cut the less, the steeper it runs. */
+  const steepnessOf = (p: ArrayLike<number>) => {
+    const contours = contoursOf(p);
+    const out = Float64Array.from(points, (q, i) => {
+      const phase = phaseOf(p, q.side, q.s);
+      const rise =
+        (toothAt(contours, tilts[i], phase + h) - toothAt(contours, tilts[i], phase - h)) / (2 * h);
+      return Math.hypot(1, rise);
+    });
+    const order = Float64Array.from(out).sort();
+    const usual = order[n >> 1];
+    return out.map((v) => v / usual);
+  };
   /** Derivatives along the outline in closed form; those of the tooth's shape by differences. */
   const differentiate = (
     p: Float64Array,
@@ -174,7 +187,11 @@ export function fitThread(
     const widening =
       (ragged * Math.sqrt(inflation)) /
       Math.min(1, Math.max(0.2, 1.3 * balance * Math.sqrt(balance)));
-    const sigmas = Float64Array.from(points, (q) => widening * Math.hypot(scatter, 1.5 * q.uMm));
+    const leaning = steepnessOf(current);
+    const sigmas = Float64Array.from(
+      points,
+      (q, i) => widening * Math.hypot(scatter * leaning[i], 1.5 * q.uMm),
+    );
     fit = leastSquares({
       parameters: current,
       count: n + 9,

@@ -12,7 +12,7 @@ import type { Extent } from './thread-extent';
 const ridgeDrift = { light: 0.04, dark: 0.022 };
 /** The more aslant the view along the thread, the more of each flank is hidden, and the more that changes
  *  from end to end: slope of the view at which the drift is √2 of that seen square. */
-const aslant = 0.2;
+const aslant = 0.25;
 
 /** Ridges lie on a cylinder whose radius is uncertain by part of the thread's depth: nearer to the
  *  camera everything looks larger. */
