@@ -22,6 +22,23 @@ export interface DrawnScrew {
   readonly seed: number;
 }
 
+/** M8 on a light table, 20 px per mm. */
+export const m8: DrawnScrew = {
+  pitchMm: 1.25,
+  majorMm: 7.9,
+  threadMm: 25,
+  headMm: { across: 14, length: 6 },
+  pxPerMm: 20,
+  axisHeightMm: 3.5,
+  distanceMm: 250,
+  angleRad: 0,
+  gapMm: 11,
+  table: 215,
+  metal: 150,
+  divisionMm: 1,
+  seed: 3,
+};
+
 const widthMm = 90;
 const heightMm = 62;
 /** Upper edge of the rule, mm from the top; the rule runs across the whole picture. */

@@ -10,7 +10,7 @@ import {
 import { identifyPhoto } from '../../src/journey/identify';
 import type { Vision } from '../../src/vision/vision';
 import { makeExif, makePng, withExif, withoutExif } from './1-photo/make-files';
-import { type DrawnScrew, drawScrew, marksOf } from './drawn-screw';
+import { drawScrew, m8, marksOf } from './drawn-screw';
 
 let vision: Vision;
 beforeAll(async () => {
@@ -51,22 +51,6 @@ test.each([
   },
   60_000,
 );
-
-const m8: DrawnScrew = {
-  pitchMm: 1.25,
-  majorMm: 7.9,
-  threadMm: 25,
-  headMm: { across: 14, length: 6 },
-  pxPerMm: 20,
-  axisHeightMm: 3.5,
-  distanceMm: 250,
-  angleRad: 0,
-  gapMm: 11,
-  table: 215,
-  metal: 150,
-  divisionMm: 1,
-  seed: 3,
-};
 
 test.each([
   [1, ['ruler-without-pose', 'no-focal-length', 'flash-fired']],

@@ -13,7 +13,7 @@ import { identifyPhoto } from '../../src/journey/identify';
 import { markers } from '../../src/scale-card/geometry';
 import type { Vision } from '../../src/vision/vision';
 import { makePng } from './1-photo/make-files';
-import { type DrawnScrew, drawScrew, marksOf } from './drawn-screw';
+import { type DrawnScrew, drawScrew, m8, marksOf } from './drawn-screw';
 
 type Ruler = NonNullable<MeasureOptions['ruler']>;
 
@@ -36,21 +36,6 @@ const identify = (
     () => {},
   );
 
-const m8: DrawnScrew = {
-  pitchMm: 1.25,
-  majorMm: 7.9,
-  threadMm: 25,
-  headMm: { across: 14, length: 6 },
-  pxPerMm: 20,
-  axisHeightMm: 3.5,
-  distanceMm: 250,
-  angleRad: 0,
-  gapMm: 11,
-  table: 215,
-  metal: 150,
-  divisionMm: 1,
-  seed: 3,
-};
 const drawn = (screw: DrawnScrew) =>
   makePng(drawScrew(screw, (image, px) => vision.blur(image, px)));
 

@@ -2,12 +2,10 @@ import { describe, expect, it } from 'vitest';
 import type { OutlinePoint } from '../../../src/journey/4-thread-signal/outline-edges';
 import { fitThread } from '../../../src/journey/5-measurement/fit-thread';
 import { raggedMm } from '../../../src/journey/5-measurement/outline-scatter';
-import { anyForm } from '../../../src/journey/5-measurement/thread-form';
 import { seededRandom } from '../../../src/quantity/random';
+import { drawnPriors, drawnThread, startAt } from './drawn-outline';
 
-const pitchMm = 1.5;
-const radiusMm = 8;
-const flat = 0.14;
+const { pitchMm, radiusMm, flat } = drawnThread;
 
 /** Crest flats and straight 60° flanks down to 0.61 p: ISO 68-1, drawn here on its own. */
 function tooth(turns: number): number {
@@ -37,25 +35,11 @@ function outline(turn: number, offsetMm: number, noiseMm: number): OutlinePoint[
   );
 }
 
-const start = (pitch: number) => ({
-  pitchMm: pitch,
-  crestS: 0.6,
-  left: [radiusMm - 0.4, 0] as const,
-  right: [radiusMm - 0.4, 0] as const,
-  amplitudeMm: 0.4,
-  explained: 0.9,
-});
-const priors = {
-  blurMm: 0.02,
-  form: anyForm,
-  handed: 1 as const,
-  ridges: null,
-  mmPerPx: 0.1,
-};
+const start = (pitch: number) => startAt(pitch, 0.6);
 
 describe('a thread fitted to its outline', () => {
   it.each([0, 0.012, -0.015])('axis turned by %f rad: pitch, radius and turn come out', (turn) => {
-    const fit = fitThread(outline(turn, 0.2, 0.01), 0, start(1.49), priors);
+    const fit = fitThread(outline(turn, 0.2, 0.01), 0, start(1.49), drawnPriors);
     expect(fit.pitchMm / pitchMm - 1).toBeCloseTo(0, 3);
     expect(fit.crestRadiusMm).toBeCloseTo(radiusMm, 1);
     expect(Math.abs(fit.axisTurn - turn)).toBeLessThan(0.001);
@@ -65,12 +49,12 @@ describe('a thread fitted to its outline', () => {
   });
 
   it('a start half a tooth away and 1 % off finds the same valley', () => {
-    const right = fitThread(outline(0, 0, 0.01), 0, start(1.5), priors);
+    const right = fitThread(outline(0, 0, 0.01), 0, start(1.5), drawnPriors);
     const wrong = fitThread(
       outline(0, 0, 0.01),
       0,
       { ...start(1.515), crestS: pitchMm / 2 },
-      priors,
+      drawnPriors,
     );
     expect(wrong.pitchMm).toBeCloseTo(right.pitchMm, 4);
     expect(wrong.scatterMm).toBeCloseTo(right.scatterMm, 3);
@@ -84,7 +68,7 @@ describe('a thread fitted to its outline', () => {
     // As if the highlight on that flank moved along as the view turns: 1 % over the whole.
     const drifting = rising.map((q) => ({ ...q, s: q.s * 1.01 }));
     const ridges = { value: pitchMm, u: 0.003 };
-    const fit = fitThread(drifting, 0, start(1.5), { ...priors, ridges });
+    const fit = fitThread(drifting, 0, start(1.5), { ...drawnPriors, ridges });
     expect(fit.flankBalance).toBeLessThan(0.4);
     expect(fit.pitchMm / pitchMm - 1).toBeLessThan(0.006);
   });

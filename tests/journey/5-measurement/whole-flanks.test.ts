@@ -1,13 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { OutlinePoint } from '../../../src/journey/4-thread-signal/outline-edges';
 import { fitThread } from '../../../src/journey/5-measurement/fit-thread';
-import { anyForm } from '../../../src/journey/5-measurement/thread-form';
 import { onWholeFlanks } from '../../../src/journey/5-measurement/whole-flanks';
 import { seededRandom } from '../../../src/quantity/random';
+import { drawnPriors, drawnThread, startAt } from './drawn-outline';
 
-const pitchMm = 1.5;
-const radiusMm = 8;
-const flat = 0.14;
+const { pitchMm, radiusMm, flat } = drawnThread;
 
 /** ISO 68-1's crest flats and straight flanks, and beside them a cone or chamfer that cuts them off. */
 function outline(cutFromTurns: number, noiseMm: number): OutlinePoint[] {
@@ -25,22 +23,8 @@ function outline(cutFromTurns: number, noiseMm: number): OutlinePoint[] {
   );
 }
 
-const start = {
-  pitchMm: 1.49,
-  crestS: 0,
-  left: [radiusMm - 0.4, 0] as const,
-  right: [radiusMm - 0.4, 0] as const,
-  amplitudeMm: 0.4,
-  explained: 0.9,
-};
-const priors = {
-  blurMm: 0.02,
-  form: anyForm,
-  handed: 1 as const,
-  ridges: null,
-  mmPerPx: 0.1,
-};
-const fitted = (points: readonly OutlinePoint[]) => fitThread(points, 0, start, priors);
+const fitted = (points: readonly OutlinePoint[]) =>
+  fitThread(points, 0, startAt(1.49, 0), drawnPriors);
 
 describe('flanks at the ends of a thread', () => {
   it('whole to the last: all are kept', () => {
