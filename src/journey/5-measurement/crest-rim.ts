@@ -1,11 +1,11 @@
 import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
 import { levels } from '../2-card-pose/edge-profile';
-import { sampleLinear } from '../2-card-pose/sampling';
-import { type AxisFrame, photoAt } from '../4-thread-signal/axis-frame';
+import type { AxisFrame } from '../4-thread-signal/axis-frame';
 import { contrast, shapesOfCuts } from '../4-thread-signal/cut-shape';
 import type { OutlinePoint, OutlineView } from '../4-thread-signal/outline-edges';
 import { fitRimEdge, usualRim } from '../4-thread-signal/rim-edge';
+import { crestCuts } from './crest-cuts';
 import type { ThreadFit } from './fit-thread';
 
 const shares = [0, 0.15, 0.3, 0.45, 0.6, 0.75];
@@ -15,6 +15,7 @@ const usualBlur = { value: 1.05, u: 0.1 };
 /** Profiles beside one another see the same scratches, and no metal keeps to one law: of so many only
  *  one is counted. */
 const oneIn = 15;
+const stepPx = 0.5;
 const inside = 6;
 const length = 17;
 
@@ -22,28 +23,23 @@ const length = 17;
  *  and edge lie square to the cut. The blur is free; both are common to all cuts. Points and fit are in
  *  `frame`. */
 export function crestRim(
-  { grey, camera, response, mmPerPx, field }: OutlineView,
+  view: OutlineView,
   frame: AxisFrame,
   points: readonly OutlinePoint[],
   fit: ThreadFit,
 ): Estimate {
-  const stepMm = 0.5 * mmPerPx;
-  const rangeMm = frame.origin[2] - camera.centre[2];
-  const profiles = points.flatMap(({ side, s, r }, i) => {
-    const phase = fit.phaseOf(side, s);
-    if (fit.weights[i] < 0.5 || Math.abs(phase - Math.round(phase)) > 0.05) return [];
-    const sign = side === 'left' ? 1 : -1;
-    const profile = Float64Array.from({ length }, (_, k) => {
-      const at = r + (k - inside) * stepMm;
-      const [x, y] = photoAt(camera, frame, s, sign * at * Math.hypot(1, at / rangeMm));
-      return sampleLinear(grey, x, y);
-    });
-    return profile.every(Number.isFinite) ? [profile] : [];
-  });
+  const profiles = crestCuts(view, frame, points, fit, {
+    leastWeight: 0.5,
+    phaseWithin: 0.05,
+    stepPx,
+    inside,
+    length,
+  }).map(({ profile }) => profile);
+  const { response, mmPerPx, field } = view;
   const usual = usualRim[field];
   const shapes = shapesOfCuts(response);
-  const radius = fit.crestRadiusMm / stepMm;
-  const perPx = mmPerPx / stepMm;
+  const radius = fit.crestRadiusMm / (stepPx * mmPerPx);
+  const perPx = 1 / stepPx;
   const costs = shares.map((value) =>
     Math.min(
       ...blurs.map((blur) => {

@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
-import { sampleLinear } from '../2-card-pose/sampling';
-import { type AxisFrame, photoAt } from '../4-thread-signal/axis-frame';
-import type { OutlinePoint, OutlineView, Side } from '../4-thread-signal/outline-edges';
+import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import type { OutlinePoint, OutlineView } from '../4-thread-signal/outline-edges';
+import { type CrestCut, crestCuts } from './crest-cuts';
 import type { ThreadFit } from './fit-thread';
 import { flanksOf, median } from './flanks';
 
@@ -71,6 +71,8 @@ function meanOf(values: readonly number[]): { readonly mean: number; readonly va
 
 /** Depths, px inside the outline, between which a band of shadow is sought, and beyond it the metal. */
 const band = { from: 1, to: 10, metal: 8 };
+const stepPx = 0.5;
+const inside = (band.to + band.metal) / stepPx;
 /** By how much darker the band is on one side than on the other, in the light of the paper: from telling
  *  nothing to telling as much as it may; and how steady its depth is at least, px between quartiles. */
 const darker = { from: 0.06, to: 0.1 };
@@ -85,8 +87,15 @@ function darkBand(
   points: readonly OutlinePoint[],
   fit: ThreadFit,
 ): number {
+  const cuts = crestCuts(view, frame, points, fit, {
+    leastWeight: 0.4,
+    phaseWithin: 0.12,
+    stepPx,
+    inside,
+    length: inside + 4 / stepPx + 1,
+  });
   const [less, more] = (['left', 'right'] as const)
-    .map((side) => bandOn(view, frame, points, fit, side))
+    .map((side) => bandOn(cuts.filter(({ point }) => point.side === side)))
     .sort((a, b) => a.darker - b.darker);
   if (!(more.spreadPx <= steadyPx)) return 1;
   const apart = more.darker - less.darker;
@@ -94,41 +103,26 @@ function darkBand(
   return 1 + (mostTelling - 1) * Math.max(0, Math.min(1, share));
 }
 
-function bandOn(
-  { grey, camera, mmPerPx }: OutlineView,
-  frame: AxisFrame,
-  points: readonly OutlinePoint[],
-  fit: ThreadFit,
-  side: Side,
-): { readonly darker: number; readonly spreadPx: number } {
-  const stepPx = 0.5;
-  const rangeMm = frame.origin[2] - camera.centre[2];
-  const cuts = points.flatMap((q, i) => {
-    const phase = fit.phaseOf(side, q.s);
-    if (q.side !== side || fit.weights[i] < 0.4 || Math.abs(phase - Math.round(phase)) > 0.12)
-      return [];
-    const at = (depthPx: number) => {
-      const r = q.r - depthPx * mmPerPx;
-      const across = (side === 'left' ? r : -r) * Math.hypot(1, r / rangeMm);
-      return sampleLinear(grey, ...photoAt(camera, frame, q.s, across));
-    };
-    const paper = (at(-4) + at(-3.5) + at(-3)) / 3;
-    let dark = { depth: 0, light: Number.POSITIVE_INFINITY };
-    for (let d = band.from; d < band.to; d += stepPx)
-      if (at(d) < dark.light) dark = { depth: d, light: at(d) };
-    let metal = { depth: dark.depth, light: dark.light };
-    for (let d = dark.depth; d < dark.depth + band.metal; d += stepPx)
-      if (at(d) > metal.light) metal = { depth: d, light: at(d) };
-    let edge = dark.depth;
-    while (edge < metal.depth && at(edge) < (dark.light + metal.light) / 2) edge += stepPx;
-    const deep = (metal.light - dark.light) / paper;
-    return Number.isFinite(deep) ? [{ deep, edge }] : [];
-  });
+function bandOn(cuts: readonly CrestCut[]): {
+  readonly darker: number;
+  readonly spreadPx: number;
+} {
   if (cuts.length < 8) return { darker: 0, spreadPx: Number.POSITIVE_INFINITY };
-  const edges = cuts.map(({ edge }) => edge).sort((a, b) => a - b);
+  const seen = cuts.map(({ profile }) => {
+    const at = (depthPx: number) => profile[inside - depthPx / stepPx];
+    const paper = (at(-4) + at(-3.5) + at(-3)) / 3;
+    let dark = band.from;
+    for (let d = band.from; d < band.to; d += stepPx) if (at(d) < at(dark)) dark = d;
+    let metal = dark;
+    for (let d = dark; d < dark + band.metal; d += stepPx) if (at(d) > at(metal)) metal = d;
+    let edge = dark;
+    while (edge < metal && at(edge) < (at(dark) + at(metal)) / 2) edge += stepPx;
+    return { deep: (at(metal) - at(dark)) / paper, edge };
+  });
+  const edges = seen.map(({ edge }) => edge).sort((a, b) => a - b);
   const quartile = (share: number) => edges[Math.floor(share * edges.length)];
   return {
-    darker: median(cuts.map(({ deep }) => deep)),
+    darker: median(seen.map(({ deep }) => deep)),
     spreadPx: quartile(0.75) - quartile(0.25),
   };
 }

@@ -21,7 +21,7 @@ import { usualRim } from '../4-thread-signal/rim-edge';
 import { hexRatio, type ThreadPlace } from '../4-thread-signal/thread-place';
 import { atHeight, mmPerPxAt, recentred } from './axis-moves';
 import { crestRim } from './crest-rim';
-import { fitAsMade } from './fit-as-made';
+import { type FitAsMade, fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { closer, contrastOf, handOf } from './hand';
 import { type Resting, widestHalfWidth } from './hex-height';
@@ -32,17 +32,13 @@ import { completeTurns, type Extent, grownWhile, outlineAgrees } from './thread-
 import { anyForm } from './thread-form';
 
 /** Everything stage 5 knows of one thread; uncertainty.ts turns it into a measurement. */
-export interface ThreadSolution {
+export interface ThreadSolution extends FitAsMade {
   readonly frame: AxisFrame;
   readonly resting: Resting;
   readonly hexHalfWidthMm: number | null;
-  readonly fit: ThreadFit;
-  /** By how much the crest radius depends on which of the likely forms the thread has. */
-  readonly uFormMm: number;
   /** Probability of a shadow that passes for metal on one side. */
   readonly lampShadow: number;
   readonly ridges: RidgeFit | null;
-  readonly points: readonly OutlinePoint[];
   readonly zone: Extent;
   readonly middleS: number;
   readonly mmPerPx: number;
