@@ -113,7 +113,6 @@ export function withUncertainty(
     missingSide(solution) * pitchMm,
     hazy,
     apart > 0 ? 0.5 * pitchMm : 0,
-    shadowed * shadowMm,
   );
   const named = budgetBySource(result, sigma, [
     { name: 'focal-length', inputs: Array.from({ length: cameraParameters }, (_, i) => i) },
@@ -124,7 +123,11 @@ export function withUncertainty(
   ] as const);
   const budget: BudgetRow[] = [
     { source: 'edge-noise', pitchMm: edge.pitch, majorDiameterMm: edge.major },
-    { source: 'edge-bias', pitchMm: nearer * pitchMm, majorDiameterMm: bias },
+    {
+      source: 'edge-bias',
+      pitchMm: nearer * pitchMm,
+      majorDiameterMm: Math.hypot(bias, shadowed * shadowMm),
+    },
     {
       source: 'thread-form',
       pitchMm: Math.hypot(allowances.pitchRelative, apart / 2) * pitchMm,
