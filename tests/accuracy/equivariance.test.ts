@@ -73,7 +73,7 @@ describe('threads', () => {
         const off = Math.abs(turns - Math.round(turns));
         const depth = Math.min(0.61, Math.max(0, (off - 0.07) * Math.sqrt(3))) * 1.5;
         const r = 8 - depth + 0.01 * random.normal();
-        return { side, photo: [0, 0], s, r, slope: 0, uMm: 0.01, step: 90 };
+        return { side, photo: [0, 0], s, r, slope: 0, uMm: 0.01 };
       }),
     );
     // Half a turn about the line of sight: sides change places, and the axis runs the other way.

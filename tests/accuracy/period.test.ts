@@ -124,7 +124,6 @@ it('pitch by the joint fit of both sides, 6 to 10 turns: RMSE within 1.15 of the
         slope: 0,
         uMm: outline.noiseMm,
         blurMm,
-        step: 100,
       }));
       const trial = Array.from({ length: 21 }, (_, i) => pitchMm * (1 + (i - 10) * 0.008));
       const start = startPeriod(points, 0, trial);

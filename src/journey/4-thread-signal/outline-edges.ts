@@ -23,8 +23,6 @@ export interface OutlinePoint {
   /** Slope of the viewing ray along the axis. */
   readonly slope: number;
   readonly uMm: number;
-  /** Light outside less light inside, linear. */
-  readonly step: number;
 }
 
 /** Where to look on the cut at s, radii in mm (axis plane), and how steeply the outline is expected to
@@ -112,7 +110,6 @@ export function outlineEdges(
         side,
         photo,
         uMm: fit.u * stepMm,
-        step: fit.outside - fit.inside,
       }),
     );
   }

@@ -29,7 +29,6 @@ function outline(turn: number, offsetMm: number, noiseMm: number): OutlinePoint[
         r: r + sign * (offsetMm + turn * s) + noiseMm * random.normal(),
         slope: 0,
         uMm: 0.01,
-        step: 100,
       };
     }),
   );

@@ -24,7 +24,6 @@ function solution(share: number): ThreadSolution {
         r: r + 0.01 * random.normal(),
         slope: 0,
         uMm: 0.01,
-        step: 100,
       };
     }),
   );

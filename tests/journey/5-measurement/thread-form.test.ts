@@ -73,7 +73,6 @@ describe('a Whitworth thread fitted', () => {
         r: r + 0.005 * random.normal(),
         slope: 0,
         uMm: 0.01,
-        step: 100,
       };
     }),
   );

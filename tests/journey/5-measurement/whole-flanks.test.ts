@@ -18,7 +18,7 @@ function outline(cutFromTurns: number, noiseMm: number): OutlinePoint[] {
       const tooth = -Math.min(0.61, Math.max(0, (off - flat / 2) * Math.sqrt(3))) * pitchMm;
       const chamfer = Math.min(0, (cutFromTurns - s / pitchMm) * 1.1 * pitchMm);
       const r = radiusMm + Math.min(tooth, chamfer) + noiseMm * random.normal();
-      return { side, photo: [0, 0], s, r, slope: 0, uMm: 0.01, step: 100 };
+      return { side, photo: [0, 0], s, r, slope: 0, uMm: 0.01 };
     }),
   );
 }
