@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { drawCamera } from '../../fixtures/synthetic/camera';
 import { idealCard } from '../../fixtures/synthetic/ideal-edge';
 import { gaussianBlur } from '../../fixtures/synthetic/sensor';
+import { flat as level } from '../../src/journey/2-card-pose/card-bow';
 import {
   edgeResponse,
   gaussianResponse,
@@ -28,7 +29,7 @@ function photo(sigmaPx: number, afterwards: number) {
     data = Uint8Array.from(soft, (v) => Math.round(v));
   }
   const grey = { width, height, data };
-  return edgeResponse(grey, posedFromSynthetic(camera), ids, flat, 0.9);
+  return edgeResponse(grey, posedFromSynthetic(camera), level, ids, flat, 0.9);
 }
 const at = (values: ArrayLike<number>, px: number) =>
   values[(values.length - 1) / 2 + px / responseStepPx]!;
@@ -60,7 +61,7 @@ describe('how a photo draws the edges of its card', () => {
     const camera = drawCamera({ widthPx: 500, tiltRad: 0, heightMm: 300, fill: 0.9 }, random);
     const look = { ink: 0.05, paper: 0.75, sigmaPx: 0.6, noise: 1 };
     const grey = { width: 500, height: 375, data: idealCard(camera, look, random) };
-    const { values } = edgeResponse(grey, posedFromSynthetic(camera), ids, flat, 0.7);
+    const { values } = edgeResponse(grey, posedFromSynthetic(camera), level, ids, flat, 0.7);
     expect([...values]).toEqual([...gaussianResponse(0.7).values]);
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { drawCamera, projectPoint, type SyntheticCamera } from '../../fixtures/synthetic/camera';
 import { edgeBound, edgeImage, idealCard } from '../../fixtures/synthetic/ideal-edge';
 import { atHeight } from '../../src/journey/2-card-pose/camera';
+import { flat } from '../../src/journey/2-card-pose/card-bow';
 import { fitEdge } from '../../src/journey/2-card-pose/edge-profile';
 import { markerEdges } from '../../src/journey/2-card-pose/marker-edges';
 import { poseFromMarkers } from '../../src/journey/2-card-pose/pose-from-markers';
@@ -66,6 +67,7 @@ describe('marker sides on ideal images, noise 3 grey levels', () => {
       const points = markerEdges(
         grey,
         posedFromSynthetic(camera),
+        flat,
         markers.map((m) => m.id),
         1.5,
         { x: 1, y: 1 },

@@ -2,6 +2,7 @@ import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { MeasureOptions } from '../identification';
 import { posed } from './camera';
+import { flat } from './card-bow';
 import { gaussianResponse } from './edge-response';
 import type { FoundCard } from './find-card';
 import { cameraParameters } from './fit-camera';
@@ -50,12 +51,14 @@ export function cameraAbove(
     covariance: new Float64Array(cameraParameters * cameraParameters),
     insetPx: 0,
     uInsetPx: 0,
+    scale: 1,
+    cost: 0,
     blurPx,
     response: gaussianResponse(blurPx),
     rmsPx: 0,
     sideRmsPx: 0,
-    bowMm: [0, 0],
-    uBowMm: [0, 0],
+    bow: flat,
+    largestBow: { riseMm: 0, uMm: 0 },
     edgePoints: [],
     tiltRad: 0,
     notFlat: false,

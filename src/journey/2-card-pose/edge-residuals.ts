@@ -1,5 +1,9 @@
+import { card } from '../../scale-card/geometry';
 import { type PosedCamera, project, type Vec3 } from './camera';
+import { type Bow, bowAtMm } from './card-bow';
 import type { EdgePoint } from './marker-edges';
+
+const middle = [card.widthMm / 2, card.heightMm / 2] as const;
 
 /** Edge points as flat arrays, with the direction square to their side as the photo shows it: it turns
  *  so little while the pose settles that it may stand still. */
@@ -7,6 +11,8 @@ export interface Facing {
   readonly n: number;
   readonly x: Float64Array;
   readonly y: Float64Array;
+  /** Below the plane z = 0; without the bow. */
+  readonly z: Float64Array;
   readonly u: Float64Array;
   readonly v: Float64Array;
   readonly nx: Float64Array;
@@ -20,12 +26,12 @@ export function facing(
 ): Facing {
   const pick = (f: (p: EdgePoint) => number) => Float64Array.from(points, f);
   const normals = points.map((p) => {
-    const at: Vec3 = [p.onCard[0] * shape.scaleX, p.onCard[1] * shape.scaleY, 0];
+    const at: Vec3 = [p.onCard[0] * shape.scaleX, p.onCard[1] * shape.scaleY, p.onCard[2]];
     const here = project(camera, at);
     const [ox, oy] = p.outward;
     // Square to the side as seen, not the image of the card's normal: under an oblique view that one
     // leans, and a stretch of the print, which slides points along their side, would show in it.
-    const next = project(camera, [at[0] - 0.2 * oy, at[1] + 0.2 * ox, 0]);
+    const next = project(camera, [at[0] - 0.2 * oy, at[1] + 0.2 * ox, at[2]]);
     const d = [next[1] - here[1], here[0] - next[0]];
     const length = Math.hypot(d[0], d[1]);
     return [d[0] / length, d[1] / length];
@@ -34,6 +40,7 @@ export function facing(
     n: points.length,
     x: pick((p) => p.onCard[0] * shape.scaleX),
     y: pick((p) => p.onCard[1] * shape.scaleY),
+    z: pick((p) => p.onCard[2]),
     u: pick((p) => p.measured[0]),
     v: pick((p) => p.measured[1]),
     nx: Float64Array.from(normals, (d) => d[0]),
@@ -47,17 +54,16 @@ export function across(
   camera: PosedCamera,
   sides: Facing,
   aspect: number,
-  bowX: number,
-  bowY: number,
+  bow: Bow,
   out: Float64Array,
 ): void {
   const { R, translation: t, fPx, k1, cx, cy } = camera;
   for (let i = 0; i < sides.n; i++) {
     const X = sides.x[i] * (1 - aspect / 2);
     const Y = sides.y[i] * (1 + aspect / 2);
-    const a = (X - 92) / 92;
-    const b = (Y - 68) / 68;
-    const Z = -(bowX * (1 - a * a) + bowY * (1 - b * b));
+    const a = (X - middle[0]) / bowAtMm;
+    const b = (Y - middle[1]) / bowAtMm;
+    const Z = sides.z[i] - (bow[0] * a * a + bow[1] * a * b + bow[2] * b * b);
     const z = R[6] * X + R[7] * Y + R[8] * Z + t[2];
     const x = (R[0] * X + R[1] * Y + R[2] * Z + t[0]) / z;
     const y = (R[3] * X + R[4] * Y + R[5] * Z + t[1]) / z;
@@ -67,28 +73,26 @@ export function across(
 }
 
 /** Derivatives of `across` plus the edges' inset, each row times its `weight`, column by column: the
- *  parameters that move the camera, by `moves`; the inset; the print's aspect; and if there is one,
- *  the bow in x and y. What lies between, the camera's own 16 numbers, is worked out per point once
+ *  parameters that move the camera, by `moves`; the inset; the print's aspect; the bow's three. What lies between, the camera's own 16 numbers, is worked out per point once
  *  for all parameters. `stride` is the length of a column. */
 export function acrossDerivatives(
   camera: PosedCamera,
   moves: readonly CameraMove[],
   sides: Facing,
   aspect: number,
-  bow: readonly [x: number, y: number] | null,
+  bow: Bow,
   weight: Float64Array,
   stride: number,
   out: Float64Array,
 ): void {
   const { R, translation: t, fPx, k1 } = camera;
-  const [bowX, bowY] = bow ?? [0, 0];
   const inset = moves.length * stride;
   for (let i = 0; i < sides.n; i++) {
     const X = sides.x[i] * (1 - aspect / 2);
     const Y = sides.y[i] * (1 + aspect / 2);
-    const a = (X - 92) / 92;
-    const b = (Y - 68) / 68;
-    const Z = -(bowX * (1 - a * a) + bowY * (1 - b * b));
+    const a = (X - middle[0]) / bowAtMm;
+    const b = (Y - middle[1]) / bowAtMm;
+    const Z = sides.z[i] - (bow[0] * a * a + bow[1] * a * b + bow[2] * b * b);
     const w = 1 / (R[6] * X + R[7] * Y + R[8] * Z + t[2]);
     const x = (R[0] * X + R[1] * Y + R[2] * Z + t[0]) * w;
     const y = (R[3] * X + R[4] * Y + R[5] * Z + t[1]) * w;
@@ -118,12 +122,12 @@ export function acrossDerivatives(
     const alongZ = byX * R[2] + byY * R[5] + byZ * R[8];
     const dX = -sides.x[i] / 2;
     const dY = sides.y[i] / 2;
-    const dZ = (2 * bowX * a * dX) / 92 + (2 * bowY * b * dY) / 68;
+    const dZ = -((2 * bow[0] * a + bow[1] * b) * dX + (bow[1] * a + 2 * bow[2] * b) * dY) / bowAtMm;
     out[inset + i] = weight[i];
     out[inset + stride + i] = alongX * dX + alongY * dY + alongZ * dZ;
-    if (!bow) continue;
-    out[inset + 2 * stride + i] = -alongZ * (1 - a * a);
-    out[inset + 3 * stride + i] = -alongZ * (1 - b * b);
+    out[inset + 2 * stride + i] = -alongZ * a * a;
+    out[inset + 3 * stride + i] = -alongZ * a * b;
+    out[inset + 4 * stride + i] = -alongZ * b * b;
   }
 }
 

@@ -3,6 +3,7 @@ import * as portable from '../../quantity/portable-math';
 import { card, markers } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import { type PosedCamera, project } from './camera';
+import { type Bow, bowHeightMm } from './card-bow';
 import { outward } from './marker-edges';
 import { sampleLinear } from './sampling';
 
@@ -39,6 +40,7 @@ const freeShare = 0.9;
 export function edgeResponse(
   grey: GreyImage,
   camera: PosedCamera,
+  bow: Bow,
   ids: readonly number[],
   printScale: { readonly x: number; readonly y: number },
   blurPx: number,
@@ -53,8 +55,10 @@ export function edgeResponse(
         const out = card.markerSideMm / 2;
         const x = markers[id].xMm + nx * out - ny * along;
         const y = markers[id].yMm + ny * out + nx * along;
-        const at = (mm: number) =>
-          project(camera, [(x + nx * mm) * printScale.x, (y + ny * mm) * printScale.y, 0]);
+        const at = (mm: number) => {
+          const [qx, qy] = [(x + nx * mm) * printScale.x, (y + ny * mm) * printScale.y];
+          return project(camera, [qx, qy, -bowHeightMm(bow, qx, qy)]);
+        };
         const here = at(0);
         const beyond = at(0.1);
         const pxPerMm = Math.hypot(beyond[0] - here[0], beyond[1] - here[1]) / 0.1;

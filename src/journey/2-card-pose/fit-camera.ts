@@ -2,6 +2,7 @@ import { leastSquares } from '../../quantity/least-squares';
 import * as portable from '../../quantity/portable-math';
 import { card } from '../../scale-card/geometry';
 import { type PosedCamera, posed, rotationMatrix, rotationVector, type Vec3 } from './camera';
+import { type Bow, bowPriorScale, flat, largestBow } from './card-bow';
 import { across, acrossDerivatives, type CameraMove, cameraMove, facing } from './edge-residuals';
 import type { EdgePoint } from './marker-edges';
 
@@ -28,13 +29,16 @@ export interface CameraFit {
    *  photo shares it: ink, halo, tone curve. */
   readonly insetPx: number;
   readonly uInsetPx: number;
+  /** By what the points' σ had to be multiplied, and ½ Σ ρ with it, priors included: two fits of one
+   *  photo at one scale are weighed by their costs. */
+  readonly scale: number;
+  readonly cost: number;
   readonly blurPx: number;
   /** Root mean square residual of single edge points, and of means over marker sides, px. */
   readonly rmsPx: number;
   readonly sideRmsPx: number;
-  /** Sag of the card across its width and height, mm, when freed; zero in a flat fit. */
-  readonly bowMm: readonly [number, number];
-  readonly uBowMm: readonly [number, number];
+  readonly bow: Bow;
+  readonly largestBow: { readonly riseMm: number; readonly uMm: number };
 }
 
 export const cameraParameters = 10;
@@ -109,49 +113,62 @@ export interface CardShape {
   /** Prior standard deviation of ln(y stretch / x stretch) beyond these two. Foreshortening looks
    *  just like it: 0.05 % of it passes for 1.6 % of focal length at a tilt of 10°. */
   readonly uAspect: number;
-  /** Prior standard deviation of the sag, mm; 0 holds the card flat. */
+  /** Prior standard deviation of the bow: rise at `bowAtMm`, mm. */
   readonly uBowMm: number;
 }
 
-/** Joint least squares of lens and pose on edge points of the markers.
- *  Residuals are distances across each side over their σ, Huber beyond 2.5 σ; priors are residuals. */
+/** At which distance people hold a phone: 15 to 60 cm for most (common practice). It is what is left
+ *  where neither EXIF nor a tilt tells the focal length. */
+const usualDistanceMm = 300;
+const uLnDistance = 0.45;
+
+const uInsetPriorPx = 0.5;
+const insetAt = cameraParameters;
+const aspectAt = insetAt + 1;
+const bowAt = aspectAt + 1;
+const priors = 10;
+
+/** Joint least squares of lens, pose and bow on edge points of the reference. Residuals are distances
+ *  across each side over their σ, Huber beyond 2.5 σ; priors are residuals. The bow is always free: a
+ *  sheet that rises by half a millimetre, taken for flat, is met by a focal length three times as long. */
 export function fitCamera(
   points: readonly EdgePoint[],
   start: PosedCamera,
   prior: LensPrior,
   shape: CardShape,
+  /** Of the points' σ, from an earlier fit; found from this one's residuals when absent. */
+  givenScale?: number,
 ): CameraFit {
-  const bowed = shape.uBowMm > 0;
   const cameraOf = (p: ArrayLike<number>) => cameraFrom(p, prior);
-  const bow = (p: ArrayLike<number>): [number, number] => (bowed ? [p[12], p[13]] : [0, 0]);
+  const bowOf = (p: ArrayLike<number>): Bow => [p[bowAt], p[bowAt + 1], p[bowAt + 2]];
   const sigma = Float64Array.from(points, (p) => Math.hypot(p.uPx, 0.03));
-  const parameters = [...parametersOf(start, prior), 0, 0, ...(bowed ? [0, 0] : [])];
-  const priors = 6 + (bowed ? 2 : 0);
+  const uBow = bowPriorScale.map((k) => k * shape.uBowMm);
+  const lnDistance = portable.log(prior.fPx / usualDistanceMm);
   const n = points.length;
   const count = n + priors;
-  let scale = 1;
+  let scale = givenScale ?? 1;
   let sides = facing(points, start, shape);
-  const fit = () =>
+  const fit = (parameters: ArrayLike<number>) =>
     leastSquares({
       parameters,
       count,
       loss: 'huber',
       lossScale: 2.5,
+      lossCount: n,
       residuals: (p, out) => {
-        const camera = cameraOf(p);
-        const [bx, by] = bow(p);
-        across(camera, sides, p[11], bx, by, out);
-        for (let i = 0; i < n; i++) out[i] = (out[i] + p[10]) / (sigma[i] * scale);
+        across(cameraOf(p), sides, p[aspectAt], bowOf(p), out);
+        for (let i = 0; i < n; i++) out[i] = (out[i] + p[insetAt]) / (sigma[i] * scale);
         out[n] = p[0] / prior.uLnF;
         out[n + 1] = p[1];
         out[n + 2] = p[2];
         out[n + 3] = p[3] / prior.uK1;
-        out[n + 4] = p[10] / 0.5;
-        out[n + 5] = p[11] / shape.uAspect;
-        if (bowed) {
-          out[n + 6] = p[12] / shape.uBowMm;
-          out[n + 7] = p[13] / shape.uBowMm;
-        }
+        out[n + 4] = (lnDistance + p[0] - p[9]) / uLnDistance;
+        out[n + 5] = p[insetAt] / uInsetPriorPx;
+        out[n + 6] = p[aspectAt] / shape.uAspect;
+        const [xx, xy, yy] = bowOf(p);
+        out[n + 7] = (xx + yy) / uBow[0];
+        out[n + 8] = (xx - yy) / uBow[1];
+        out[n + 9] = xy / uBow[2];
       },
       jacobian: (p, out) => {
         out.fill(0);
@@ -159,63 +176,61 @@ export function fitCamera(
           cameraOf(p),
           movesAt(p, cameraOf),
           sides,
-          p[11],
-          bowed ? bow(p) : null,
+          p[aspectAt],
+          bowOf(p),
           sigma.map((u) => 1 / (u * scale)),
           count,
           out,
         );
-        out[n] = 1 / prior.uLnF;
-        out[count + n + 1] = 1;
-        out[2 * count + n + 2] = 1;
-        out[3 * count + n + 3] = 1 / prior.uK1;
-        out[10 * count + n + 4] = 1 / 0.5;
-        out[11 * count + n + 5] = 1 / shape.uAspect;
-        if (bowed) {
-          out[12 * count + n + 6] = 1 / shape.uBowMm;
-          out[13 * count + n + 7] = 1 / shape.uBowMm;
-        }
+        const set = (row: number, column: number, value: number) => {
+          out[column * count + n + row] = value;
+        };
+        set(0, 0, 1 / prior.uLnF);
+        set(1, 1, 1);
+        set(2, 2, 1);
+        set(3, 3, 1 / prior.uK1);
+        set(4, 0, 1 / uLnDistance);
+        set(4, 9, -1 / uLnDistance);
+        set(5, insetAt, 1 / uInsetPriorPx);
+        set(6, aspectAt, 1 / shape.uAspect);
+        set(7, bowAt, 1 / uBow[0]);
+        set(7, bowAt + 2, 1 / uBow[0]);
+        set(8, bowAt, 1 / uBow[1]);
+        set(8, bowAt + 2, -1 / uBow[1]);
+        set(9, bowAt + 1, 1 / uBow[2]);
       },
     });
-  let result = fit();
+  const first = fit([...parametersOf(start, prior), 0, 0, ...flat]).parameters;
   // Scatter beyond the edge fits' own u, shared along a side, widens everything: the second fit
   // weighs image against priors with it.
   const seen = new Float64Array(n);
-  sides = facing(points, cameraOf(result.parameters), shape);
-  across(
-    cameraOf(result.parameters),
-    sides,
-    result.parameters[11],
-    ...bow(result.parameters),
-    seen,
-  );
+  sides = facing(points, cameraOf(first), shape);
+  across(cameraOf(first), sides, first[aspectAt], bowOf(first), seen);
   const scatter = scatterOf(
     points,
-    seen.map((d) => d + result.parameters[10]),
+    seen.map((d) => d + first[insetAt]),
     sigma,
   );
-  scale = scatter.scale;
-  parameters.splice(0, parameters.length, ...result.parameters);
-  result = fit();
-  const p = result.parameters;
-  const k = parameters.length;
-  const covariance = new Float64Array(cameraParameters * cameraParameters);
-  for (let i = 0; i < cameraParameters; i++)
-    for (let j = 0; j < cameraParameters; j++)
-      covariance[i * cameraParameters + j] = result.covariance[i * k + j];
-  const u = (i: number) => Math.sqrt(result.covariance[i * k + i]);
+  scale = givenScale ?? scatter.scale;
+  const { parameters: p, covariance: all, cost } = fit(first);
+  const k = p.length;
+  const of = (i: number, j: number) => all[i * k + j];
   return {
     camera: cameraOf(p),
     parameters: Float64Array.from(p.slice(0, cameraParameters)),
     prior,
-    covariance,
-    insetPx: p[10],
-    uInsetPx: u(10),
+    covariance: Float64Array.from({ length: cameraParameters ** 2 }, (_, i) =>
+      of(Math.floor(i / cameraParameters), i % cameraParameters),
+    ),
+    insetPx: p[insetAt],
+    uInsetPx: Math.sqrt(of(insetAt, insetAt)),
+    scale,
+    cost,
     blurPx: median(points.map((q) => q.blurPx)),
     rmsPx: scatter.rmsPx,
     sideRmsPx: scatter.sideRmsPx,
-    bowMm: bow(p),
-    uBowMm: bowed ? [u(12), u(13)] : [0, 0],
+    bow: bowOf(p),
+    largestBow: largestBow(bowOf(p), (i, j) => of(bowAt + i, bowAt + j)),
   };
 }
 

@@ -2,6 +2,7 @@ import { card, markers } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PhotoPoint } from '../overlay';
 import { type PosedCamera, project, type Vec3 } from './camera';
+import { type Bow, bowHeightMm } from './card-bow';
 import { fitEdge } from './edge-profile';
 import { sampleLinear } from './sampling';
 
@@ -34,6 +35,7 @@ export const outward: readonly Vec3[] = [
 export function markerEdges(
   grey: GreyImage,
   camera: PosedCamera,
+  bow: Bow,
   ids: readonly number[],
   reachMm: number,
   printScale: { readonly x: number; readonly y: number },
@@ -46,6 +48,7 @@ export function markerEdges(
         const point = edgePoint(
           grey,
           camera,
+          bow,
           place.xMm,
           place.yMm,
           id,
@@ -64,6 +67,7 @@ export function markerEdges(
 function edgePoint(
   grey: GreyImage,
   camera: PosedCamera,
+  bow: Bow,
   x: number,
   y: number,
   id: number,
@@ -86,7 +90,8 @@ function edgePoint(
   // print some per cent small, and leans the residual where the view is oblique.
   const at = (a: number, out: number): Vec3 => {
     const [px, py] = nominal(a, out);
-    return [px * printScale.x, py * printScale.y, 0];
+    const [qx, qy] = [px * printScale.x, py * printScale.y];
+    return [qx, qy, -bowHeightMm(bow, qx, qy)];
   };
   const middle = project(camera, at(along, 0));
   const beyond = project(camera, at(along, 0.1));

@@ -6,6 +6,14 @@ import type { PhotoPoint } from '../overlay';
 import { posed, tiltRad, type Vec3 } from './camera';
 import { type EdgeResponse, edgeResponse } from './edge-response';
 import { type CameraFit, type CardShape, fitCamera, type LensPrior } from './fit-camera';
+import {
+  mayContradict,
+  mixed,
+  typicalF35Mm,
+  uLnExif,
+  uLnUnknown,
+  weightOfStatement,
+} from './focal-length';
 import { homography, poseFromHomography } from './homography';
 import { type EdgePoint, markerEdges } from './marker-edges';
 
@@ -24,16 +32,13 @@ export interface PosedCard extends CameraFit {
   readonly usedExif: boolean;
 }
 
-/** Stated whole millimetres and rounded marketing values are good to about 3 % (design, section 3): taken as
- *  bounds, any place between them as likely (JCGM 100:2008, 4.3.7). */
-const uLnExif = 0.03 / Math.sqrt(3);
-/** Phones from 13 to 120 mm equivalent, most near 26 or 50. */
-const typicalF35Mm = 38;
-const uLnUnknown = 0.5;
-
 /** By how much printers stretch one way more than the other, apart from any scaling of the page
  *  (common practice: about a tenth of a per cent). */
 const uPrinterAspect = 0.001;
+
+/** Rise of a sheet at `bowAtMm`, standard deviation: 0.3 to 0.4 mm is usual (common practice); wider, since
+ *  three independent numbers count the one rise of a cylinder twice over. */
+const uSheetBowMm = 0.6;
 
 export interface PrintScale {
   readonly x: number;
@@ -74,15 +79,6 @@ function cornerPoints(detected: readonly DetectedMarker[]): EdgePoint[] {
   );
 }
 
-/** Whether the card, asked alone, might find another focal length than the one stated. Were the fit
- *  linear, its own answer would lie from the stated one by z = Δ/√(u² − v), Δ and v the shift and
- *  variance with the statement (J. Hausman, Econometrica 46, 1978). Most photos are far from the 4
- *  that counts, and the fit without the statement is the longest of all. */
-function mayContradict({ parameters, covariance }: CameraFit): boolean {
-  const variance = Math.max(0, uLnExif * uLnExif - covariance[0]);
-  return Math.abs(parameters[0]) > 2 * Math.sqrt(variance);
-}
-
 export function poseFromMarkers(
   grey: GreyImage,
   detected: readonly DetectedMarker[],
@@ -113,53 +109,43 @@ export function poseFromMarkers(
     uCentrePx: 0.003 * Math.max(grey.width, grey.height),
     uK1: 0.05,
   });
-  const stated = f35Mm === null ? null : lens(f35Mm, uLnExif);
   const open = lens(typicalF35Mm, uLnUnknown);
-  const flat: CardShape = { scaleX: scale.x, scaleY: scale.y, uAspect: scale.uAspect, uBowMm: 0 };
+  const stated = f35Mm === null ? null : lens(f35Mm, uLnExif);
+  const shape: CardShape = {
+    scaleX: scale.x,
+    scaleY: scale.y,
+    uAspect: scale.uAspect,
+    uBowMm: uSheetBowMm,
+  };
   const ids = detected.map((m) => m.id);
 
-  const solve = (prior: LensPrior): { fit: CameraFit; points: EdgePoint[] } | null => {
-    // A wrong focal length bends the first pose; the corners straighten it before sides are sought.
-    const start = posed(poseFromHomography(H, prior.fPx, cx, cy));
-    let camera = fitCamera(cornerPoints(detected), start, prior, flat).camera;
-    let points: EdgePoint[] = [];
-    let fit: CameraFit | null = null;
-    for (const reachMm of [1.9, 1.5]) {
-      points = markerEdges(grey, camera, ids, reachMm, scale);
-      if (points.length < 40) return null;
-      fit = fitCamera(points, camera, prior, flat);
-      camera = fit.camera;
-    }
-    return fit && { fit, points };
-  };
-
-  let solved = solve(stated ?? open);
-  if (!solved) return null;
-  let prior = stated ?? open;
-  let usedExif = stated !== null;
-  if (stated && mayContradict(solved.fit)) {
-    // A crop changes the angle of view behind EXIF's back: where the card alone says so, believe it.
-    const alone = fitCamera(solved.points, solved.fit.camera, open, flat);
-    const z =
-      portable.log(alone.camera.fPx / stated.fPx) /
-      Math.hypot(Math.sqrt(alone.covariance[0]), uLnExif);
-    if (Math.abs(z) > 4) {
-      solved = { fit: alone, points: solved.points };
-      prior = open;
-      usedExif = false;
-    }
+  // A wrong focal length bends the first pose; the corners straighten it before sides are sought.
+  const first = stated ?? open;
+  const start = posed(poseFromHomography(H, first.fPx, cx, cy));
+  let fit = fitCamera(cornerPoints(detected), start, first, shape);
+  let points: EdgePoint[] = [];
+  for (const reachMm of [1.9, 1.5]) {
+    points = markerEdges(grey, fit.camera, fit.bow, ids, reachMm, scale);
+    if (points.length < 40) return null;
+    fit = fitCamera(points, fit.camera, first, shape);
   }
-  const bowed = fitCamera(solved.points, solved.fit.camera, prior, { ...flat, uBowMm: 1 });
-  const notFlat = bowed.bowMm.some(
-    (b, i) => Math.abs(b) > 0.25 && Math.abs(b) > 4 * bowed.uBowMm[i],
-  );
-  const fit = notFlat ? bowed : solved.fit;
+  let exifWeight = stated ? 1 : 0;
+  if (stated && mayContradict(fit)) {
+    const alone = fitCamera(points, fit.camera, open, shape, fit.scale);
+    exifWeight = weightOfStatement(fit, alone);
+    if (exifWeight < 0.9)
+      fit = mixed(fit, fitCamera(points, alone.camera, open, shape), exifWeight);
+  }
   return {
     ...fit,
-    edgePoints: solved.points,
-    response: edgeResponse(grey, fit.camera, ids, scale, fit.blurPx),
+    edgePoints: points,
+    response: edgeResponse(grey, fit.camera, fit.bow, ids, scale, fit.blurPx),
     tiltRad: tiltRad(fit.camera),
-    notFlat,
-    usedExif,
+    notFlat: isBowed(fit),
+    usedExif: exifWeight > 0.5,
   };
 }
+
+/** Beyond this the sheet is worth laying flat, and the fit is sure of it. */
+const isBowed = ({ largestBow: { riseMm, uMm } }: CameraFit): boolean =>
+  Math.abs(riseMm) > 0.25 && Math.abs(riseMm) > 4 * uMm;

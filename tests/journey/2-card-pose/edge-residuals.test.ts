@@ -31,11 +31,11 @@ test('derivatives of edge residuals are those that differences show', () => {
   const sides = facing(points, cameraOf(start), shape);
   const n = points.length;
   const weight = Float64Array.from(points, (_, i) => 1 + i / 7);
-  /** …, inset, aspect, bow in x and y. */
-  const at = [...start, 0.05, 0.003, 0.8, -0.5];
+  /** …, inset, aspect, bow in xx, xy and yy. */
+  const at = [...start, 0.05, 0.003, 0.8, -0.5, 0.3];
   const residuals = (p: readonly number[]) => {
     const out = new Float64Array(n);
-    across(cameraOf(p), sides, p[11], p[12], p[13], out);
+    across(cameraOf(p), sides, p[11], [p[12], p[13], p[14]], out);
     return out.map((d, i) => (d + p[10]) * weight[i]);
   };
   const changed = (j: number, by: number) => at.map((v, i) => (i === j ? v + by : v));
@@ -44,7 +44,7 @@ test('derivatives of edge residuals are those that differences show', () => {
     cameraMove(cameraOf(changed(j, -steps[j])), cameraOf(changed(j, steps[j])), 2 * steps[j]),
   );
   const found = new Float64Array(at.length * n);
-  acrossDerivatives(cameraOf(at), moves, sides, at[11], [at[12], at[13]], weight, n, found);
+  acrossDerivatives(cameraOf(at), moves, sides, at[11], [at[12], at[13], at[14]], weight, n, found);
   at.forEach((_, j) => {
     const above = residuals(changed(j, steps[j]));
     const below = residuals(changed(j, -steps[j]));

@@ -1,0 +1,59 @@
+import * as portable from '../../quantity/portable-math';
+import { type CameraFit, cameraFrom } from './fit-camera';
+
+/** Stated whole millimetres and rounded marketing values are good to about 3 % (design, section 3): taken as
+ *  bounds, any place between them as likely (JCGM 100:2008, 4.3.7). */
+export const uLnExif = 0.03 / Math.sqrt(3);
+/** Phones from 13 to 120 mm equivalent, most near 26 or 50. */
+export const typicalF35Mm = 38;
+export const uLnUnknown = 0.5;
+/** How often a crop or zoom has changed the angle of view behind EXIF's back: seldom (common practice:
+ *  taken for 2 %), so that only a card which clearly says otherwise is believed. */
+const wrongStatements = 0.02;
+
+/** Whether the card, asked alone, might find another focal length than the one stated. Were the fit
+ *  linear, its own answer would lie from the stated one by z = Δ/√(u² − v), Δ and v the shift and
+ *  variance with the statement (J. Hausman, Econometrica 46, 1978). At z = 2 the statement still has
+ *  its weight, most photos are far from it, and the fit without it is the longest of all. */
+export function mayContradict({ parameters, covariance }: CameraFit): boolean {
+  const variance = Math.max(0, uLnExif * uLnExif - covariance[0]);
+  return Math.abs(parameters[0]) > 2 * Math.sqrt(variance);
+}
+
+/** Probability that the focal length is the stated one and not any other, from the evidence of two fits at
+ *  one scale, one told of it and one not (Laplace: MacKay, Information Theory, 2003, ch. 28, from
+ *  memory). All that differs between them is what is believed of ln f. */
+export function weightOfStatement(told: CameraFit, alone: CameraFit): number {
+  const share = ({ covariance, prior }: CameraFit) => Math.sqrt(covariance[0]) / prior.uLnF;
+  const odds =
+    (((wrongStatements / (1 - wrongStatements)) * share(alone)) / share(told)) *
+    portable.exp(Math.min(told.cost - alone.cost, 700));
+  return 1 / (1 + odds);
+}
+
+/** The likelier of two fits; where neither is nine times as likely as the other, their mean and the
+ *  covariance about it, differing opinions included, with the likelier one's print, bow and residuals.
+ *  Beyond that a mean would be drawn from the right place by a far one that hardly counts. */
+export function mixed(told: CameraFit, alone: CameraFit, weight: number): CameraFit {
+  if (weight > 0.9) return told;
+  if (weight < 0.1) return alone;
+  const likelier = weight >= 0.5 ? told : alone;
+  const n = told.parameters.length;
+  const other = alone.parameters.slice();
+  other[0] += portable.log(alone.prior.fPx / told.prior.fPx);
+  const parameters = told.parameters.map((v, i) => weight * v + (1 - weight) * other[i]);
+  const apart = told.parameters.map((v, i) => v - other[i]);
+  const covariance = told.covariance.map(
+    (v, i) =>
+      weight * v +
+      (1 - weight) * alone.covariance[i] +
+      weight * (1 - weight) * apart[Math.floor(i / n)] * apart[i % n],
+  );
+  return {
+    ...likelier,
+    prior: told.prior,
+    parameters,
+    covariance,
+    camera: cameraFrom(parameters, told.prior),
+  };
+}
