@@ -3,8 +3,10 @@ import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
 import type { Estimate } from '../quantity/estimate';
 import { connections as listed } from '../standards/connections/connections';
-import { familyOf } from '../standards/families';
-import { screwsOnButMustNot } from '../standards/look-alikes';
+import { type ConnectionName, rowsOf } from '../standards/connections/find-connection';
+import { notesOn } from '../standards/families';
+import { confusions, screwsOnButMustNot } from '../standards/look-alikes';
+import { threads as allThreads } from '../standards/threads';
 
 /** A photo's answer as a person reads it in a terminal. */
 export function identificationText(photo: string, identification: Identification): string {
@@ -45,7 +47,7 @@ function withInterval({ value, u }: Estimate, decimals: number, unit: string): s
   return `${value.toFixed(decimals)} ± ${(1.96 * u).toFixed(decimals)} ${unit}`;
 }
 
-export function conclusionText({ threads, connections, decision, end }: Conclusion): string {
+export function conclusionText({ threads, connections, decision }: Conclusion): string {
   const likely = (probability: number) => probability >= 0.01;
   const percent = (probability: number) => `${(100 * probability).toFixed(1).padStart(5)} %`;
   const lines = [
@@ -63,28 +65,40 @@ export function conclusionText({ threads, connections, decision, end }: Conclusi
   return `${[
     ...lines,
     `  → ${decisionText(decision)}`,
-    ...(connection ? connectionLines(connection, end) : []),
+    ...(decision.hand === 'left'
+      ? ['    LEFT-HAND THREAD (LH): no right-hand part fits; order it as LH.']
+      : []),
+    ...(connection ? connectionLines({ ...connection, thread: decision.thread }) : []),
   ].join('\n')}\n`;
 }
 
 /** What the standards and common practice hold of a settled connection, and what merely screws on. */
-function connectionLines(
-  { family, size }: { readonly family: string; readonly size: string },
-  end: Conclusion['end'],
-): string[] {
-  const own = listed.find((c) => c.family === family && c.size === size && c.end === end);
+function connectionLines(name: ConnectionName & Pick<Conclusion['decision'], 'thread'>): string[] {
+  const [own] = rowsOf(name, listed);
+  const alike = own?.thread ? (confusions(allThreads, listed).get(own.thread) ?? []) : [];
   const intruders = own ? screwsOnButMustNot(own, listed) : [];
   const names = [...new Set(intruders.map((c) => `${c.family} ${c.size}`))];
   return [
-    ...(familyOf(family)?.notes.map((note) => `    ${note.en}`) ?? []),
+    ...(own ? notesOn(own).map((note) => `    ${note.en}`) : []),
     ...(names.length > 0 ? [`    Screws on, and must not be joined: ${names.join(', ')}.`] : []),
+    ...(alike.length > 0 ? [`    Looks alike, never force together: ${alike.join(', ')}.`] : []),
+    ...(/ NPTF?$/.test(own?.thread ?? '')
+      ? ['    NPT and NPTF cannot be told apart by measuring: see the marks.']
+      : []),
   ];
 }
 
-function decisionText({ state, thread, connection, ask }: Conclusion['decision']): string {
+function connectionName({ family, size, end, endType, form }: DecidedConnection): string {
+  const rest = [end, endType?.replace('-', ' '), form && `form ${form}`].filter(Boolean);
+  return rest.length > 0 ? `${family} ${size} (${rest.join(', ')})` : `${family} ${size}`;
+}
+
+type DecidedConnection = NonNullable<Conclusion['decision']['connection']>;
+
+function decisionText({ state, thread, connection, hand, ask }: Conclusion['decision']): string {
   const settled = [
-    ...(thread ? [thread] : []),
-    ...(connection ? [`${connection.family} ${connection.size}`] : []),
+    ...(thread ? [hand === 'left' ? `${thread}-LH` : thread] : []),
+    ...(connection ? [connectionName(connection)] : []),
   ].join(', ');
   if (state === 'unlisted') return 'measured, but no listed thread is like this';
   if (state === 'settled') return `settled: ${settled}. Confirm with a gauge before pressurising.`;

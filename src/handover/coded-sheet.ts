@@ -67,6 +67,11 @@ export const codedSchema = z.object({
   c: z.object({
     t: z.array(z.array(z.unknown()).max(5)).max(20),
     c: z.array(z.tuple([z.string().max(120), z.string().max(120), number])).max(20),
+    /** End, kind of end, form and seat of each connection; readers that do not know it drop it. */
+    v: z
+      .array(z.array(z.string().max(120).nullable()).length(4))
+      .max(20)
+      .optional(),
     d: z.unknown(),
     /** Which end. */
     e: z.enum(['male', 'female']).optional(),
@@ -124,6 +129,7 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
       c: sheet.conclusion.connections
         .slice(0, brief ? 3 : 8)
         .map((c) => [c.family, c.size, digits(c.probability, 4)]),
+      ...given('v', brief ? undefined : sheet.conclusion.connections.slice(0, 8).map(variantOf)),
       // What each outcome would mean is worked out again from the numbers.
       d: { ...decision, ask: ask && { ...ask, why: text(ask.why, 120), fits: undefined } },
       ...given('e', end),
@@ -199,7 +205,10 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
               probability: c[4],
             },
       ),
-      connections: coded.c.c.map(([family, size, probability]) => ({ family, size, probability })),
+      connections: coded.c.c.map(([family, size, probability], i) => {
+        const [end = null, endType = null, form = null, seat = null] = coded.c.v?.[i] ?? [];
+        return { family, size, end, endType, form, seat, probability };
+      }),
       decision: coded.c.d,
       contradictions: coded.c.x ?? [],
       end: coded.c.e ?? null,
@@ -207,6 +216,15 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
     counter: coded.k ?? null,
   };
 }
+
+type CodedVariant = NonNullable<Coded['c']['v']>[number];
+
+const variantOf = (c: Sheet['conclusion']['connections'][number]): CodedVariant => [
+  c.end,
+  c.endType,
+  c.form,
+  c.seat,
+];
 
 function foldReference(shot: Shot, photo: PhotoInPicture): NonNullable<Coded['s']> {
   const { kind, pxPerMm, axisHeightMm, cameraHeightMm, tiltDeg, field } = shot.reference;

@@ -326,3 +326,11 @@ export const families: readonly Family[] = [
 export function familyOf(name: string): Family | null {
   return families.find(({ family }) => family === name) ?? null;
 }
+
+/** What there is to know of one end. An NPSM swivel shares its standard with the NPT taper, but
+ *  nothing of how it seals. */
+export function notesOn(end: { readonly family: string; readonly form: string | null }): Note[] {
+  const ofSwivel = (n: Note) => n.key === 'family.asme-b1-20-1.swivel';
+  const notes = familyOf(end.family)?.notes ?? [];
+  return end.form === 'NPSM swivel' ? notes.filter(ofSwivel) : [...notes];
+}

@@ -127,11 +127,61 @@ export function screwsOnButMustNot(
   own: Connection,
   connections: readonly Connection[],
 ): Connection[] {
+  if (own.flangeHead) return otherPressureSeries(own, connections);
   return connections.filter(
     (other) =>
       own.thread !== null &&
       other.thread === own.thread &&
       other.end !== own.end &&
-      (other.family !== own.family || other.size !== own.size),
+      (other.family !== own.family || other.size !== own.size) &&
+      !joinedDaily(own, other) &&
+      !joinedDaily(other, own),
   );
+}
+
+/** A male G end with an inside 60° cone is screwed into a G port under a bonded washer (common
+ *  practice): the washer seals between hex and port. */
+function joinedDaily(male: Connection, port: Connection): boolean {
+  return (
+    male.family === 'ISO 8434-6' &&
+    male.end === 'male' &&
+    port.family === 'ISO 1179' &&
+    port.endType === 'port'
+  );
+}
+
+/** Flange heads of one size in the other pressure series: their half clamps can be forced on. */
+function otherPressureSeries(own: Connection, connections: readonly Connection[]): Connection[] {
+  return connections.filter(
+    (other) => other.flangeHead && other.dash === own.dash && other.family !== own.family,
+  );
+}
+
+/** How far apart two threads may lie and still start on each other, or be taken for each other by
+ *  hand: some 8 % of pitch and 1 % of diameter, each four times over (judgement, common practice:
+ *  the first turns of M30x1.5 go onto M30x2, and a 1-14 stud drops into a G3/4 port). */
+const byHand: Uncertainty = { pitch: 0.08, diameter: 0.01, scale: 0 };
+
+/** Threads of listed connections that pass for each other, by designation, nearest first. */
+export function confusions(
+  threads: readonly Thread[],
+  connections: readonly Connection[],
+): ReadonlyMap<string, readonly string[]> {
+  const carried = new Set(connections.map((c) => c.thread));
+  const map = new Map<string, string[]>();
+  const add = (from: string, to: string) => map.set(from, [...(map.get(from) ?? []), to]);
+  const used = threads.filter((t) => carried.has(t.designation));
+  for (const { threads: pair } of lookAlikes(used, byHand)) {
+    const [a, b] = pair.map((t) => t.designation) as [string, string];
+    add(a, b);
+    add(b, a);
+  }
+  // Dryseal rows differ from NPT by nothing that a measurement sees.
+  for (const { designation } of used.filter((t) => t.series === 'NPTF')) {
+    const plain = designation.replace('NPTF', 'NPT');
+    add(designation, plain);
+    for (const other of map.get(plain) ?? []) add(designation, other);
+    add(plain, designation);
+  }
+  return map;
 }

@@ -79,7 +79,10 @@ function answer(over: {
       decision: {
         state: over.state ?? 'settled',
         thread: over.thread === undefined ? '11/16-16 UN' : over.thread,
-        connection: over.connection ?? null,
+        connection: over.connection
+          ? { end: null, endType: null, form: null, seat: null, ...over.connection }
+          : null,
+        hand: null,
         ask: null,
       },
       contradictions: [],

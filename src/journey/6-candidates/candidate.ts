@@ -1,3 +1,6 @@
+import type { EndType } from '../../standards/connections/connection';
+import type { Seat } from './reading';
+
 export type ThreadSystem = 'UN' | 'M' | 'G' | 'R' | 'NPT';
 
 export type ThreadCandidate =
@@ -15,5 +18,10 @@ export interface ConnectionCandidate {
   /** The standard's number where it has one, e.g. 'ISO 8434-3'. */
   readonly family: string;
   readonly size: string;
+  /** Null while both ends, several kinds of end or several forms are open. */
+  readonly end: 'male' | 'female' | null;
+  readonly endType: EndType | null;
+  readonly form: string | null;
+  readonly seat: Seat | null;
   readonly probability: number;
 }

@@ -38,9 +38,18 @@ export function parseReading(text: string): Result<Reading, ReadingRefusal> {
       return refuse('impossible-value', 'Check the length: threads here are 1 to 300 mm wide.');
     }
     case 'seat': {
-      const seat = seats.find((s) => s === value.toLowerCase());
-      if (seat) return ok({ kind, seat, text: seat });
-      return refuse('not-a-choice', `Give the seat as one of ${seats.join(', ')}.`);
+      const [name, how, ...rest] = value.toLowerCase().split(/\s+/);
+      const seat = seats.find((s) => s === name);
+      const known = how === undefined || how === 'by-eye' || how === 'by-gauge';
+      if (seat && known && rest.length === 0) {
+        return how === 'by-eye'
+          ? ok({ kind, seat, byEye: true, text: `${seat} by-eye` })
+          : ok({ kind, seat, text: seat });
+      }
+      return refuse(
+        'not-a-choice',
+        `Give the seat as one of ${seats.join(', ')}, with by-eye or by-gauge behind it if you like.`,
+      );
     }
     case 'flank': {
       const degrees = /^(55|60)\s*(?:°|deg)?$/i.exec(value)?.[1];

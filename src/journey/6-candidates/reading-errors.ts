@@ -101,9 +101,31 @@ export function closestBladeIndex(pitchMm: number): number {
   return blades.indexOf(closestBlade(pitchMm));
 }
 
+/** Seats that look alike. By eye the angle of an outside cone is a guess (common practice: 37° and
+ *  45° are told apart with a seat gauge); an inside cone of 24° is seldom taken for one of 60°. */
+const alike: readonly { readonly seats: readonly Seat[]; readonly takenByEye: number }[] = [
+  { seats: ['cone-37', 'cone-45', 'cone-30'], takenByEye: 0.2 },
+  { seats: ['cone-24', 'cone-60'], takenByEye: 0.03 },
+  { seats: ['flat-face-o-ring', 'flat-washer-face', 'o-ring-at-hex'], takenByEye: 0 },
+];
+/** How much seldomer two seats that look nothing like each other are mistaken (judgement). */
+const unlikeShare = 0.2;
+
 /** Chance of calling `seen` when the end shows `shown`. */
-export function seatChance(seen: Seat, shown: Seat, misread: number): number {
-  return seen === shown ? 1 - misread : misread / (seats.length - 1);
+export function seatChance(seen: Seat, shown: Seat, misread: number, byEye = false): number {
+  if (seen !== shown) return mistakenSeat(seen, shown, misread, byEye);
+  return (
+    1 -
+    seats.reduce((sum, s) => sum + (s === shown ? 0 : mistakenSeat(s, shown, misread, byEye)), 0)
+  );
+}
+
+function mistakenSeat(seen: Seat, shown: Seat, misread: number, byEye: boolean): number {
+  const group = alike.find((g) => g.seats.includes(seen) && g.seats.includes(shown));
+  const stray = misread / (seats.length - 1);
+  // 'none' is what one calls a seat that one does not see.
+  if (!group) return seen === 'none' || shown === 'none' ? stray : unlikeShare * stray;
+  return stray + (byEye ? (1 - misread) * group.takenByEye : 0);
 }
 
 /** Chance of calling a thread tapered: short tapers look straight more often than the reverse. */
@@ -121,5 +143,11 @@ export function flankChance(called: 55 | 60, flankDeg: 55 | 60, misread: number)
 }
 
 export function occurrences(readings: readonly Reading[]): number[] {
-  return readings.map((r, i) => readings.slice(0, i).filter((q) => q.kind === r.kind).length);
+  return readings.map((r, i) => readings.slice(0, i).filter((q) => sameLook(q, r)).length);
+}
+
+/** A gauge on the seat is another look than the eye. */
+function sameLook(a: Reading, b: Reading): boolean {
+  if (a.kind !== b.kind) return false;
+  return a.kind !== 'seat' || b.kind !== 'seat' || Boolean(a.byEye) === Boolean(b.byEye);
 }

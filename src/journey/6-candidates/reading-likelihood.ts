@@ -1,4 +1,5 @@
 import type { Connection } from '../../standards/connections/connection';
+import { tubesOf } from '../../standards/connections/tubes';
 import type { Thread } from '../../standards/thread';
 import type { Reading, Seat } from './reading';
 import { seats } from './reading';
@@ -134,7 +135,8 @@ export function useFactor(model: ReadingModel, connection: Connection | null): n
   const { reading } = model;
   if (reading.kind === 'seat') {
     return shownSeats(connection).reduce(
-      (sum, [shown, share]) => sum + share * seatChance(reading.seat, shown, model.misread),
+      (sum, [shown, share]) =>
+        sum + share * seatChance(reading.seat, shown, model.misread, reading.byEye),
       0,
     );
   }
@@ -171,17 +173,8 @@ export function shownSeats(connection: Connection | null): readonly (readonly [S
   return shown;
 }
 
-const studSeats: ReadonlySet<Seat> = new Set(['o-ring-at-hex', 'flat-washer-face']);
-
-/** Tubes that an end takes, mm OD. */
-export function tubesOf(connection: Connection | null): readonly number[] {
-  // A stud or port may be sized by a tube, but takes none.
-  if (connection === null || studSeats.has(connection.seat)) return [];
-  const { tubeOdMm, metricTubeOdMm } = connection;
-  return [tubeOdMm, metricTubeOdMm].filter(
-    (mm, i, all): mm is number => mm !== null && all.indexOf(mm) === i,
-  );
-}
+/** Of swivel ends whose tube was asked for: a hose end, which takes none. */
+export const hoseShare = 0.5;
 
 /** Someone measures a tube, or a bore, where the end takes none. */
 export const strayTubeShare = 0.05;
@@ -193,11 +186,16 @@ function tubeDensity(
 ): number {
   const tubes = tubesOf(connection);
   const stray = Math.max(strayTubeShare, model.misread / 2);
-  if (mm === null) return tubes.length === 0 ? 1 - stray : model.misread / 2;
+  // That a swivel takes no tube says nothing: nuts sit on tubes and on hoses.
+  if (mm === null) {
+    if (connection?.endType === 'swivel-nut' && tubes.length > 0) return hoseShare;
+    return tubes.length === 0 ? 1 - stray : model.misread / 2;
+  }
   const broad = misreadLengthDensity(mm);
   if (tubes.length === 0) return stray * broad;
   const clean =
     tubes.reduce((sum, t) => sum + lengthDensity(mm, t, lengthUmm['tube-od'], model.stepMm), 0) /
     tubes.length;
-  return (1 - model.misread) * clean + model.misread * broad;
+  const withTube = connection?.endType === 'swivel-nut' ? 1 - hoseShare : 1;
+  return withTube * ((1 - model.misread) * clean + model.misread * broad);
 }

@@ -28,7 +28,13 @@ export type Reading =
       readonly mm: number | null;
       readonly text: string;
     }
-  | { readonly kind: 'seat'; readonly seat: Seat; readonly text: string }
+  | {
+      readonly kind: 'seat';
+      readonly seat: Seat;
+      /** By eye the angle of a cone is a guess; without a word a seat gauge was used. */
+      readonly byEye?: boolean | undefined;
+      readonly text: string;
+    }
   | {
       /** Angle of the thread-form gauge that sits in the thread without light. */
       readonly kind: 'flank';

@@ -13,6 +13,7 @@ import {
   type Tally,
   tally,
   threadCandidates,
+  variant,
 } from './tally';
 
 export interface ConcludeOptions extends PriorOptions {
@@ -62,9 +63,10 @@ function decide(
   trusted: boolean,
 ): Decision {
   const ask = () => nextReading(evidence, options, weighed, !trusted);
-  if (!trusted) return { state: 'needs-reading', thread: null, connection: null, ask: ask() };
+  const hand = evidence.photo?.hand ?? null;
+  if (!trusted) return { state: 'needs-reading', thread: null, connection: null, hand, ask: ask() };
   if (probabilities.unlisted >= settled.unlisted && measuresAThread(evidence)) {
-    return { state: 'unlisted', thread: null, connection: null, ask: null };
+    return { state: 'unlisted', thread: null, connection: null, hand, ask: null };
   }
   const flat = flatTally(weighed);
   const thread = firstSettled(probabilities.threads, flat.threads, settled.thread);
@@ -72,10 +74,11 @@ function decide(
     ? firstSettled(probabilities.connections, flat.connections, settled.connection)
     : null;
   const [family, size] = key?.split('\t') ?? [];
-  const connection = family && size ? { family, size } : null;
+  const connection =
+    key && family && size ? { family, size, ...variant(probabilities.rows.get(key)) } : null;
   const done = connection !== null || (thread !== null && carriesNothing(weighed, thread));
-  if (done) return { state: 'settled', thread, connection, ask: null };
-  return { state: 'needs-reading', thread, connection, ask: ask() };
+  if (done) return { state: 'settled', thread, connection, hand, ask: null };
+  return { state: 'needs-reading', thread, connection, hand, ask: ask() };
 }
 
 function firstSettled(

@@ -21,7 +21,10 @@ export interface Decision {
   readonly state: 'settled' | 'needs-reading' | 'unlisted';
   /** Designation, or null while open. */
   readonly thread: string | null;
-  readonly connection: { readonly family: string; readonly size: string } | null;
+  /** `end`, `endType`, `form` and `seat` are null while open. */
+  readonly connection: Omit<ConnectionCandidate, 'probability'> | null;
+  /** Left-hand threads carry LH behind their designation; null where nothing says. */
+  readonly hand: 'left' | 'right' | null;
   readonly ask: Ask | null;
 }
 

@@ -37,55 +37,70 @@ export const readingEffort: Record<
 };
 
 const leastGainBits = 0.001;
+const anyGainBits = 1e-5;
 const most = 40;
 
 /** The reading with the most expected information per effort, or null when none would help. */
 export function nextReading(
   evidence: Evidence,
-  options: { readonly atHand?: readonly Tool[] },
+  options: { readonly atHand?: readonly Tool[] | undefined },
   weighed: Weighed,
   /** Sources contradict each other: only a reading that can bear one out will do. */
   disputed = false,
 ): Ask | null {
   const scenarios = scenariosOf(weighed);
   if (scenarios.length < 2) return null;
-  const times = (kind: ReadingKind) => evidence.readings.filter((r) => r.kind === kind).length;
+  const gauge = !options.atHand || options.atHand.includes('seat-gauge');
+  // With a gauge at hand, a look at the seat by eye leaves the gauge still to be tried.
+  const times = (kind: ReadingKind) =>
+    evidence.readings.filter((r) => r.kind === kind && !(gauge && r.kind === 'seat' && r.byEye))
+      .length;
   const allowed = (Object.keys(readingEffort) as ReadingKind[]).filter((kind) => {
     if (disputed && (kind === 'taper' || kind === 'flank')) return false;
+    if (kind === 'rule-od' && !disputed && times('caliper-od') > 0) return false;
     const { tool } = readingEffort[kind];
     return tool === null || !options.atHand || options.atHand.includes(tool);
   });
-  const fresh = bestOf(
-    allowed.filter((kind) => times(kind) === 0),
-    evidence,
-    scenarios,
-  );
   // Where nothing new would help, the same once more, by another hand or with more care.
-  const found =
-    fresh ??
-    bestOf(
-      allowed.filter((kind) => times(kind) === 1),
-      evidence,
-      scenarios,
-    );
+  const taken = [0, 1, 2].map((n) => allowed.filter((kind) => times(kind) === n));
+  let found: ReturnType<typeof bestOf> = null;
+  for (const kinds of taken) found ??= bestOf(kinds, evidence, scenarios, gauge, leastGainBits);
+  // Still open by a hair: better a reading that helps a little than none to ask for.
+  found ??= bestOf(taken.flat(), evidence, scenarios, gauge, anyGainBits);
   if (!found) return null;
   const { table, gainBits } = found;
   const topThread = (weighed.threads[0]?.weight ?? 0) / weighed.total;
   return { reading: table.kind, gainBits, ...explain(table, scenarios, topThread) };
 }
 
-function bestOf(kinds: readonly ReadingKind[], evidence: Evidence, scenarios: readonly Scenario[]) {
+function bestOf(
+  kinds: readonly ReadingKind[],
+  evidence: Evidence,
+  scenarios: readonly Scenario[],
+  seatGauge: boolean,
+  leastBits: number,
+) {
   let found: { table: OutcomeTable; gainBits: number; score: number } | null = null;
   for (const kind of kinds) {
-    const table = outcomeTable(kind, evidence, scenarios);
-    if (!table) continue;
+    const table = outcomeTable(kind, evidence, scenarios, seatGauge);
+    if (!table || oneOutcome(table, scenarios)) continue;
     const gainBits = expectedGain(table, scenarios);
     const score = gainBits / readingEffort[kind].effort;
-    if (gainBits >= leastGainBits && (!found || score > found.score)) {
+    if (gainBits >= leastBits && (!found || score > found.score)) {
       found = { table, gainBits, score };
     }
   }
   return found;
+}
+
+/** From this probability on a scenario's own outcome counts as one that may come. */
+const mayCome = 0.001;
+
+/** Every scenario that matters would give the same answer: no question. */
+function oneOutcome(table: OutcomeTable, scenarios: readonly Scenario[]): boolean {
+  const chance = (o: number) =>
+    scenarios.reduce((sum, s, i) => sum + s.probability * table.chances[i]![o]!, 0);
+  return table.outcomes.filter((_, o) => chance(o) >= mayCome).length < 2;
 }
 
 export function scenariosOf(weighed: Weighed): Scenario[] {

@@ -1,3 +1,4 @@
+import { tubesOf } from '../../standards/connections/tubes';
 import { type ReadingKind, seats } from '../6-candidates/reading';
 import {
   blades,
@@ -10,9 +11,9 @@ import {
 } from '../6-candidates/reading-errors';
 import {
   cachedBladeChances,
+  hoseShare,
   shownSeats,
   strayTubeShare,
-  tubesOf,
 } from '../6-candidates/reading-likelihood';
 import { unlistedParts } from '../6-candidates/unlisted';
 import { diameterPosterior, type Evidence } from '../6-candidates/weigh';
@@ -32,6 +33,7 @@ export function outcomeTable(
   kind: ReadingKind,
   evidence: Evidence,
   scenarios: readonly Scenario[],
+  seatGauge = true,
 ): OutcomeTable | null {
   const given = evidence.readings.some((r) => r.kind === kind);
   const misread = given ? repeatedMisreadShare : misreadShare;
@@ -43,7 +45,10 @@ export function outcomeTable(
         chances: scenarios.map(({ connection }) => {
           const shown = shownSeats(connection);
           return seats.map((seen) =>
-            shown.reduce((sum, [s, share]) => sum + share * seatChance(seen, s, misread), 0),
+            shown.reduce(
+              (sum, [s, share]) => sum + share * seatChance(seen, s, misread, !seatGauge),
+              0,
+            ),
           );
         }),
       };
@@ -107,6 +112,12 @@ function unlistedBlades(evidence: Evidence, turns: number, misread: number): Arr
 function tubes(scenarios: readonly Scenario[], misread: number): OutcomeTable | null {
   const sizes = [...new Set(scenarios.flatMap((s) => tubesOf(s.connection)))].sort((a, b) => a - b);
   if (sizes.length === 0) return null;
+  // Nobody measures the tube of what is most likely a stud or a port.
+  const taking = scenarios.reduce(
+    (sum, s) => sum + (tubesOf(s.connection).length > 0 ? s.probability : 0),
+    0,
+  );
+  if (taking < leastTubeShare) return null;
   const groups: number[] = [];
   for (const mm of sizes) if (mm - (groups.at(-1) ?? 0) > 0.25) groups.push(mm);
   const nearest = (mm: number) => groups.findLastIndex((g) => g <= mm);
@@ -114,6 +125,12 @@ function tubes(scenarios: readonly Scenario[], misread: number): OutcomeTable | 
   const chances = scenarios.map(({ connection }) => {
     const own = tubesOf(connection);
     const row = new Float64Array(groups.length + 2);
+    if (connection?.endType === 'swivel-nut' && own.length > 0) {
+      row[none] = hoseShare;
+      for (const mm of own) row[nearest(mm)]! += ((1 - hoseShare) * (1 - misread)) / own.length;
+      row[none + 1]! += (1 - hoseShare) * misread;
+      return row;
+    }
     for (const mm of own) row[nearest(mm)]! += (1 - misread) / own.length;
     const stray = own.length === 0 ? Math.max(strayTubeShare, misread / 2) : misread / 2;
     row[none]! += own.length === 0 ? 1 - stray : misread / 2;
@@ -124,6 +141,8 @@ function tubes(scenarios: readonly Scenario[], misread: number): OutcomeTable | 
   const outcomes = [...groups.map((mm) => `${round(mm)}mm`), 'none', 'other'];
   return { kind: 'tube-od', outcomes, chances };
 }
+
+const leastTubeShare = 0.5;
 
 const mostCells = 90;
 /** Nobody measures over the crests of an end that is surely female. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { endTypes } from '../../standards/connections/connection';
 import type { BudgetRow } from '../5-measurement/thread-measurement';
 import { seats } from '../6-candidates/reading';
 import type { Note } from '../identification';
@@ -83,7 +84,12 @@ export const readingSchema = z.discriminatedUnion('kind', [
     mm: z.number().positive().max(1e4).nullable(),
     text: line,
   }),
-  z.object({ kind: z.literal('seat'), seat: z.enum(seats), text: line }),
+  z.object({
+    kind: z.literal('seat'),
+    seat: z.enum(seats),
+    byEye: z.boolean().optional(),
+    text: line,
+  }),
   z.object({
     kind: z.literal('flank'),
     flankDeg: z.union([z.literal(55), z.literal(60)]),
@@ -114,7 +120,15 @@ const threadCandidate = z.discriminatedUnion('system', [
   z.object({ system: z.null(), probability: share }),
 ]);
 
-const connectionName = z.object({ family: word, size: word });
+// The first sheets named family and size alone.
+const connectionName = z.object({
+  family: word,
+  size: word,
+  end: z.enum(['male', 'female']).nullable().default(null),
+  endType: z.enum(endTypes).nullable().default(null),
+  form: word.nullable().default(null),
+  seat: z.enum(seats).nullable().default(null),
+});
 
 export const conclusionSchema = z.object({
   threads: z.array(threadCandidate).max(1000),
@@ -123,6 +137,7 @@ export const conclusionSchema = z.object({
     state: z.enum(['settled', 'needs-reading', 'unlisted']),
     thread: word.nullable(),
     connection: connectionName.nullable(),
+    hand: z.enum(['right', 'left']).nullable().default(null),
     ask: z
       .object({
         reading: readingKind,

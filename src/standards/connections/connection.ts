@@ -13,6 +13,10 @@ export const seatForms = [
   'none',
 ] as const;
 
+/** What kind of end it is, as a person at the bench would say. */
+export const endTypes = ['fixed', 'swivel-nut', 'stud', 'port', 'tube-nut', 'flange-head'] as const;
+export type EndType = (typeof endTypes)[number];
+
 export const oRingSchema = z.strictObject({
   /** AS568 dash number, or ISO 3601 / the standard's own size as 'ID x section' in mm. */
   designation: z.string().min(1),
@@ -33,11 +37,12 @@ export const connectionSchema = z.strictObject({
   /** Variant within the family that shares thread and size, or null. */
   form: z.string().nullable(),
   end: z.enum(['male', 'female']),
+  endType: z.enum(endTypes),
   /** Sixteenths of an inch, for dash-sized families. */
   dash: z.number().positive().nullable(),
   tubeOdMm: z.number().positive().nullable(),
-  /** Metric tube the same end takes, where the family has one. */
-  metricTubeOdMm: z.number().positive().nullable(),
+  /** Metric tubes the same end takes, through its sleeve or nut. */
+  metricTubesMm: z.array(z.number().positive()).readonly(),
   hoseBoreMm: z.number().positive().nullable(),
   /** Designation in the thread tables; null for flange heads. */
   thread: z.string().nullable(),
@@ -57,7 +62,7 @@ const absent = {
   form: null,
   dash: null,
   tubeOdMm: null,
-  metricTubeOdMm: null,
+  metricTubesMm: [],
   hoseBoreMm: null,
   thread: null,
   flangeHead: null,

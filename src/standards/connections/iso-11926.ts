@@ -30,6 +30,7 @@ export const iso11926: readonly Connection[] = sizes.flatMap(([dash, thread]) =>
       tradeName: end === 'male' ? 'O-ring stud end, inch' : 'O-ring port, inch',
       size: `-${dash}`,
       end,
+      endType: end === 'male' ? 'stud' : 'port',
       dash,
       tubeOdMm: dashMm(dash),
       thread: unifiedThread(thread).designation,

@@ -30,6 +30,7 @@ export const iso6149: readonly Connection[] = sizes.flatMap(([d, pitch, inner, s
       tradeName: end === 'male' ? 'O-ring stud end, metric' : 'O-ring port, metric',
       size: `M${d}`,
       end,
+      endType: end === 'male' ? 'stud' : 'port',
       thread: `M${d}x${pitch}`,
       seat: 'o-ring-at-hex',
       sealing: 'o-ring',

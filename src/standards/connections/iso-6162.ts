@@ -35,6 +35,7 @@ function heads(part: 1 | 2, rows: typeof standard): Connection[] {
       tradeName: part === 1 ? 'split flange head, code 61' : 'split flange head, code 62',
       size: `-${dash}`,
       end: 'male',
+      endType: 'flange-head',
       dash,
       hoseBoreMm: dashMm(dash),
       flangeHead: { diameterMm, thicknessMm },

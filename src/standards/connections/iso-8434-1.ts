@@ -41,15 +41,22 @@ function rows(series: 'L' | 'S', sizes: typeof light): Connection[] {
       tradeName: `24° cone, ${series === 'L' ? 'light' : 'heavy'} series`,
       size: `${tube}${series}`,
       tubeOdMm: tube,
-      metricTubeOdMm: tube,
+      metricTubesMm: [tube],
       thread,
       seat: 'cone-24',
       seatHalfAngleDeg: 12,
       source: series === 'S' && tube === 14 ? 'DIN 3861:2002 (from memory)' : source,
     } as const;
     return [
-      connection({ ...common, end: 'male', sealing: 'metal-cone' }),
-      connection({ ...common, end: 'female', coneOutwards: true, sealing: 'metal-cone', oRing }),
+      connection({ ...common, end: 'male', endType: 'fixed', sealing: 'metal-cone' }),
+      connection({
+        ...common,
+        end: 'female',
+        endType: 'swivel-nut',
+        coneOutwards: true,
+        sealing: 'metal-cone',
+        oRing,
+      }),
     ];
   });
 }

@@ -30,13 +30,19 @@ export const iso9974: readonly Connection[] = sizes.flatMap(([d, pitch]) => {
     seat: 'flat-washer-face',
     source: d === 26 ? 'DIN 3852-1:2002 (from memory)' : source,
   } as const;
-  const male = { ...common, end: 'male', tradeName: 'flat-face stud end, metric' } as const;
+  const male = {
+    ...common,
+    end: 'male',
+    endType: 'stud',
+    tradeName: 'flat-face stud end, metric',
+  } as const;
   return [
     connection({ ...male, form: 'E', sealing: 'face-ring' }),
     connection({ ...male, form: 'B', sealing: 'metal-edge' }),
     connection({
       ...common,
       end: 'female',
+      endType: 'port',
       tradeName: 'flat-face port, metric',
       sealing: 'face-ring',
     }),

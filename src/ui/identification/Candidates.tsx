@@ -85,11 +85,7 @@ export function ConnectionCandidates(props: {
     props.conclusion.connections
       .filter((c, i) => i === 0 || (i < shownAtMost && c.probability >= worthShowing))
       .map((candidate) => {
-        const row = props.tables?.connection(
-          candidate.family,
-          candidate.size,
-          props.conclusion.end ?? 'male',
-        );
+        const row = props.tables?.rows(candidate)[0];
         const thread = row?.thread ? props.tables?.thread(row.thread) : null;
         return { candidate, row: row ?? null, thread: thread ?? null };
       }),

@@ -2,6 +2,7 @@ import { Show } from 'solid-js';
 import type { Conclusion } from '../../journey/7-next-reading/decision';
 import { percent } from '../language/format';
 import { t } from '../language/language';
+import { endWords, threadName } from '../result/end-words';
 import './decision.css';
 
 /** The answer, as two lines of a title block: the thread, and the connection. */
@@ -46,7 +47,7 @@ export function DecisionBlock(props: { readonly conclusion: Conclusion }) {
                 </Show>
               }
             >
-              {decision().thread}
+              {threadName(decision().thread!, decision().hand)}
             </Show>
           </dd>
         </div>
@@ -54,11 +55,19 @@ export function DecisionBlock(props: { readonly conclusion: Conclusion }) {
           <dt class="caps">{t().identification.connection}</dt>
           <dd classList={{ open: decision().connection === null }} data-testid="decided-connection">
             <Show when={decision().connection} fallback={noneWritten()} keyed>
-              {(connection) => `${connection.family} ${connection.size}`}
+              {(connection) => (
+                <>
+                  {connection.family} {connection.size}{' '}
+                  <span class="small">{endWords(connection)}</span>
+                </>
+              )}
             </Show>
           </dd>
         </div>
       </dl>
+      <Show when={decision().hand === 'left'}>
+        <p class="alert">{t().assembly.leftHand}</p>
+      </Show>
       <Show when={decision().state === 'unlisted'}>
         <p class="small">{t().identification.unlistedText}</p>
       </Show>

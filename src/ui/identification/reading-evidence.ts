@@ -1,5 +1,6 @@
 import type { Reading } from '../../journey/6-candidates/reading';
 import type { Connection } from '../../standards/connections/connection';
+import { tubesOf } from '../../standards/connections/tubes';
 import type { Thread } from '../../standards/thread';
 import { t } from '../language/language';
 import type { Evidence } from './evidence';
@@ -36,9 +37,10 @@ export function readingsOnConnection(readings: readonly Reading[], end: Connecti
   return evidence(readings, (reading) => {
     if (reading.kind === 'seat') return reading.seat === end.seat;
     if (reading.kind !== 'tube-od') return null;
-    const tubes = [end.tubeOdMm, end.metricTubeOdMm].filter((mm) => mm !== null);
+    const tubes = tubesOf(end);
     const { mm: read } = reading;
-    if (read === null) return tubes.length === 0;
+    // A swivel sits on tubes and hoses alike.
+    if (read === null) return end.endType === 'swivel-nut' ? null : tubes.length === 0;
     return tubes.some((mm) => Math.abs(mm - read) < 2 * slackMm);
   });
 }

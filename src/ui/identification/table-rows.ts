@@ -1,29 +1,34 @@
 import type { Connection } from '../../standards/connections/connection';
+import type { ConnectionName } from '../../standards/connections/find-connection';
 import type { Thread } from '../../standards/thread';
 import type { SectionDimensions } from './section-geometry';
 
 export interface Tables {
   readonly thread: (designation: string) => Thread | null;
-  readonly connection: (family: string, size: string, end: Connection['end']) => Connection | null;
+  /** Every row that agrees with what is settled; the first is the commonest form. */
+  readonly rows: (name: ConnectionName) => readonly Connection[];
   /** What screws onto an end without belonging to it, as 'family size'. */
   readonly neverWith: (own: Connection) => readonly string[];
+  /** Threads that pass for this one by hand. */
+  readonly passesFor: (designation: string) => readonly string[];
   /** Connections that use a thread, this end only, one per family. */
   readonly users: (designation: string, end: Connection['end']) => readonly Connection[];
 }
 
 /** The tables load with the first screen that shows candidates, not with the page. */
 export async function loadTables(): Promise<Tables> {
-  const [{ findThread }, { connections }, { screwsOnButMustNot }] = await Promise.all([
-    import('../../standards/threads'),
-    import('../../standards/connections/connections'),
-    import('../../standards/look-alikes'),
-  ]);
+  const [{ findThread, threads }, { connections }, { confusions, screwsOnButMustNot }, { rowsOf }] =
+    await Promise.all([
+      import('../../standards/threads'),
+      import('../../standards/connections/connections'),
+      import('../../standards/look-alikes'),
+      import('../../standards/connections/find-connection'),
+    ]);
+  const confused = confusions(threads, connections);
   return {
     thread: findThread,
-    connection: (family, size, end) =>
-      connections.find((c) => c.family === family && c.size === size && c.end === end) ??
-      connections.find((c) => c.family === family && c.size === size) ??
-      null,
+    rows: (name) => rowsOf(name, connections),
+    passesFor: (designation) => confused.get(designation) ?? [],
     neverWith: (own) => [
       ...new Set(screwsOnButMustNot(own, connections).map((c) => `${c.family} ${c.size}`)),
     ],

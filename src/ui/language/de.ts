@@ -1,3 +1,4 @@
+import { assemblyDe } from './assembly/de';
 import type { Dictionary } from './dictionary';
 
 export const de: Dictionary = {
@@ -422,8 +423,8 @@ export const de: Dictionary = {
   reading: {
     kinds: {
       'pitch-gauge': {
-        name: 'Gewindelehre',
-        title: 'Gewindelehre anlegen',
+        name: 'Gewindeschablone',
+        title: 'Gewindeschablone anlegen',
         how: 'Blätter längs des Gewindes anlegen, in Achsrichtung, gegen das Licht. Das richtige lässt kein Licht durch und wackelt nicht.',
       },
       'caliper-od': {
@@ -477,11 +478,11 @@ export const de: Dictionary = {
     invalidTpi: 'Die Gangzahl je Zoll als Zahl eingeben, etwa 16 oder 11,5.',
     outOfRange: 'So etwas hat keine Verschraubung. Stimmt die Einheit?',
     seats: {
-      'flat-face-o-ring': 'Plane Fläche mit O-Ring in einer Nut',
+      'flat-face-o-ring': 'Flachdichtend (ORFS): O-Ring in der Planfläche',
       'cone-37': 'Außenkegel, 37° zur Achse',
       'cone-45': 'Außenkegel, 45° zur Achse',
-      'cone-24': 'Innenkegel, 24° im Ganzen',
-      'cone-60': 'Innenkegel, 60° im Ganzen',
+      'cone-24': 'Innenkegel, 24° Gesamtwinkel',
+      'cone-60': 'Innenkegel, 60° Gesamtwinkel',
       'cone-30': 'Außenkegel, 30° zur Achse',
       'o-ring-at-hex': 'O-Ring unter dem Sechskant',
       'flat-washer-face': 'Plane Fläche oder Scheibe unter dem Sechskant',
@@ -489,11 +490,11 @@ export const de: Dictionary = {
     },
     femaleSeats: {
       'flat-face-o-ring': 'Plane Hülse in der Mutter, ohne Ring',
-      'cone-37': 'Innenbördel, 37° zur Achse',
-      'cone-45': 'Innenbördel, 45° zur Achse',
-      'cone-24': 'Kegel in der Mutter, nach außen, 24° im Ganzen',
-      'cone-60': 'Kegel in der Mutter, nach außen, 60° im Ganzen',
-      'cone-30': 'Innenbördel, 30° zur Achse',
+      'cone-37': 'Innenkonus, 37° zur Achse',
+      'cone-45': 'Innenkonus, 45° zur Achse',
+      'cone-24': 'Kegel in der Mutter, nach außen, 24° Gesamtwinkel',
+      'cone-60': 'Kegel in der Mutter, nach außen, 60° Gesamtwinkel',
+      'cone-30': 'Innenkonus, 30° zur Achse',
       'o-ring-at-hex': 'Fase für einen O-Ring an der Öffnung',
       'flat-washer-face': 'Plane Fläche um die Öffnung',
       none: 'Nichts davon: dichtet im Gewinde',
@@ -513,12 +514,13 @@ export const de: Dictionary = {
     end: 'Welches Ende ist es?',
     male: 'Außengewinde',
     female: 'Innengewinde',
-    pitch: 'Steigung, mit der Gewindelehre',
+    pitch: 'Steigung, mit der Gewindeschablone',
     od: 'Außendurchmesser über die Spitzen',
-    id: 'Innendurchmesser über die Spitzen',
+    id: 'Kerndurchmesser (innen, über die Spitzen)',
     with: 'Gemessen mit',
     go: 'Bestimmen',
   },
+  assembly: assemblyDe,
   result: {
     title: 'Ergebnis',
     back: 'Zur Bestimmung',
@@ -536,7 +538,7 @@ export const de: Dictionary = {
     hardness: 'Härte',
     source: 'Quelle',
     noORing: 'keiner',
-    shore: (value) => `${value} Shore A`,
+    shore: (value) => `${value} IRHD`,
     elastomers: 'Elastomer nach Flüssigkeit',
     elastomersNote:
       'Namen nach ISO 1629. Übliche Praxis; im Zweifel entscheidet die Tabelle des Herstellers.',
@@ -550,73 +552,10 @@ export const de: Dictionary = {
     },
     fluid: 'Flüssigkeit',
     suits: 'Geeignet',
-    avoid: 'Fernhalten',
+    avoid: 'Nicht geeignet',
     assembly: 'Montage',
-    assemblyNote: 'Drehmomente und Drehwinkel: Angaben des Herstellers für Bauart und Größe.',
-    sealings: {
-      'face-seal': 'O-Ring in der planen Fläche',
-      flare: 'Metall auf Metall, Kegel in Bördel',
-      'stud-o-ring': 'O-Ring unter dem Sechskant, in der Fase der Bohrung',
-      'face-ring': 'Ring oder Kante auf der planen Fläche um die Bohrung',
-      'cone-24': 'Schneidring oder O-Ring eines Schweißkegels im 24°-Kegel',
-      'cone-swivel': 'Metall auf Metall, Kegel in Kegel',
-      taper: 'Gewinde in Gewinde, mit Dichtmittel',
-      flange: 'O-Ring in der planen Fläche des Flanschkopfs',
-    },
-    mates: {
-      'face-seal': 'Überwurfmutter mit planer Hülse gleicher Größe',
-      flare:
-        'Überwurfmutter über gebördeltem Rohr oder Schlauchnippel gleichen Winkels und gleicher Größe',
-      'stud-o-ring': 'Bohrung mit gleichem Gewinde und Fase für den Ring',
-      'face-ring': 'Bohrung mit gleichem Gewinde und planer bearbeiteter Fläche',
-      'cone-24':
-        'Mutter derselben Reihe (leicht oder schwer) mit Schneidring und Rohr oder Schlauchende mit 24°-Kegel',
-      'cone-swivel': 'Überwurfmutter mit gleichem Gewinde und Sitzwinkel',
-      taper: 'Innengewinde nach derselben Norm',
-      flange: 'Anschraubfläche mit vier Schrauben und zwei Flanschhälften gleicher Reihe und Größe',
-    },
-    steps: {
-      'face-seal': [
-        'Beide Flächen reinigen. O-Ring leicht geölt und unverdreht in die Nut legen.',
-        'Die plane Hülse fluchtend an die Fläche führen, die Mutter von Hand aufschrauben.',
-        'Mit einem zweiten Schlüssel gegenhalten und mit dem Drehmoment des Herstellers anziehen.',
-      ],
-      flare: [
-        'Bördel und Kegel auf Riefen, Risse und einen vollen Berührring prüfen.',
-        'Gewinde und Kegel ölen, die Mutter von Hand aufschrauben, bis die Sitze anliegen.',
-        'Gegenhalten und nach Schlüsselflächen ab handfest oder Drehmoment des Herstellers anziehen. Nie, um ein Leck zu stillen.',
-      ],
-      'stud-o-ring': [
-        'Die Fase der Bohrung ansehen. O-Ring ölen und mit einer Hülse über das Gewinde führen.',
-        'Bei einstellbarem Ende die Kontermutter ganz zurückdrehen, die Scheibe nach oben.',
-        'Von Hand einschrauben, bis die Scheibe anliegt, zum Ausrichten höchstens eine Umdrehung zurück, halten und die Kontermutter mit dem Drehmoment des Herstellers anziehen.',
-      ],
-      'face-ring': [
-        'Die plane Fläche um die Bohrung reinigen; keine Riefe darf sie queren.',
-        'Den Ring auflegen (wenn die Form einen hat), ölen und von Hand rechtwinklig einschrauben.',
-        'Mit dem Drehmoment des Herstellers anziehen.',
-      ],
-      'cone-24': [
-        'Das Rohr rechtwinklig absägen, entgraten und bis zum Anschlag in den Kegel schieben.',
-        'Ein neuer Schneidring wird zuerst in einem gehärteten Stutzen vormontiert, sein Einschnitt geprüft.',
-        'Die Mutter von Hand aufschrauben und vom festen Punkt an um den Drehwinkel des Herstellers anziehen.',
-      ],
-      'cone-swivel': [
-        'Beide Kegel auf Riefen und einen vollen Berührring prüfen.',
-        'Fluchtend zusammenführen und die Mutter von Hand aufschrauben.',
-        'Gegenhalten und mit dem Drehmoment des Herstellers anziehen.',
-      ],
-      taper: [
-        'Beide Gewinde reinigen. Dichtmittel auf das Außengewinde, der erste Gang bleibt frei; trocken dichtende Gewinde bekommen nur Schmiermittel.',
-        'Von Hand einschrauben, dann mit dem Schlüssel, meist anderthalb bis drei Umdrehungen weiter (übliche Praxis).',
-        'Nie zum Ausrichten zurückdrehen: Es würde lecken. In eine zylindrische Bohrung gehört es nicht.',
-      ],
-      flange: [
-        'Beide Flächen reinigen, den O-Ring leicht geölt in die Nut legen.',
-        'Beide Flanschhälften und alle vier Schrauben von Hand ansetzen, gleichmäßiger Spalt.',
-        'Über Kreuz in Stufen mit dem Drehmoment des Herstellers anziehen, Schrauben der verlangten Güte.',
-      ],
-    },
+    assemblyNote:
+      'Nie unter Druck anziehen; jedes Mal ein neuer O-Ring. Drehmomente und Drehwinkel: Angaben des Herstellers für Bauart und Größe.',
     cautions: 'Bevor Sie etwas lösen oder unter Druck setzen',
     caution: {
       pressure:
@@ -624,11 +563,12 @@ export const de: Dictionary = {
       mix: 'Nie zwei Bauarten verbinden, weil sie sich ineinanderschrauben lassen: Sie müssen deshalb weder halten noch dichten.',
       injection:
         'Nie mit der Hand nach einem Leck suchen. Ein unsichtbar feiner Strahl dringt durch die Haut; Öl unter der Haut ist sofort ein Notfall für die Chirurgie.',
-      gauge: 'Das Gewinde mit einer Lehre bestätigen, bevor die Leitung unter Druck kommt.',
+      gauge:
+        'Das Gewinde mit einer Gewindelehre (Ring außen, Dorn innen) bestätigen, bevor die Leitung unter Druck kommt.',
       authority:
         'Anleitung des Herstellers, örtliche Vorschriften und das Urteil der Fachkraft gehen dieser Seite vor.',
     },
-    counter: 'Am Tresen',
+    counter: 'An der Theke',
     confirm: 'Bestätigen',
     reject: 'Ablehnen',
     verdict: { none: 'noch nicht beurteilt', confirmed: 'bestätigt', rejected: 'abgelehnt' },
@@ -716,7 +656,7 @@ export const de: Dictionary = {
     'O-ring face seal': 'Planfläche mit O-Ring',
     '37° flare': '37°-Bördel',
     '45° flare': '45°-Bördel',
-    'inverted flare': 'Innenbördel (umgekehrt)',
+    'inverted flare': 'Innenkonus (umgekehrt)',
     'O-ring stud end, inch': 'Einschraubzapfen mit O-Ring, Zoll',
     'O-ring port, inch': 'Einschraubloch für O-Ring, Zoll',
     'O-ring stud end, metric': 'Einschraubzapfen mit O-Ring, metrisch',

@@ -1,3 +1,4 @@
+import { assemblyEs } from './assembly/es';
 import type { Dictionary } from './dictionary';
 
 export const es: Dictionary = {
@@ -422,13 +423,13 @@ export const es: Dictionary = {
         how: 'Apoye las láminas a lo largo de la rosca, en línea con el eje, a contraluz. La buena no deja pasar luz ni se balancea.',
       },
       'caliper-od': {
-        name: 'Calibre, exterior',
-        title: 'Mida por fuera con un calibre',
+        name: 'Pie de rey, exterior',
+        title: 'Mida por fuera con un pie de rey',
         how: 'Bocas sobre las crestas, a escuadra con el eje, en el centro de la rosca. Tome la mayor de tres.',
       },
       'caliper-id': {
-        name: 'Calibre, interior',
-        title: 'Mida por dentro con un calibre',
+        name: 'Pie de rey, interior',
+        title: 'Mida por dentro con un pie de rey',
         how: 'Extremo hembra: bocas interiores contra las crestas, a escuadra con el eje. Tome la mayor de tres.',
       },
       'rule-od': {
@@ -439,12 +440,12 @@ export const es: Dictionary = {
       'tube-od': {
         name: 'Tubo, exterior',
         title: 'Mida el tubo',
-        how: 'Diámetro exterior del tubo que entra, o el taladro del racor que lo recibe. Basta un calibre o una regla.',
+        how: 'Diámetro exterior del tubo que entra, o el taladro del racor que lo recibe. Basta un pie de rey o una regla.',
       },
       seat: {
         name: 'Asiento',
         title: 'Mire el extremo',
-        how: '¿Qué dibujo se parece al extremo de este racor? La línea gruesa es donde cierra.',
+        how: '¿Qué dibujo se parece al extremo de este racor? La línea gruesa es donde sella.',
       },
       flank: {
         name: 'Ángulo de flancos',
@@ -480,7 +481,7 @@ export const es: Dictionary = {
       'cone-30': 'Cono exterior, 30° con el eje',
       'o-ring-at-hex': 'Junta tórica bajo el hexágono',
       'flat-washer-face': 'Cara plana o arandela bajo el hexágono',
-      none: 'Nada de esto: cierra en la rosca',
+      none: 'Nada de esto: sella en la rosca',
     },
     femaleSeats: {
       'flat-face-o-ring': 'Casquillo plano en la tuerca, sin junta',
@@ -491,7 +492,7 @@ export const es: Dictionary = {
       'cone-30': 'Abocardado interior, 30° con el eje',
       'o-ring-at-hex': 'Chaflán para junta tórica en la boca',
       'flat-washer-face': 'Cara plana en torno a la boca',
-      none: 'Nada de esto: cierra en la rosca',
+      none: 'Nada de esto: sella en la rosca',
     },
     noTube: 'No recibe tubo',
     otherValue: 'otro valor',
@@ -510,10 +511,11 @@ export const es: Dictionary = {
     female: 'Hembra: rosca por dentro',
     pitch: 'Paso, con un peine de roscas',
     od: 'Diámetro exterior sobre las crestas',
-    id: 'Diámetro interior sobre las crestas',
+    id: 'Diámetro interior entre crestas (diámetro menor)',
     with: 'Medido con',
     go: 'Identificar',
   },
+  assembly: assemblyEs,
   result: {
     title: 'Resultado',
     back: 'Volver a la identificación',
@@ -523,15 +525,15 @@ export const es: Dictionary = {
     size: 'Tamaño',
     dash: 'Tamaño dash',
     tube: 'Tubo o manguera',
-    mating: 'Va con',
+    mating: 'Se acopla con',
     neverWith: 'No unir nunca con',
     seat: 'Asiento',
-    seal: 'Cierra por',
+    seal: 'Sella por',
     oRing: 'Junta tórica',
     hardness: 'Dureza',
     source: 'Fuente',
     noORing: 'ninguna',
-    shore: (value) => `${value} Shore A`,
+    shore: (value) => `${value} IRHD`,
     elastomers: 'Elastómero según el fluido',
     elastomersNote:
       'Nombres según ISO 1629. Práctica común; en caso de duda decide la tabla del fabricante.',
@@ -545,77 +547,14 @@ export const es: Dictionary = {
     },
     fluid: 'Fluido',
     suits: 'Sirve',
-    avoid: 'Evitar',
+    avoid: 'No apto',
     assembly: 'Montaje',
     assemblyNote: 'Pares y ángulos: datos del fabricante para esta familia y tamaño.',
-    sealings: {
-      'face-seal': 'junta tórica en la cara plana',
-      flare: 'metal con metal, cono en abocardado',
-      'stud-o-ring': 'junta tórica bajo el hexágono, en el chaflán del orificio',
-      'face-ring': 'anillo o arista sobre la cara plana en torno al orificio',
-      'cone-24': 'anillo cortante, o junta tórica de un cono soldado, en el cono de 24°',
-      'cone-swivel': 'metal con metal, cono en cono',
-      taper: 'rosca en rosca, con sellador',
-      flange: 'junta tórica en la cara plana de la cabeza de brida',
-    },
-    mates: {
-      'face-seal': 'tuerca giratoria con casquillo plano del mismo tamaño',
-      flare: 'tuerca sobre tubo abocardado, o terminal de manguera, del mismo ángulo y tamaño',
-      'stud-o-ring': 'orificio con la misma rosca y chaflán para la junta',
-      'face-ring': 'orificio con la misma rosca y cara plana mecanizada alrededor',
-      'cone-24':
-        'tuerca de la misma serie (ligera o pesada) con anillo cortante y tubo, o terminal con cono de 24°',
-      'cone-swivel': 'tuerca giratoria con la misma rosca y ángulo de asiento',
-      taper: 'rosca hembra de la misma norma',
-      flange: 'asiento con cuatro tornillos y dos medias bridas del mismo código y tamaño',
-    },
-    steps: {
-      'face-seal': [
-        'Limpie ambas caras. Ponga la junta en su ranura, algo aceitada, sin torcerla.',
-        'Lleve el casquillo plano contra la cara, alineado, y enrosque la tuerca a mano.',
-        'Sujete el cuerpo con otra llave y apriete al par del fabricante.',
-      ],
-      flare: [
-        'Revise abocardado y cono: sin rayas ni grietas, con un anillo de contacto completo.',
-        'Aceite rosca y cono, y enrosque la tuerca a mano hasta que los asientos se toquen.',
-        'Sujete el cuerpo y apriete según las caras desde el apriete a mano, o el par, del fabricante. Nunca para curar una fuga.',
-      ],
-      'stud-o-ring': [
-        'Revise el chaflán del orificio. Aceite la junta y pásela sobre la rosca con un casquillo.',
-        'En un extremo orientable, retire del todo la contratuerca, con la arandela arriba.',
-        'Enrosque a mano hasta que la arandela toque, retroceda una vuelta como mucho para orientar, sujete y apriete la contratuerca al par del fabricante.',
-      ],
-      'face-ring': [
-        'Limpie la cara en torno al orificio; ninguna raya debe cruzarla.',
-        'Ponga el anillo (si esta forma lo lleva), aceítelo, y enrosque a mano a escuadra con la cara.',
-        'Apriete al par del fabricante.',
-      ],
-      'cone-24': [
-        'Corte el tubo a escuadra, desbárbelo y llévelo al tope del cono.',
-        'Un anillo cortante nuevo se premonta antes en una herramienta templada, y se revisa su mordida.',
-        'Enrosque la tuerca a mano y apriete el ángulo del fabricante desde que se ponga firme.',
-      ],
-      'cone-swivel': [
-        'Revise ambos conos: sin rayas, con un anillo de contacto completo.',
-        'Júntelos alineados y enrosque la tuerca a mano.',
-        'Sujete el cuerpo y apriete al par del fabricante.',
-      ],
-      taper: [
-        'Limpie ambas roscas. Sellador en el macho, primer hilo libre; las roscas de cierre en seco solo llevan lubricante.',
-        'Enrosque a mano y luego con llave, por lo común de vuelta y media a tres vueltas más (práctica común).',
-        'No retroceda nunca para orientar: fugaría. En un orificio cilíndrico no debe entrar.',
-      ],
-      flange: [
-        'Limpie ambas caras y ponga la junta en su ranura, algo aceitada.',
-        'Coloque a mano las dos medias bridas y los cuatro tornillos, con holgura pareja.',
-        'Apriete en cruz por pasos al par del fabricante, con tornillos de la clase pedida.',
-      ],
-    },
     cautions: 'Antes de aflojar o dar presión',
     caution: {
       pressure:
         'Quite la presión, asegure la carga, deje enfriar el aceite. Una línea cerrada puede seguir con presión.',
-      mix: 'Nunca una dos familias porque se enrosquen: que enrosquen no quiere decir que aguanten ni que cierren.',
+      mix: 'Nunca una dos familias porque se enrosquen: que enrosquen no quiere decir que aguanten ni que sellen.',
       injection:
         'Nunca busque una fuga con la mano. Un chorro invisible atraviesa la piel; aceite bajo la piel es una urgencia quirúrgica inmediata.',
       gauge: 'Confirme la rosca con una galga antes de dar presión a la línea.',

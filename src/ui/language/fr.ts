@@ -1,3 +1,4 @@
+import { assemblyFr } from './assembly/fr';
 import type { Dictionary } from './dictionary';
 
 export const fr: Dictionary = {
@@ -420,8 +421,8 @@ export const fr: Dictionary = {
   reading: {
     kinds: {
       'pitch-gauge': {
-        name: 'Peigne à fileter',
-        title: 'Essayez un peigne à fileter',
+        name: 'Jauge de filetage (lames)',
+        title: 'Essayez une jauge de filetage',
         how: 'Présentez les lames le long du filetage, dans l’axe, à contre-jour. La bonne ne laisse pas passer de lumière et ne bascule pas.',
       },
       'caliper-od': {
@@ -446,8 +447,8 @@ export const fr: Dictionary = {
       },
       seat: {
         name: 'Siège',
-        title: 'Regardez le bout',
-        how: 'Quel dessin ressemble au bout de ce raccord ? Le trait fort marque l’étanchéité.',
+        title: 'Regardez l’extrémité',
+        how: 'Quel dessin ressemble à l’extrémité de ce raccord ? Le trait fort marque l’étanchéité.',
       },
       flank: {
         name: 'Angle des flancs',
@@ -478,8 +479,8 @@ export const fr: Dictionary = {
       'flat-face-o-ring': 'Face plane avec joint torique dans une gorge',
       'cone-37': 'Cône extérieur, 37° à l’axe',
       'cone-45': 'Cône extérieur, 45° à l’axe',
-      'cone-24': 'Cône intérieur, 24° en tout',
-      'cone-60': 'Cône intérieur, 60° en tout',
+      'cone-24': 'Cône intérieur, 24° d’angle total',
+      'cone-60': 'Cône intérieur, 60° d’angle total',
       'cone-30': 'Cône extérieur, 30° à l’axe',
       'o-ring-at-hex': 'Joint torique sous l’hexagone',
       'flat-washer-face': 'Face plane ou rondelle sous l’hexagone',
@@ -487,11 +488,11 @@ export const fr: Dictionary = {
     },
     femaleSeats: {
       'flat-face-o-ring': 'Douille plane dans l’écrou, sans joint',
-      'cone-37': 'Évasement intérieur, 37° à l’axe',
-      'cone-45': 'Évasement intérieur, 45° à l’axe',
-      'cone-24': 'Cône saillant dans l’écrou, 24° en tout',
-      'cone-60': 'Cône saillant dans l’écrou, 60° en tout',
-      'cone-30': 'Évasement intérieur, 30° à l’axe',
+      'cone-37': 'Cône femelle, 37° à l’axe',
+      'cone-45': 'Cône femelle, 45° à l’axe',
+      'cone-24': 'Cône saillant dans l’écrou, 24° d’angle total',
+      'cone-60': 'Cône saillant dans l’écrou, 60° d’angle total',
+      'cone-30': 'Cône femelle, 30° à l’axe',
       'o-ring-at-hex': 'Chanfrein pour joint torique à l’entrée',
       'flat-washer-face': 'Face plane autour de l’entrée',
       none: 'Rien de cela : étanche dans le filet',
@@ -508,23 +509,24 @@ export const fr: Dictionary = {
   readingsOnly: {
     title: 'D’après des relevés seuls',
     lead: 'Le pas et un diamètre suffisent pour commencer.',
-    end: 'Quel bout est-ce ?',
+    end: 'Quelle extrémité est-ce ?',
     male: 'Mâle : filetage extérieur',
     female: 'Femelle : filetage intérieur',
-    pitch: 'Pas, au peigne à fileter',
+    pitch: 'Pas, à la jauge de filetage',
     od: 'Diamètre extérieur sur les crêtes',
-    id: 'Diamètre intérieur sur les crêtes',
+    id: 'Diamètre intérieur aux crêtes (diamètre mineur)',
     with: 'Mesuré avec',
     go: 'Identifier',
   },
+  assembly: assemblyFr,
   result: {
     title: 'Résultat',
     back: 'Retour à l’identification',
-    notSettled: 'Pas encore tranché. Imprimé ainsi, c’est écrit.',
+    notSettled: 'Pas encore déterminé. Imprimé ainsi, c’est écrit.',
     thread: 'Filetage',
     family: 'Raccordement',
     size: 'Taille',
-    dash: 'Taille dash',
+    dash: 'Module (dash)',
     tube: 'Tube ou flexible',
     mating: 'Va avec',
     neverWith: 'Ne jamais joindre à',
@@ -534,7 +536,7 @@ export const fr: Dictionary = {
     hardness: 'Dureté',
     source: 'Source',
     noORing: 'aucun',
-    shore: (value) => `${value} Shore A`,
+    shore: (value) => `${value} DIDC`,
     elastomers: 'Élastomère selon le fluide',
     elastomersNote:
       'Noms selon ISO 1629. Usage courant ; en cas de doute, la table du fabricant décide.',
@@ -551,69 +553,6 @@ export const fr: Dictionary = {
     avoid: 'À écarter',
     assembly: 'Montage',
     assemblyNote: 'Couples et angles : données du fabricant pour cette famille et cette taille.',
-    sealings: {
-      'face-seal': 'joint torique dans la face plane',
-      flare: 'métal sur métal, cône dans évasement',
-      'stud-o-ring': 'joint torique sous l’hexagone, dans le chanfrein de l’orifice',
-      'face-ring': 'bague ou arête sur la face plane autour de l’orifice',
-      'cone-24': 'bague coupante, ou joint torique d’un cône à souder, dans le cône de 24°',
-      'cone-swivel': 'métal sur métal, cône dans cône',
-      taper: 'filet dans filet, avec produit d’étanchéité',
-      flange: 'joint torique dans la face plane de la tête de bride',
-    },
-    mates: {
-      'face-seal': 'écrou tournant avec douille plane de même taille',
-      flare: 'écrou sur tube évasé, ou embout de flexible, de même angle et de même taille',
-      'stud-o-ring': 'orifice de même filetage avec chanfrein pour le joint',
-      'face-ring': 'orifice de même filetage avec face plane usinée autour',
-      'cone-24':
-        'écrou de la même série (légère ou lourde) avec bague coupante et tube, ou embout à cône de 24°',
-      'cone-swivel': 'écrou tournant de même filetage et de même angle de siège',
-      taper: 'filetage femelle de la même norme',
-      flange: 'plan à quatre vis et deux demi-brides de même série et de même taille',
-    },
-    steps: {
-      'face-seal': [
-        'Nettoyez les deux faces. Posez le joint dans sa gorge, légèrement huilé, sans le vriller.',
-        'Amenez la douille plane contre la face, bien alignée, et vissez l’écrou à la main.',
-        'Retenez le corps avec une seconde clé et serrez au couple du fabricant.',
-      ],
-      flare: [
-        'Vérifiez évasement et cône : ni rayure ni fissure, un anneau de contact complet.',
-        'Huilez filets et cône, et vissez l’écrou à la main jusqu’au contact des sièges.',
-        'Retenez le corps et serrez selon les pans à partir du serrage à la main, ou au couple, du fabricant. Jamais pour tarir une fuite.',
-      ],
-      'stud-o-ring': [
-        'Examinez le chanfrein de l’orifice. Huilez le joint et passez-le sur le filet avec une douille.',
-        'Sur un bout orientable, reculez à fond le contre-écrou, rondelle en haut.',
-        'Vissez à la main jusqu’à la rondelle, reculez d’un tour au plus pour orienter, tenez, et serrez le contre-écrou au couple du fabricant.',
-      ],
-      'face-ring': [
-        'Nettoyez la face autour de l’orifice ; aucune rayure ne doit la traverser.',
-        'Posez la bague (si cette forme en a une), huilez-la, et vissez à la main d’équerre à la face.',
-        'Serrez au couple du fabricant.',
-      ],
-      'cone-24': [
-        'Coupez le tube d’équerre, ébavurez-le, et poussez-le en butée dans le cône.',
-        'Une bague coupante neuve se pré-monte d’abord dans un outil trempé, et son entaille se vérifie.',
-        'Vissez l’écrou à la main et serrez de l’angle du fabricant à partir du point dur.',
-      ],
-      'cone-swivel': [
-        'Vérifiez les deux cônes : pas de rayure, un anneau de contact complet.',
-        'Réunissez-les bien alignés et vissez l’écrou à la main.',
-        'Retenez le corps et serrez au couple du fabricant.',
-      ],
-      taper: [
-        'Nettoyez les deux filets. Produit d’étanchéité sur le mâle, premier filet libre ; les filets étanches à sec n’ont qu’un lubrifiant.',
-        'Vissez à la main, puis à la clé, d’ordinaire un tour et demi à trois tours de plus (usage courant).',
-        'Ne revenez jamais en arrière pour orienter : cela fuirait. Jamais dans un orifice cylindrique.',
-      ],
-      flange: [
-        'Nettoyez les deux faces et posez le joint dans sa gorge, légèrement huilé.',
-        'Placez à la main les deux demi-brides et les quatre vis, jeu égal partout.',
-        'Serrez en croix par étapes au couple du fabricant, avec des vis de la classe demandée.',
-      ],
-    },
     cautions: 'Avant de desserrer ou de mettre sous pression',
     caution: {
       pressure:

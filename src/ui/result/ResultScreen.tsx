@@ -9,6 +9,7 @@ import {
   Show,
   Switch,
 } from 'solid-js';
+import { tubesOf } from '../../standards/connections/tubes';
 import { readingText, seatText } from '../identification/reading-text';
 import { SectionDrawing } from '../identification/SectionDrawing';
 import { dimensionsOf, loadTables, type Tables } from '../identification/table-rows';
@@ -20,12 +21,14 @@ import { SheetFacts } from '../sheet/SheetFacts';
 import { hashOf } from '../shell/route';
 import { nameOf, stateOf } from '../work/open-sheet';
 import { openById, openSheet } from '../work/sheets';
-import { assemblyKind } from './assembly';
+import { oRingPlace } from './assembly';
 import { Cautions } from './Cautions';
 import { CounterPanel } from './CounterPanel';
 import { elastomers } from './elastomers';
+import { endWarnings, endWords, oRingText, otherTubes, threadName } from './end-words';
 import { ResultActions } from './ResultActions';
 import { ResultPhoto } from './ResultPhoto';
+import { settledEnd } from './settled-end';
 import './result.css';
 
 export function ResultScreen(props: { readonly id: string }) {
@@ -53,20 +56,14 @@ export function ResultScreen(props: { readonly id: string }) {
 function Result(props: { readonly tables: Tables }) {
   const sheet = () => openSheet()!.sheet;
   const decision = () => sheet().conclusion.decision;
-  const connection = createMemo(() => {
-    const decided = decision().connection;
-    return decided
-      ? props.tables.connection(decided.family, decided.size, sheet().conclusion.end ?? 'male')
-      : null;
-  });
+  const settled = createMemo(() => settledEnd(sheet(), props.tables));
+  const connection = () => settled()?.row ?? null;
   const thread = createMemo(() => {
     const name = decision().thread ?? connection()?.thread ?? null;
     return name ? props.tables.thread(name) : null;
   });
-  const kind = () => {
-    const end = connection();
-    return end && assemblyKind(end);
-  };
+  /** Null while the form, and so the way it seals, is open. */
+  const kind = () => settled()?.kind ?? null;
   const open = () => decision().state !== 'settled';
   return (
     <div class="result">
@@ -93,10 +90,17 @@ function Result(props: { readonly tables: Tables }) {
         <Show when={open()}>
           <p class="alert">{t().result.notSettled}</p>
         </Show>
+        <For each={endWarnings(decision(), connection())}>
+          {(warning) => <p class="alert">{warning}</p>}
+        </For>
         <div class="result-top">
           <dl class="result-facts">
             <Fact name={t().result.thread}>
-              <strong>{decision().thread ?? t().identification.open}</strong>
+              <strong>
+                {decision().thread
+                  ? threadName(decision().thread!, decision().hand)
+                  : t().identification.open}
+              </strong>
             </Fact>
             <Fact name={t().result.family}>
               <Show
@@ -117,6 +121,7 @@ function Result(props: { readonly tables: Tables }) {
                     <strong>
                       {decided.family} {decided.size}
                     </strong>
+                    <span> {endWords(decided)}</span>
                     <Show when={connection()} keyed>
                       {(end) => <span class="soft"> {tradeName(end.tradeName)}</span>}
                     </Show>
@@ -130,22 +135,28 @@ function Result(props: { readonly tables: Tables }) {
                   <Show when={end.dash}>
                     {(dash) => <Fact name={t().result.dash}>−{dash()}</Fact>}
                   </Show>
-                  <Show when={end.tubeOdMm ?? end.hoseBoreMm}>
+                  <Show when={tubesOf(end)[0] ?? end.hoseBoreMm}>
                     {(mm) => (
                       <Fact name={t().result.tube}>
                         {number(mm(), 2)} mm · {number(mm() / 25.4, 3)} in
-                        <Show when={end.metricTubeOdMm}>
-                          {(metric) => <span class="soft"> ({metric()} mm)</span>}
+                        <Show when={otherTubes(end).length > 0}>
+                          <span class="soft"> ({otherTubes(end).join(', ')} mm)</span>
                         </Show>
                       </Fact>
                     )}
                   </Show>
                   <Fact name={t().result.seat}>
-                    {end.sealing === 'thread' ? '—' : seatText(end.seat, end.end)}
+                    {kind() === null
+                      ? t().assembly.formOpen
+                      : end.sealing === 'thread'
+                        ? '—'
+                        : seatText(end.seat, end.end)}
                   </Fact>
-                  <Fact name={t().result.seal}>{t().result.sealings[kind()!]}</Fact>
+                  <Show when={kind()} keyed>
+                    {(how) => <Fact name={t().result.seal}>{t().assembly.sealings[how]}</Fact>}
+                  </Show>
                   <Fact name={t().result.oRing}>
-                    <Show when={end.oRing} fallback={t().result.noORing} keyed>
+                    <Show when={end.oRing} fallback={oRingText(end, kind())} keyed>
                       {(ring) => (
                         <>
                           {ring.designation} · {number(ring.innerDiameterMm, 2)} ×{' '}
@@ -153,13 +164,23 @@ function Result(props: { readonly tables: Tables }) {
                           <Show when={ring.hardnessShoreA}>
                             {(shore) => <span> · {t().result.shore(String(shore()))}</span>}
                           </Show>
+                          <Show when={oRingPlace(end) === 'in-mating'}>
+                            <span> ({t().assembly.inMating})</span>
+                          </Show>
                         </>
                       )}
                     </Show>
                   </Fact>
-                  <Fact name={t().result.mating}>{t().result.mates[kind()!]}</Fact>
+                  <Show when={kind()} keyed>
+                    {(how) => (
+                      <Fact name={t().result.mating}>{t().assembly.mates[how][end.end]}</Fact>
+                    )}
+                  </Show>
                   <Show when={props.tables.neverWith(end).join(', ')}>
                     {(names) => <Fact name={t().result.neverWith}>{names()}</Fact>}
+                  </Show>
+                  <Show when={end.thread && props.tables.passesFor(end.thread).join(', ')}>
+                    {(names) => <Fact name={t().assembly.lookAlikes}>{names()}</Fact>}
                   </Show>
                   <Fact name={t().result.source}>
                     <span class="small soft">{end.source}</span>
@@ -214,7 +235,7 @@ function Result(props: { readonly tables: Tables }) {
               <section class="stack tight">
                 <h2>{t().result.assembly}</h2>
                 <ol class="result-steps">
-                  <For each={t().result.steps[how]}>{(step) => <li>{step}</li>}</For>
+                  <For each={t().assembly.steps[how]}>{(step) => <li>{step}</li>}</For>
                 </ol>
                 <p class="small soft">{t().result.assemblyNote}</p>
               </section>

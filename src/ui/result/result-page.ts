@@ -1,14 +1,17 @@
 import type { Block } from '../../handover/pdf-flow';
 import type { ResultPage } from '../../handover/result-pdf';
+import { tubesOf } from '../../standards/connections/tubes';
 import { readingText } from '../identification/reading-text';
 import { loadTables } from '../identification/table-rows';
 import { dateTime, number, percent, plusMinus } from '../language/format';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
 import { nameOf, type SheetWithPhotos, stateOf } from '../work/open-sheet';
-import { assemblyKind } from './assembly';
+import { oRingPlace } from './assembly';
 import { cautionOrder } from './Cautions';
 import { elastomers } from './elastomers';
+import { endWarnings, endWords, oRingText, threadName } from './end-words';
+import { settledEnd } from './settled-end';
 
 const heading = (text: string): Block => ({ kind: 'heading', text });
 const row = (label: string, value: string): Block => ({ kind: 'row', label, value });
@@ -18,11 +21,9 @@ const text = (words: string): Block => ({ kind: 'text', text: words });
 export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<ResultPage> {
   const tables = await loadTables();
   const { decision, connections, end } = sheet.conclusion;
-  const decided = decision.connection;
-  const connection = decided
-    ? tables.connection(decided.family, decided.size, end ?? 'male')
-    : null;
-  const kind = connection && assemblyKind(connection);
+  const settled = settledEnd(sheet, tables);
+  const connection = settled?.row ?? null;
+  const kind = settled?.kind ?? null;
   const words = t().result;
   const m = sheet.measurement;
   const shot = sheet.shots[0];
@@ -30,14 +31,19 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
 
   const left: Block[] = [
     heading(words.family),
-    row(words.thread, decision.thread ?? t().identification.open),
+    row(
+      words.thread,
+      decision.thread ? threadName(decision.thread, decision.hand) : t().identification.open,
+    ),
+    ...endWarnings(decision, connection).map(text),
   ];
-  if (connection && kind) {
+  if (connection && decision.connection) {
     left.push(row(words.family, `${connection.family} ${connection.size}`));
+    left.push(row(t().assembly.endRow, endWords(decision.connection)));
     if (connection.dash) left.push(row(words.dash, `-${connection.dash}`));
-    const tube = connection.tubeOdMm ?? connection.hoseBoreMm;
+    const tube = tubesOf(connection)[0] ?? connection.hoseBoreMm;
     if (tube) left.push(row(words.tube, `${number(tube, 2)} mm, ${number(tube / 25.4, 3)} in`));
-    left.push(row(words.seal, words.sealings[kind]));
+    left.push(row(words.seal, kind ? t().assembly.sealings[kind] : t().assembly.formOpen));
     if (connection.oRing) {
       const { designation, innerDiameterMm, sectionMm, hardnessShoreA } = connection.oRing;
       left.push(
@@ -46,11 +52,14 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
           `${designation}, ${number(innerDiameterMm, 2)} x ${number(sectionMm, 2)} mm`,
         ),
       );
+      if (oRingPlace(connection) === 'in-mating') left.push(text(t().assembly.inMating));
       if (hardnessShoreA) left.push(row(words.hardness, words.shore(String(hardnessShoreA))));
-    }
-    left.push(row(words.mating, words.mates[kind]));
+    } else left.push(row(words.oRing, oRingText(connection, kind)));
+    if (kind) left.push(row(words.mating, t().assembly.mates[kind][connection.end]));
     const never = tables.neverWith(connection);
     if (never.length > 0) left.push(row(words.neverWith, never.join(', ')));
+    const alike = connection.thread ? tables.passesFor(connection.thread) : [];
+    if (alike.length > 0) left.push(row(t().assembly.lookAlikes, alike.join(', ')));
     left.push(row(words.source, connection.source));
   } else {
     for (const one of connections.slice(0, 4))
@@ -61,7 +70,7 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
   if (kind)
     right.push(
       heading(words.assembly),
-      { kind: 'list', items: words.steps[kind], numbered: true },
+      { kind: 'list', items: [...t().assembly.steps[kind]], numbered: true },
       text(words.assemblyNote),
     );
   if (connection?.sealing === 'o-ring' || connection?.sealing === 'face-ring') {

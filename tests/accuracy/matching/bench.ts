@@ -19,7 +19,7 @@ export function takeReading(kind: ReadingKind, part: Part, random: Random): stri
       return `${(Math.round(mm * 2) / 2).toFixed(1)}mm`;
     }
     case 'tube-od': {
-      const tubes = [part.connection?.tubeOdMm, part.connection?.metricTubeOdMm].filter(
+      const tubes = [part.connection?.tubeOdMm, ...(part.connection?.metricTubesMm ?? [])].filter(
         (mm): mm is number => typeof mm === 'number',
       );
       const stud = /^(o-ring-at-hex|flat-washer-face|none)$/.test(part.connection?.seat ?? 'none');

@@ -84,6 +84,15 @@ export const exampleOverlay: Overlay = {
 };
 
 /** A sheet of a scenario of our own, with one photo that carries EXIF, GPS and a maker's note. */
+const connection = {
+  family: 'ISO 8434-3',
+  size: '-6',
+  end: 'male',
+  endType: 'fixed',
+  form: null,
+  seat: 'flat-face-o-ring',
+} as const;
+
 export async function exampleSheet(): Promise<{
   sheet: Sheet;
   photos: Uint8Array[];
@@ -134,11 +143,12 @@ export async function exampleSheet(): Promise<{
         },
         { system: null, probability: 0.009 },
       ],
-      connections: [{ family: 'ISO 8434-3', size: '-6', probability: 0.93 }],
+      connections: [{ ...connection, probability: 0.93 }],
       decision: {
         state: 'settled',
         thread: '11/16-16 UN',
-        connection: { family: 'ISO 8434-3', size: '-6' },
+        connection,
+        hand: 'right',
         ask: null,
       },
       contradictions: [{ source: 'reading', index: 0, text: '16tpi' }],
