@@ -85,12 +85,27 @@ function bestOf(
     const table = outcomeTable(kind, evidence, scenarios, seatGauge);
     if (!table || oneOutcome(table, scenarios)) continue;
     const gainBits = expectedGain(table, scenarios);
-    const score = gainBits / readingEffort[kind].effort;
+    const score = gainBits / effortOf(kind, scenarios);
     if (gainBits >= leastBits && (!found || score > found.score)) {
       found = { table, gainBits, score };
     }
   }
   return found;
+}
+
+/** Straight or tapered is the first question at a pipe pitch (common practice): every other answer
+ *  is read in its light, the diameter above all. The effort is set so low that it goes before the
+ *  seat at 20.8 mm and 14 to the inch, where tapers hold an eighth. */
+const taperFirst = { eachShare: 0.05, effort: 0.1 } as const;
+
+function effortOf(kind: ReadingKind, scenarios: readonly Scenario[]): number {
+  if (kind !== 'taper') return readingEffort[kind].effort;
+  const tapered = scenarios.reduce(
+    (sum, s) => sum + (s.thread && s.thread.taper > 0 ? s.probability : 0),
+    0,
+  );
+  const split = Math.min(tapered, 1 - tapered) >= taperFirst.eachShare;
+  return split ? taperFirst.effort : readingEffort.taper.effort;
 }
 
 /** From this probability on a scenario's own outcome counts as one that may come. */

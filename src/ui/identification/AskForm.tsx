@@ -60,17 +60,22 @@ const lengthKind = (kind: ReadingKind): LengthKind | null =>
 const [pitchUnit, setPitchUnit] = createSignal<PitchUnit>('tpi');
 const [lengthUnit, setLengthUnit] = createSignal<LengthUnit>('mm');
 
+// By eye until a gauge is named: 37°, 45° and 30° look alike.
+const [seatBy, setSeatBy] = createSignal<'eye' | 'gauge'>('eye');
+
 export { lengthUnit, pitchUnit };
 
 export function UnitChoice<U extends string>(props: {
   readonly units: readonly (readonly [unit: U, name: string])[];
   readonly chosen: U;
   readonly onChoose: (unit: U) => void;
+  /** What is chosen, for those who do not see it; a unit, unless said. */
+  readonly title?: string;
 }) {
   const group = createUniqueId();
   return (
     <fieldset class="unit-choice">
-      <legend class="visually-hidden">{t().reading.unit}</legend>
+      <legend class="visually-hidden">{props.title ?? t().reading.unit}</legend>
       <For each={props.units}>
         {([unit, name]) => (
           <label>
@@ -261,24 +266,39 @@ function SeatForm(props: {
     sealsOnThread: seat === 'none',
     oRing: seat === 'o-ring-at-hex' ? { insideMm: 19.3, sectionMm: 2.2 } : null,
   });
+  const reading = (seat: Seat): Reading =>
+    seatBy() === 'eye' && seat.startsWith('cone-')
+      ? { kind: 'seat', seat, byEye: true, text: `${seat} by-eye` }
+      : { kind: 'seat', seat, text: seat };
   return (
-    <ul class="seat-choices">
-      <For each={ordered}>
-        {(seat) => (
-          <li>
-            <button
-              type="button"
-              class="seat-choice"
-              data-seat={seat}
-              onClick={() => props.onReading({ kind: 'seat', seat, text: seat })}
-            >
-              <SectionDrawing dimensions={drawn(seat)} name="" decorative widthMm={30} />
-              <span>{seatText(seat, props.end)}</span>
-            </button>
-          </li>
-        )}
-      </For>
-    </ul>
+    <div class="stack tight">
+      <UnitChoice
+        title={t().reading.seatHow.title}
+        units={[
+          ['eye', t().reading.seatHow.eye],
+          ['gauge', t().reading.seatHow.gauge],
+        ]}
+        chosen={seatBy()}
+        onChoose={setSeatBy}
+      />
+      <ul class="seat-choices">
+        <For each={ordered}>
+          {(seat) => (
+            <li>
+              <button
+                type="button"
+                class="seat-choice"
+                data-seat={seat}
+                onClick={() => props.onReading(reading(seat))}
+              >
+                <SectionDrawing dimensions={drawn(seat)} name="" decorative widthMm={30} />
+                <span>{seatText(seat, props.end)}</span>
+              </button>
+            </li>
+          )}
+        </For>
+      </ul>
+    </div>
   );
 }
 

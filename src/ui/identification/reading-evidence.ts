@@ -35,7 +35,11 @@ export function readingsOnThread(readings: readonly Reading[], thread: Thread): 
 /** How each reading sits with one end of one connection. */
 export function readingsOnConnection(readings: readonly Reading[], end: Connection): Evidence[] {
   return evidence(readings, (reading) => {
-    if (reading.kind === 'seat') return reading.seat === end.seat;
+    if (reading.kind === 'seat') {
+      // An angle judged by eye speaks against no other angle.
+      if (reading.byEye && reading.seat !== end.seat && end.seat.startsWith('cone-')) return null;
+      return reading.seat === end.seat;
+    }
     if (reading.kind !== 'tube-od') return null;
     const tubes = tubesOf(end);
     const { mm: read } = reading;

@@ -21,7 +21,11 @@ export function seatText(seat: Seat, end: End): string {
 
 /** A value as it is written in a reading ('16tpi', 'cone-37', '26.5…26.9mm'), for people. */
 export function valueText(kind: ReadingKind, value: string, end: End = 'male'): string {
-  if (kind === 'seat') return isSeat(value) ? seatText(value, end) : value;
+  if (kind === 'seat') {
+    const [seat = '', how] = value.split(' ');
+    const words = isSeat(seat) ? seatText(seat, end) : value;
+    return how === 'by-eye' ? `${words} (${t().reading.seatHow.byEye})` : words;
+  }
   if (kind === 'taper') return value === 'tapered' ? t().reading.tapered : t().reading.straight;
   if (kind === 'flank') return `${value}°`;
   if (kind === 'tube-od' && value === 'none') return t().reading.noTube;
