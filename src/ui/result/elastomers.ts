@@ -11,7 +11,6 @@ export const elastomers = [
   { fluid: 'glycol', suits: ['NBR', 'HNBR'], avoid: ['AU', 'EU'] },
   { fluid: 'phosphate', suits: ['EPDM'], avoid: ['NBR', 'HNBR', 'AU', 'EU'] },
   { fluid: 'phosphateAryl', suits: ['FKM', 'EPDM'], avoid: ['NBR', 'HNBR', 'AU', 'EU'] },
-  { fluid: 'vegetable', suits: ['HNBR', 'FKM'], avoid: ['EPDM'] },
   { fluid: 'ester', suits: ['FKM', 'HNBR'], avoid: ['EPDM'] },
   { fluid: 'polyglycol', suits: ['FKM', 'HNBR'], avoid: ['AU', 'EU'] },
   { fluid: 'brake', suits: ['EPDM'], avoid: ['NBR', 'HNBR', 'FKM'] },
