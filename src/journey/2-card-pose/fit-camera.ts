@@ -115,9 +115,10 @@ export interface CardShape {
   readonly uAspect: number;
   /** Prior standard deviation of the bow: rise at `bowAtMm`, mm. */
   readonly uBowMm: number;
-  /** Where each edge of a reference that has but a few lies off its nominal place, mm: worn, cut or curled.
-   *  `EdgePoint.markerId` says which edge, from 0. None for a card of many markers. */
-  readonly edges?: { readonly count: number; readonly uMm: number };
+  /** How far each edge of a reference that has but a few lies off its nominal place, and leans at its
+   *  ends, mm: worn, cut, curled, or shifted by what it borders on. `EdgePoint.markerId` says which edge,
+   *  from 0. None for a card of many markers. */
+  readonly edges?: { readonly count: number; readonly uMm: number; readonly uLeanMm: number };
 }
 
 const uInsetPriorPx = 0.5;
@@ -144,17 +145,22 @@ export function fitCamera(
   const uBow = bowPriorScale.map((k) => k * shape.uBowMm);
   const n = points.length;
   const edges = shape.edges?.count ?? 0;
-  const count = n + priors + edges;
+  const count = n + priors + 2 * edges;
   const asBegun = parametersOf(start, prior);
   /** An edge's own offset in the photo: the scale hardly changes while the pose settles. */
   const pxPerMm = portable.exp(asBegun[9]);
-  const uEdge = shape.edges?.uMm ?? 1;
+  const { uMm: uEdge, uLeanMm: uLean } = shape.edges ?? { uMm: 1, uLeanMm: 1 };
+  const along = Float64Array.from(points, (p) => p.alongEdge ?? 0);
   let scale = givenScale ?? 1;
   let sides = facing(points, start, shape);
   const pixelsOff = (p: Float64Array, out: Float64Array) => {
     across(cameraOf(p), sides, p[aspectAt], bowOf(p), out);
-    for (let i = 0; i < n; i++)
-      out[i] += p[insetAt] + (edges > 0 ? p[edgesAt + points[i].markerId] * pxPerMm : 0);
+    for (let i = 0; i < n; i++) out[i] += p[insetAt];
+    if (edges === 0) return;
+    for (let i = 0; i < n; i++) {
+      const e = edgesAt + points[i].markerId;
+      out[i] += (p[e] + p[e + edges] * along[i]) * pxPerMm;
+    }
   };
   const fit = (parameters: ArrayLike<number>) =>
     leastSquares({
@@ -176,7 +182,10 @@ export function fitCamera(
         out[n + 6] = (xx + yy) / uBow[0];
         out[n + 7] = (xx - yy) / uBow[1];
         out[n + 8] = xy / uBow[2];
-        for (let e = 0; e < edges; e++) out[n + priors + e] = p[edgesAt + e] / uEdge;
+        for (let e = 0; e < edges; e++) {
+          out[n + priors + e] = p[edgesAt + e] / uEdge;
+          out[n + priors + edges + e] = p[edgesAt + edges + e] / uLean;
+        }
       },
       jacobian: (p, out) => {
         out.fill(0);
@@ -205,9 +214,16 @@ export function fitCamera(
         set(7, bowAt + 2, -1 / uBow[1]);
         set(8, bowAt + 1, 1 / uBow[2]);
         if (edges === 0) return;
-        for (let e = 0; e < edges; e++) set(priors + e, edgesAt + e, 1 / uEdge);
-        for (let i = 0; i < n; i++)
-          out[(edgesAt + points[i].markerId) * count + i] = pxPerMm / (sigma[i] * scale);
+        for (let e = 0; e < edges; e++) {
+          set(priors + e, edgesAt + e, 1 / uEdge);
+          set(priors + edges + e, edgesAt + edges + e, 1 / uLean);
+        }
+        for (let i = 0; i < n; i++) {
+          const e = edgesAt + points[i].markerId;
+          const weight = pxPerMm / (sigma[i] * scale);
+          out[e * count + i] = weight;
+          out[(e + edges) * count + i] = weight * along[i];
+        }
       },
     });
   const offAt = (p: Float64Array) => {
@@ -215,7 +231,7 @@ export function fitCamera(
     pixelsOff(p, out);
     return out;
   };
-  let solved = fit([...asBegun, 0, 0, ...flat, ...Array.from({ length: edges }, () => 0)]);
+  let solved = fit([...asBegun, 0, 0, ...flat, ...Array.from({ length: 2 * edges }, () => 0)]);
   // Scatter beyond the edge fits' own u, shared along a side, widens everything: the second fit
   // weighs image against priors with it.
   const scatter = scatterOf(points, offAt(solved.parameters), sigma);

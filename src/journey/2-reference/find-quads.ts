@@ -1,4 +1,5 @@
 import type { PhotoPoint } from '../overlay';
+import { isInside } from './polygon';
 import type { EdgeField, StraightEdge } from './straight-edges';
 
 /** Four straight edges that meet in four corners, light on the same side of each: an outline. */
@@ -7,6 +8,8 @@ export interface Quad {
   readonly corners: readonly PhotoPoint[];
   /** Whether the inside is brighter than what lies around it. */
   readonly brightInside: boolean;
+  /** How much of the inside is steep: print, wood grain, whatever lies there. */
+  readonly steepShare: number;
   readonly score: number;
 }
 
@@ -18,7 +21,7 @@ const leastMeanSupport = 0.72;
 
 /** Best first; a quad that shares its corners with a better one is left out. */
 export function findQuads(field: EdgeField, edges: readonly StraightEdge[], most: number): Quad[] {
-  const quads: Quad[] = [];
+  const quads: Omit<Quad, 'steepShare'>[] = [];
   const towards = (a: StraightEdge, b: StraightEdge) => a.nx * b.nx + a.ny * b.ny;
   // Opposite sides face each other within 35°; neighbours meet at 55 to 125°, as under any usual tilt.
   for (let i = 0; i < edges.length; i++)
@@ -37,21 +40,38 @@ export function findQuads(field: EdgeField, edges: readonly StraightEdge[], most
       }
     }
   quads.sort((a, b) => b.score - a.score);
-  const kept: Quad[] = [];
+  const kept: Omit<Quad, 'steepShare'>[] = [];
   for (const quad of quads) {
     if (kept.length === most) break;
     if (kept.every((other) => apartPx(other, quad) > 0.012 * field.width)) kept.push(quad);
   }
-  return kept;
+  return kept.map((quad) => ({ ...quad, steepShare: steepShare(field, quad.corners) }));
 }
 
-function apartPx(a: Quad, b: Quad): number {
+/** Of every other place well inside the outline. */
+function steepShare({ width, height, gx, gy }: EdgeField, corners: readonly PhotoPoint[]): number {
+  const [mx, my] = [0, 1].map((c) => corners.reduce((s, p) => s + p[c], 0) / 4);
+  const inner = corners.map(([x, y]) => [mx + 0.94 * (x - mx), my + 0.94 * (y - my)] as const);
+  let all = 0;
+  let steep = 0;
+  for (let y = 0; y < height; y += 2)
+    for (let x = 0; x < width; x += 2) {
+      if (!isInside(inner, x, y)) continue;
+      all++;
+      if (gx[y * width + x] !== 0 || gy[y * width + x] !== 0) steep++;
+    }
+  return steep / Math.max(1, all);
+}
+
+type Corners = { readonly corners: readonly PhotoPoint[] };
+
+function apartPx(a: Corners, b: Corners): number {
   return Math.max(
     ...a.corners.map(([x, y]) => Math.min(...b.corners.map(([u, v]) => Math.hypot(u - x, v - y)))),
   );
 }
 
-function quadOf(field: EdgeField, sides: readonly StraightEdge[]): Quad | null {
+function quadOf(field: EdgeField, sides: readonly StraightEdge[]): Omit<Quad, 'steepShare'> | null {
   const corners: PhotoPoint[] = [];
   for (let i = 0; i < 4; i++) {
     const at = meeting(sides[(i + 3) % 4], sides[i]);

@@ -23,10 +23,17 @@ const searchPx = 640;
 const mostQuads = 4;
 /** Below this probability of its name a rectangle is not taken for a reference unasked. */
 const sureEnough = 0.9;
+/** A fitting on a sheet takes up to 0.04 of it (renders); print takes more. */
+const mostOnSheet = 0.07;
+/** Sheets show all of their edges: 0.98 and more on renders; what is put together from other lines, 0.86 and
+ *  less. Asked for, a sheet may do with less. */
+const leastSheetScore = 0.9;
 
 interface Outline {
   readonly sides: OutlineSides;
   readonly brightInside: boolean;
+  /** Whether it may be a sheet of paper with at most a fitting on it. */
+  readonly blank: boolean;
 }
 
 interface Named {
@@ -59,7 +66,11 @@ export function findRectangle(
     );
     const sides = outlineSides(grey, corners, quad.brightInside, 2.5 / factor + 3);
     if (!sides) continue;
-    const outline = { sides, brightInside: quad.brightInside };
+    const blank =
+      quad.brightInside &&
+      quad.steepShare < mostOnSheet &&
+      (kind !== null || quad.score > leastSheetScore);
+    const outline = { sides, brightInside: quad.brightInside, blank };
     const named = nameOf(photo, outline);
     if (isReference(named, kind)) return referenceFrom(photo, outline, named.fit);
     if (!stranger && named.misfit < mostMisfit) stranger = named;
@@ -79,7 +90,7 @@ export function rectangleByHand(
   for (const brightInside of [true, false]) {
     const sides = outlineSides(grey, corners, brightInside, reachPx);
     if (!sides) continue;
-    const outline = { sides, brightInside };
+    const outline = { sides, brightInside, blank: true };
     const named = nameOf(photo, outline, kind);
     if (!best || named.misfit < best.named.misfit) best = { outline, named };
   }
@@ -92,11 +103,12 @@ export function rectangleByHand(
  *  lies there. */
 function nameOf(
   photo: Photo,
-  { sides, brightInside }: Outline,
+  { sides, brightInside, blank }: Outline,
   only: RectangleKind | null = null,
 ): Named {
   const fits = rectangles
     .filter(({ kind }) => only === null || kind === only)
+    .filter(({ kind }) => blank || (kind !== 'a4' && kind !== 'letter'))
     .flatMap((rectangle) => fitRectangle(photo, rectangle, sides))
     .map((fit) => ({
       fit,
@@ -187,12 +199,14 @@ function notAReference({ fit, probability }: Named, asked: RectangleKind | null)
   if (kind !== null && asked === null)
     return refuse(
       'no-card' as const,
-      probability > sureEnough
-        ? `The outline looks like a ${name}, but its edges do not fit: lay it flat and show all of it.`
-        : `This may be a ${name} or something else of nearly its shape: say which it is, or use the printed scale card.`,
+      `This may be a ${name} or something else of nearly its shape: say which it is, or use the printed scale card.`,
     );
+  const found =
+    probability > sureEnough
+      ? `The outline found has the proportions of a ${name}`
+      : 'The outline found is of no rectangle whose size is known';
   return refuse(
     'no-card' as const,
-    `The outline found has the proportions of a ${name}, which is no reference: use a bank or library card, a sheet of A4 or Letter, or the printed scale card.`,
+    `${found}: use a bank or library card, a blank sheet of A4 or Letter, or the printed scale card.`,
   );
 }

@@ -47,7 +47,16 @@ export function fitRectangle(
       const u = a[0] + along * (b[0] - a[0]);
       const v = a[1] + along * (b[1] - a[1]);
       const onCard = onRectangle(rectangle, u, v);
-      return { markerId: own, side: own, onCard, outward: outward[own], measured, uPx, blurPx };
+      return {
+        markerId: own,
+        side: own,
+        onCard,
+        outward: outward[own],
+        alongEdge: 2 * along - 1,
+        measured,
+        uPx,
+        blurPx,
+      };
     });
     const H = homography(
       unitCorners.map(([u, v], i) => {
@@ -65,7 +74,7 @@ export function fitRectangle(
       scaleY: 1,
       uAspect: 1e-5,
       uBowMm: rectangle.uBowMm,
-      edges: { count: 4, uMm: rectangle.uEdgeMm },
+      edges: { count: 4, uMm: rectangle.uEdgeMm, uLeanMm: rectangle.uLeanMm },
     };
     // The points' u is their scatter.
     return { rectangle, fit: fitCamera(points, start, prior, shape, 1), points };

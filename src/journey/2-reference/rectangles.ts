@@ -11,6 +11,8 @@ export interface Rectangle {
   readonly faceMm: number;
   /** Where one edge may lie off its nominal place, standard uncertainty, mm. */
   readonly uEdgeMm: number;
+  /** How far it may lean at its ends, mm. */
+  readonly uLeanMm: number;
   /** Prior of its rise at `bowAtMm`, mm. */
   readonly uBowMm: number;
   /** From which people photograph it (common practice): it fills a good part of the photo. */
@@ -24,9 +26,17 @@ export type RectangleKind = 'id1' | 'a4' | 'letter';
 
 /** Cut paper keeps to its nominal size within about ±0.5 mm (ISO 216 allows ±1.5 and ±2, from memory), and
  *  its edges curl. */
-const paper = { cornerMm: 0, faceMm: 0, uEdgeMm: 0.2, uBowMm: 0.6, distanceMm: 400 };
+const paper = { cornerMm: 0, faceMm: 0, uEdgeMm: 0.2, uLeanMm: 0.1, uBowMm: 0.6, distanceMm: 400 };
 /** A sharp-cornered card or note that is no reference: cut less exactly. */
-const other = { kind: null, cornerMm: 0, faceMm: 0.2, uEdgeMm: 0.3, uBowMm: 1, distanceMm: 250 };
+const other = {
+  kind: null,
+  cornerMm: 0,
+  faceMm: 0.2,
+  uEdgeMm: 0.3,
+  uLeanMm: 0.15,
+  uBowMm: 1,
+  distanceMm: 250,
+};
 
 export const rectangles: readonly Rectangle[] = [
   {
@@ -39,6 +49,8 @@ export const rectangles: readonly Rectangle[] = [
     faceMm: 0.76,
     // Rectangular within those bounds comes to 0.03 and 0.02 an edge; used edges are worn.
     uEdgeMm: 0.06,
+    // Gloss and shadow change along a side, and shift its edge by a few tenths of a pixel (renders).
+    uLeanMm: 0.03,
     // Cards warp by some tenths of a millimetre from end to end; at 90 mm that is four times as much.
     uBowMm: 1,
     distanceMm: 220,

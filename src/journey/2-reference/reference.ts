@@ -22,6 +22,7 @@ export interface SearchRegion {
   readonly polygon: readonly PlanePoint[];
   /** What lies in it and is no fitting: the card itself, with its shadow. */
   readonly holes: readonly (readonly PlanePoint[])[];
-  /** What the fitting lies on, against white: as the scale card's two fields. */
-  readonly field: 'light' | 'dark';
+  /** What the fitting lies on, against white: as the scale card's two fields. Null for the card, whose
+   *  window tells. */
+  readonly field: 'light' | 'dark' | null;
 }

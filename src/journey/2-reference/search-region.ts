@@ -1,6 +1,7 @@
 import { card } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import { atHeight, type PosedCamera, project, type Vec3 } from '../2-card-pose/camera';
+import { isInside } from './polygon';
 import type { Rectangle } from './rectangles';
 import type { PlanePoint, SearchRegion } from './reference';
 
@@ -95,17 +96,6 @@ function samples(
       if (isInside(polygon, x, y) && !holes.some((hole) => isInside(hole, x, y)))
         found.push([x, y]);
   return found;
-}
-
-/** By the crossings of a ray to the right. */
-export function isInside(polygon: readonly PlanePoint[], x: number, y: number): boolean {
-  let inside = false;
-  for (let i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
-    const [ax, ay] = polygon[i];
-    const [bx, by] = polygon[j];
-    if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) inside = !inside;
-  }
-  return inside;
 }
 
 function levelsAt(
