@@ -169,6 +169,9 @@ export function fitCamera(
       loss: 'huber',
       lossScale: 2.5,
       lossCount: n,
+      // A fit whose scale is given is one of many that are compared by their costs, which are of order 10.
+      tolerance: givenScale === undefined ? 1e-10 : 1e-6,
+      maxIterations: givenScale === undefined ? 50 : 30,
       residuals: (p, out) => {
         pixelsOff(p, out);
         for (let i = 0; i < n; i++) out[i] /= sigma[i] * scale;

@@ -52,10 +52,14 @@ export function findQuads(field: EdgeField, edges: readonly StraightEdge[], most
 function steepShare({ width, height, gx, gy }: EdgeField, corners: readonly PhotoPoint[]): number {
   const [mx, my] = [0, 1].map((c) => corners.reduce((s, p) => s + p[c], 0) / 4);
   const inner = corners.map(([x, y]) => [mx + 0.94 * (x - mx), my + 0.94 * (y - my)] as const);
+  const bound = (c: number, pick: (...v: number[]) => number, most: number) =>
+    Math.min(most, Math.max(0, Math.round(pick(...inner.map((p) => p[c])))));
   let all = 0;
   let steep = 0;
-  for (let y = 0; y < height; y += 2)
-    for (let x = 0; x < width; x += 2) {
+  const right = bound(0, Math.max, width - 1);
+  const bottom = bound(1, Math.max, height - 1);
+  for (let y = bound(1, Math.min, height - 1); y <= bottom; y += 2)
+    for (let x = bound(0, Math.min, width - 1); x <= right; x += 2) {
       if (!isInside(inner, x, y)) continue;
       all++;
       if (gx[y * width + x] !== 0 || gy[y * width + x] !== 0) steep++;

@@ -23,6 +23,8 @@ const searchPx = 640;
 const mostQuads = 4;
 /** Below this probability of its name a rectangle is not taken for a reference unasked. */
 const sureEnough = 0.9;
+/** Above it, the user's word for what it is counts. */
+const possible = 0.02;
 /** A fitting on a sheet takes up to 0.04 of it (renders); print takes more. */
 const mostOnSheet = 0.07;
 /** Sheets show all of their edges: 0.98 and more on renders; what is put together from other lines, 0.86 and
@@ -36,10 +38,11 @@ interface Outline {
   readonly blank: boolean;
 }
 
+/** One rectangle that an outline may be. */
 interface Named {
   readonly fit: RectangleFit;
   readonly probability: number;
-  /** Of the best fit, per point: about 1/2 where it is one of the rectangles known. */
+  /** Cost per point: about 1/2 where it is this rectangle. */
   readonly misfit: number;
 }
 
@@ -71,43 +74,42 @@ export function findRectangle(
       quad.steepShare < mostOnSheet &&
       (kind !== null || quad.score > leastSheetScore);
     const outline = { sides, brightInside: quad.brightInside, blank };
-    const named = nameOf(photo, outline);
-    if (isReference(named, kind)) return referenceFrom(photo, outline, named.fit);
-    if (!stranger && named.misfit < mostMisfit) stranger = named;
+    const names = namesOf(photo, outline);
+    const seen = referenceAmong(names, kind);
+    if (seen) return referenceFrom(photo, outline, seen.fit, seen.kind);
+    if (!stranger && names[0].misfit < mostMisfit) stranger = names[0];
   }
   return stranger ? notAReference(stranger, kind) : nothingFound;
 }
 
-/** The same from four corners shown by hand, clockwise as seen: within about 2 % of the photo's width. */
+/** The same from four corners shown by hand, one after the other round the outline: within about 2 % of
+ *  the photo's width. */
 export function rectangleByHand(
   photo: Photo,
-  corners: readonly PhotoPoint[],
+  shown: readonly PhotoPoint[],
   kind: RectangleKind,
 ): Result<Reference, RefusalReason> {
   const { grey } = photo;
+  const corners = isClockwise(shown) ? shown : [...shown].reverse();
   const reachPx = 0.02 * Math.max(grey.width, grey.height);
-  let best: { outline: Outline; named: Named } | null = null;
+  let best: { outline: Outline; names: Named[] } | null = null;
   for (const brightInside of [true, false]) {
     const sides = outlineSides(grey, corners, brightInside, reachPx);
     if (!sides) continue;
     const outline = { sides, brightInside, blank: true };
-    const named = nameOf(photo, outline, kind);
-    if (!best || named.misfit < best.named.misfit) best = { outline, named };
+    const names = namesOf(photo, outline);
+    if (!best || names[0].misfit < best.names[0].misfit) best = { outline, names };
   }
   if (!best) return nothingFound;
-  if (best.named.misfit > mostMisfit) return notAReference(best.named, kind);
-  return referenceFrom(photo, best.outline, best.named.fit);
+  const seen = referenceAmong(best.names, kind);
+  if (!seen) return notAReference(best.names[0], kind);
+  return referenceFrom(photo, best.outline, seen.fit, kind);
 }
 
-/** Which rectangle an outline is: by how well each explains its sides and its corners, times how often it
- *  lies there. */
-function nameOf(
-  photo: Photo,
-  { sides, brightInside, blank }: Outline,
-  only: RectangleKind | null = null,
-): Named {
+/** Which rectangles an outline may be, likeliest first: by how well each explains its sides and its
+ *  corners, times how often it lies there. */
+function namesOf(photo: Photo, { sides, brightInside, blank }: Outline): Named[] {
   const fits = rectangles
-    .filter(({ kind }) => only === null || kind === only)
     .filter(({ kind }) => blank || (kind !== 'a4' && kind !== 'letter'))
     .flatMap((rectangle) => fitRectangle(photo, rectangle, sides))
     .map((fit) => ({
@@ -118,15 +120,17 @@ function nameOf(
         cornerEvidence(cornerCutsMm(photo.grey, fit, brightInside), fit),
     }))
     .sort((a, b) => b.logEvidence - a.logEvidence);
-  const [best] = fits;
-  const sum = (list: typeof fits) =>
-    list.reduce((s, f) => s + portable.exp(f.logEvidence - best.logEvidence), 0);
-  const same = fits.filter((f) => f.fit.rectangle.name === best.fit.rectangle.name);
-  return {
-    fit: best.fit,
-    probability: sum(same) / sum(fits),
-    misfit: best.fit.fit.cost / sides.points.length,
-  };
+  const weights = fits.map((f) => portable.exp(f.logEvidence - fits[0].logEvidence));
+  const all = weights.reduce((s, w) => s + w, 0);
+  const ofName = new Map<string, number>();
+  fits.forEach(({ fit: { rectangle } }, i) => {
+    ofName.set(rectangle.name, (ofName.get(rectangle.name) ?? 0) + weights[i] / all);
+  });
+  return fits.map(({ fit }) => ({
+    fit,
+    probability: ofName.get(fit.rectangle.name) ?? 0,
+    misfit: fit.fit.cost / sides.points.length,
+  }));
 }
 
 /** A corner ends where the sides meet, or inside by what its radius takes away; folded, worn or covered
@@ -141,16 +145,24 @@ function cornerEvidence(cutsMm: readonly number[], { rectangle, fit }: Rectangle
 /** Sides that no rectangle known explains: half a squared deviation a point is what scatter does. */
 const mostMisfit = 4;
 
-function isReference({ fit, probability, misfit }: Named, asked: RectangleKind | null): boolean {
-  const { kind } = fit.rectangle;
-  if (kind === null || misfit > mostMisfit) return false;
-  return asked === null ? probability > sureEnough : kind === asked;
+/** Unasked, the likeliest name must be sure; asked for, it is enough that it may be. */
+function referenceAmong(
+  names: readonly Named[],
+  asked: RectangleKind | null,
+): { readonly fit: RectangleFit; readonly kind: RectangleKind } | null {
+  const named = asked === null ? names[0] : names.find((n) => n.fit.rectangle.kind === asked);
+  const kind = named?.fit.rectangle.kind;
+  if (!named || !kind || named.misfit > mostMisfit) return null;
+  return named.probability > (asked === null ? sureEnough : possible)
+    ? { fit: named.fit, kind }
+    : null;
 }
 
 function referenceFrom(
   photo: Photo,
   { sides, brightInside }: Outline,
   told: RectangleFit,
+  kind: RectangleKind,
 ): Result<Reference, RefusalReason> {
   const { rectangle } = told;
   let fit = told.fit;
@@ -162,10 +174,10 @@ function referenceFrom(
     exifWeight = weightOfStatement(fit, alone.fit);
     fit = mixed(fit, alone.fit, exifWeight);
   }
-  if (isTooBlurred(fit.camera, fit.blurPx)) return blurred;
+  if (isTooBlurred(fit.camera, fit.blurPx)) return fit.blurPx < crispPx ? tooSmall : blurred;
   return ok({
     ...fit,
-    kind: rectangle.kind ?? 'id1',
+    kind,
     faceMm: rectangle.faceMm,
     outline: outlineOf(fit.camera, rectangle),
     search: searchRegion(photo.grey, fit.camera, rectangle),
@@ -179,6 +191,10 @@ function referenceFrom(
   });
 }
 
+function isClockwise([a, b, c, d]: readonly PhotoPoint[]): boolean {
+  return (c[0] - a[0]) * (d[1] - b[1]) - (d[0] - b[0]) * (c[1] - a[1]) > 0;
+}
+
 /** The face's corners in the photo. */
 function outlineOf(camera: PosedCamera, rectangle: RectangleFit['rectangle']): PhotoPoint[] {
   return unitCorners.map(([u, v]) => project(camera, onRectangle(rectangle, u, v)));
@@ -187,6 +203,14 @@ function outlineOf(camera: PosedCamera, rectangle: RectangleFit['rectangle']): P
 const blurred = refuse(
   'too-blurred' as const,
   'Hold the camera still and let it focus: the edges of the card or sheet must be crisp.',
+);
+
+/** A sharp photo after demosaicing has edges of up to about a pixel: what is too soft then is too small. */
+const crispPx = 1.3;
+
+const tooSmall = refuse(
+  'too-coarse' as const,
+  'The fitting is too small in this photo: go nearer, at full resolution, or lay a bank card or the printed card beside it in place of the sheet.',
 );
 
 const nothingFound = refuse(
@@ -201,12 +225,15 @@ function notAReference({ fit, probability }: Named, asked: RectangleKind | null)
       'no-card' as const,
       `This may be a ${name} or something else of nearly its shape: say which it is, or use the printed scale card.`,
     );
-  const found =
-    probability > sureEnough
-      ? `The outline found has the proportions of a ${name}`
-      : 'The outline found is of no rectangle whose size is known';
+  if (probability < sureEnough)
+    return refuse(
+      'no-card' as const,
+      'The outline found is of no rectangle whose size is known: use a bank or library card, a blank sheet of A4 or Letter, or the printed scale card.',
+    );
   return refuse(
     'no-card' as const,
-    `${found}: use a bank or library card, a blank sheet of A4 or Letter, or the printed scale card.`,
+    kind === null
+      ? `The outline found has the proportions of a ${name}: use a bank or library card, a blank sheet of A4 or Letter, or the printed scale card.`
+      : `The outline found is a ${name}: say so, or show what you meant.`,
   );
 }

@@ -38,7 +38,7 @@ export function fitRectangle(
   sides: OutlineSides,
   told = true,
 ): RectangleFit[] {
-  return [0, 1].map((turn) => {
+  return waysToLie(sides.corners).map((turn) => {
     // The side that becomes the top one: of two opposite sides, that which runs more to the right.
     const top = runsRight(sides.corners, turn) ? turn : turn + 2;
     const points: EdgePoint[] = sides.points.map(({ side, along, measured, uPx, blurPx }) => {
@@ -79,6 +79,18 @@ export function fitRectangle(
     // The points' u is their scatter.
     return { rectangle, fit: fitCamera(points, start, prior, shape, 1), points };
   });
+}
+
+/** Which sides may be the long ones: foreshortening up to 35° shrinks a length by a fifth, and no rectangle
+ *  known is nearer to a square than Letter's 1.29. */
+function waysToLie(corners: readonly PhotoPoint[]): number[] {
+  const length = (i: number) => {
+    const [a, b] = [corners[i % 4], corners[(i + 1) % 4]];
+    return Math.hypot(b[0] - a[0], b[1] - a[1]);
+  };
+  const ratio = (length(0) + length(2)) / (length(1) + length(3));
+  if (ratio > 1.1) return [0];
+  return ratio < 1 / 1.1 ? [1] : [0, 1];
 }
 
 function runsRight(corners: readonly PhotoPoint[], side: number): boolean {

@@ -32,12 +32,13 @@ export function edgeField({ width, height, data }: GreyImage): EdgeField {
       const i = y * width + x;
       // Scharr's kernel, whose direction is right within a degree (H. Scharr, thesis, Heidelberg 2000,
       // from memory).
-      const [a, b, c] = [data[i - width - 1], data[i - width], data[i - width + 1]];
-      const [d, e] = [data[i - 1], data[i + 1]];
-      const [f, g, h] = [data[i + width - 1], data[i + width], data[i + width + 1]];
-      gx[i] = (3 * (c + h - a - f) + 10 * (e - d)) / 32;
-      gy[i] = (3 * (f + h - a - c) + 10 * (g - b)) / 32;
-      size[i] = Math.hypot(gx[i], gy[i]);
+      const a = data[i - width - 1];
+      const c = data[i - width + 1];
+      const f = data[i + width - 1];
+      const h = data[i + width + 1];
+      gx[i] = (3 * (c + h - a - f) + 10 * (data[i + 1] - data[i - 1])) / 32;
+      gy[i] = (3 * (f + h - a - c) + 10 * (data[i + width] - data[i - width])) / 32;
+      size[i] = Math.sqrt(gx[i] * gx[i] + gy[i] * gy[i]);
     }
   const sorted = size.slice().sort();
   const least = Math.max(leastSlope, sorted[Math.floor((1 - steepShare) * sorted.length)]);

@@ -4,7 +4,7 @@ import { nodeDecoders } from '../../../src/cli/node-decoders';
 import { loadNodeVision } from '../../../src/cli/node-vision';
 import { diagonal35Mm, type Photo } from '../../../src/journey/1-photo/photo';
 import { readPhoto } from '../../../src/journey/1-photo/read-photo';
-import { atHeight } from '../../../src/journey/2-card-pose/camera';
+import { atHeight, project } from '../../../src/journey/2-card-pose/camera';
 import { cameraFrom, cameraParameters } from '../../../src/journey/2-card-pose/fit-camera';
 import { findRectangle, rectangleByHand } from '../../../src/journey/2-reference/find-rectangle';
 import { findReference } from '../../../src/journey/2-reference/find-reference';
@@ -168,6 +168,23 @@ describe('corners shown by hand', () => {
     if (!byHand.ok) throw new Error(byHand.advice);
     const ratio = byHand.value.camera.centre[2] / byItself.value.camera.centre[2];
     expect(Math.abs(ratio - 1)).toBeLessThan(0.003);
+    expect(rectangleByHand(photo, [...shown].reverse(), 'id1').ok).toBe(true);
+  });
+
+  it('round something else: refused by its name', () => {
+    const scene = { ...id1, widthMm: 90, heightMm: 54, cornerMm: 0, faceMm: 0 };
+    const { camera } = drawnRectangle(scene);
+    const shown = (
+      [
+        [-45, -27],
+        [45, -27],
+        [45, 27],
+        [-45, 27],
+      ] as const
+    ).map(([x, y]) => project(camera, [92 + x, 68 + y, 0]));
+    const result = rectangleByHand(photoFrom(scene), shown, 'id1');
+    expect(result.ok).toBe(false);
+    expect(!result.ok && result.advice).toContain('business card');
   });
 });
 
