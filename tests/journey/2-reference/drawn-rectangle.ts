@@ -1,9 +1,4 @@
-import {
-  type PosedCamera,
-  posed,
-  rayThrough,
-  rotationVector,
-} from '../../../src/journey/2-card-pose/camera';
+import { type PosedCamera, posed, rotationVector } from '../../../src/journey/2-card-pose/camera';
 import { erf } from '../../../src/quantity/erf';
 import { seededRandom } from '../../../src/quantity/random';
 import type { GreyImage } from '../../../src/vision/grey-image';
@@ -35,14 +30,17 @@ export function drawnRectangle(scene: DrawnRectangle): { grey: GreyImage; camera
   const data = new Uint8Array(width * height);
   const { widthMm, heightMm, cornerMm, faceMm, inside, outside } = scene;
   const [cx, cy, cz] = camera.centre;
+  const { R } = camera;
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
-      const ray = rayThrough(camera, [x, y]);
-      const k = (-faceMm - cz) / ray[2];
-      const [u, v] = [Math.abs(cx + k * ray[0] - 92), Math.abs(cy + k * ray[1] - 68)];
+      // The ray's direction in the card frame, times f.
+      const [px, py, f] = [x - camera.cx, y - camera.cy, camera.fPx];
+      const k = (-faceMm - cz) / (R[2]! * px + R[5]! * py + R[8]! * f);
+      const u = Math.abs(cx + k * (R[0]! * px + R[3]! * py + R[6]! * f) - 92);
+      const v = Math.abs(cy + k * (R[1]! * px + R[4]! * py + R[7]! * f) - 68);
       const [a, b] = [u - widthMm / 2 + cornerMm, v - heightMm / 2 + cornerMm];
       const beyond = Math.hypot(Math.max(a, 0), Math.max(b, 0)) + Math.min(Math.max(a, b), 0);
-      const distancePx = ((beyond - cornerMm) * scene.fPx) / k;
+      const distancePx = (beyond - cornerMm) / k;
       const share = 0.5 * (1 - erf((distancePx * Math.SQRT1_2) / blurPx));
       const light = outside + (inside - outside) * share;
       // IEC 61966-2-1.
