@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Sheet, Shot } from '../journey/8-sheet/sheet-schema';
+import type { EarlierMeasurement, Sheet, Shot } from '../journey/8-sheet/sheet-schema';
 import type { Estimate } from '../quantity/estimate';
 
 type Measurement = NonNullable<Sheet['measurement']>;
@@ -79,6 +79,15 @@ export const codedSchema = z.object({
     x: z.array(z.unknown()).max(101).optional(),
   }),
   k: z.unknown().optional(),
+  /** Later than the rest: when and by whom (1: the counter) it was measured last, and what had been
+   *  measured before, as time, party, pitch, diameter. */
+  w: z.tuple([number, number]).optional(),
+  y: z
+    .array(z.tuple([number, number, estimate, estimate]))
+    .max(20)
+    .optional(),
+  /** The sender lets the counter decide. */
+  j: z.literal(1).optional(),
 });
 export type Coded = z.infer<typeof codedSchema>;
 
@@ -141,8 +150,18 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
         ...sheet.counter,
         remarks: text(sheet.counter.remarks, 160),
         parts: brief ? sheet.counter.parts.slice(0, 4) : sheet.counter.parts,
+        identified: sheet.counter.identified ?? undefined,
+        by: sheet.counter.by || undefined,
       },
     ),
+    ...given(
+      'w',
+      sheet.measuredAt && sheet.earlier.length > 0
+        ? ([seconds(sheet.measuredAt), sheet.measuredBy === 'counter' ? 1 : 0] as [number, number])
+        : undefined,
+    ),
+    ...given('y', sheet.earlier.length > 0 ? sheet.earlier.slice(-3).map(foldEarlier) : undefined),
+    ...given('j', sheet.handedOver ? (1 as const) : undefined),
   };
 }
 
@@ -192,6 +211,14 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
     remarks: coded.r ?? '',
     shots: shot ? [shot] : [],
     measurement,
+    measuredAt: measurement ? isoTime(coded.w?.[0] ?? coded.t[0]) : null,
+    measuredBy: coded.w?.[1] === 1 ? 'counter' : 'sender',
+    earlier: (coded.y ?? []).map(([at, by, pitch, diameter]) => ({
+      at: isoTime(at),
+      by: by === 1 ? 'counter' : 'sender',
+      pitchMm: unfoldEstimate(pitch),
+      majorDiameterMm: unfoldEstimate(diameter),
+    })),
     readings: coded.g,
     conclusion: {
       threads: coded.c.t.map((c) =>
@@ -214,6 +241,7 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
       end: coded.c.e ?? null,
     },
     counter: coded.k ?? null,
+    handedOver: coded.j === 1,
   };
 }
 
@@ -225,6 +253,15 @@ const variantOf = (c: Sheet['conclusion']['connections'][number]): CodedVariant 
   c.form,
   c.seat,
 ];
+
+function foldEarlier(one: EarlierMeasurement): NonNullable<Coded['y']>[number] {
+  return [
+    seconds(one.at),
+    one.by === 'counter' ? 1 : 0,
+    foldEstimate(one.pitchMm),
+    foldEstimate(one.majorDiameterMm),
+  ];
+}
 
 function foldReference(shot: Shot, photo: PhotoInPicture): NonNullable<Coded['s']> {
   const { kind, pxPerMm, axisHeightMm, cameraHeightMm, tiltDeg, field } = shot.reference;

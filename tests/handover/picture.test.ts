@@ -97,6 +97,18 @@ test("the counter's answer goes back the same way", async () => {
     ...sheet,
     counter: {
       verdict: 'confirmed',
+      identified: {
+        thread: '11/16-16 UN',
+        connection: {
+          family: 'ISO 8434-3',
+          size: '-6',
+          end: 'male',
+          endType: 'fixed',
+          form: null,
+          seat: 'flat-face-o-ring',
+        },
+      },
+      by: 'Counter two',
       remarks: 'Same as on the dipper; O-ring in stock.',
       parts: [{ number: 'HC-1107', note: 'elbow 90°' }],
       at: '2026-03-05T08:00:00.000Z',
@@ -107,6 +119,30 @@ test("the counter's answer goes back the same way", async () => {
   if (!read.ok) throw new Error(read.reason);
   expect(sheetOfPicture(read.value, read.value.photo!)).toMatchObject({
     value: { counter: answered.counter },
+  });
+});
+
+test('what was measured before travels with what holds now, each with its time and party', async () => {
+  const again: Sheet = {
+    ...sheet,
+    handedOver: true,
+    measuredAt: '2026-03-05T08:00:00.000Z',
+    measuredBy: 'counter',
+    earlier: [
+      {
+        at: '2026-03-04T05:06:07.000Z',
+        by: 'sender',
+        pitchMm: { value: 1.5881, u: 0.0031 },
+        majorDiameterMm: { value: 17.21, u: 0.26 },
+      },
+    ],
+  };
+  const arrived = await throughMessenger(await compose(again, 4000, 3000), 1280, 60);
+  const read = await readPicture(arrived);
+  if (!read.ok) throw new Error(read.reason);
+  const { handedOver, measuredAt, measuredBy, earlier } = again;
+  expect(sheetOfPicture(read.value, read.value.photo!)).toMatchObject({
+    value: { handedOver, measuredAt, measuredBy, earlier },
   });
 });
 

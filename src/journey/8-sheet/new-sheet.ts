@@ -59,9 +59,14 @@ export function newSheet(from: {
     remarks: '',
     shots: from.shots,
     measurement: from.measurement,
+    measuredAt: from.measurement ? at : null,
+    measuredBy: 'sender',
+    earlier: [],
     readings: from.readings,
     conclusion: from.conclusion,
     counter: null,
+    handedOver: false,
+    received: false,
   });
 }
 

@@ -241,8 +241,27 @@ export const shotSchema = z.object({
   corrections: correctionsSchema.nullable(),
 });
 
+/** Who measured or judged: the one who made the sheet, or the counter it was sent to. */
+export const party = z.enum(['sender', 'counter']);
+
+/** A measurement that a later one has taken the place of. */
+export const earlierSchema = z.object({
+  at: time,
+  by: party,
+  pitchMm: estimate,
+  majorDiameterMm: estimate,
+});
+
 export const counterSchema = z.object({
   verdict: z.enum(['open', 'confirmed', 'rejected']),
+  /** What the counter confirms, in its own words if need be; null where it left the sheet's own
+   *  decision as it was. */
+  identified: z
+    .object({ thread: word.nullable(), connection: connectionName.nullable() })
+    .nullable()
+    .default(null),
+  /** Whoever judged, as they call themselves. */
+  by: word.default(''),
   remarks: text,
   /** The counter's own part numbers. */
   parts: z.array(z.object({ number: word, note: line })).max(50),
@@ -262,13 +281,24 @@ export const sheetSchema = z.object({
   /** What the conclusion was drawn from: the shot's, or several shots combined. Null for
    *  readings alone. */
   measurement: measurementSchema.nullable(),
+  /** When, and by whom; the first sheets were measured when they were made. */
+  measuredAt: time.nullable().default(null),
+  measuredBy: party.default('sender'),
+  /** Oldest first. */
+  earlier: z.array(earlierSchema).max(20).default([]),
   readings: z.array(readingSchema).max(100),
   conclusion: conclusionSchema,
   counter: counterSchema.nullable(),
+  /** The sender cannot tell more: the counter is to decide. */
+  handedOver: z.boolean().default(false),
+  /** Came to this device from elsewhere: it is judged here, not asked about. */
+  received: z.boolean().default(false),
 });
 
 /** The identification of one fitting. */
 export type Sheet = z.infer<typeof sheetSchema>;
 export type Shot = z.infer<typeof shotSchema>;
 export type CounterAnswer = z.infer<typeof counterSchema>;
+export type Party = z.infer<typeof party>;
+export type EarlierMeasurement = z.infer<typeof earlierSchema>;
 export type PrintCheckUsed = NonNullable<Shot['bars']>;

@@ -6,7 +6,14 @@ import { change, openSheet } from '../work/sheets';
 /** What the counter says to the sheet; kept with it and sent back with it. */
 export function CounterPanel() {
   const answer = (): CounterAnswer =>
-    openSheet()!.sheet.counter ?? { verdict: 'open', remarks: '', parts: [], at: '' };
+    openSheet()!.sheet.counter ?? {
+      verdict: 'open',
+      identified: null,
+      by: '',
+      remarks: '',
+      parts: [],
+      at: '',
+    };
   const [parts, setParts] = createSignal('');
   const [remarks, setRemarks] = createSignal('');
   createEffect(
@@ -27,8 +34,7 @@ export function CounterPanel() {
       sheet: {
         ...sheet,
         counter: {
-          verdict: 'open',
-          ...sheet.counter,
+          ...answer(),
           remarks: remarks().slice(0, 4000),
           parts: parts()
             .split('\n')
