@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Sheet, Shot } from '../journey/8-sheet/sheet-schema';
+import type { Sheet, Shot, WearPart } from '../journey/8-sheet/sheet-schema';
 import type { Estimate } from '../quantity/estimate';
 
 type Measurement = NonNullable<Sheet['measurement']>;
@@ -74,6 +74,15 @@ export const codedSchema = z.object({
     x: z.array(z.unknown()).max(101).optional(),
   }),
   k: z.unknown().optional(),
+  /** Wear: thread, class, what was answered; later than the rest, and dropped by readers that do not
+   *  know it. */
+  w: z
+    .object({
+      t: z.string().max(120).optional(),
+      c: z.string().max(120).optional(),
+      r: z.record(z.string().max(20), z.unknown()),
+    })
+    .optional(),
 });
 export type Coded = z.infer<typeof codedSchema>;
 
@@ -137,6 +146,7 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
         parts: brief ? sheet.counter.parts.slice(0, 4) : sheet.counter.parts,
       },
     ),
+    ...given('w', sheet.wear && foldWear(sheet.wear)),
   };
 }
 
@@ -163,6 +173,7 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
       measurement,
       overlay: coded.l ? unfoldOverlay(coded.l, arrived) : null,
       profile: null,
+      crests: [],
       notes: coded.s.o ?? [],
       bars: coded.s.b
         ? {
@@ -205,6 +216,9 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
       end: coded.c.e ?? null,
     },
     counter: coded.k ?? null,
+    wear: coded.w
+      ? { thread: coded.w.t ?? null, class: coded.w.c ?? null, readings: coded.w.r }
+      : null,
   };
 }
 
@@ -259,6 +273,21 @@ function unfoldMeasurement(m: NonNullable<Coded['m']>) {
     starts: m.s ?? null,
     middleFromEndMm: m.e ?? null,
     budget: m.b.map(([source, pitchMm, majorDiameterMm]) => ({ source, pitchMm, majorDiameterMm })),
+  };
+}
+
+function foldWear({ thread, class: className, readings }: WearPart): NonNullable<Coded['w']> {
+  const { caliper, ...answers } = readings;
+  const answered = (of: object) =>
+    Object.fromEntries(Object.entries(of).filter(([, value]) => value !== null));
+  const places = answered(caliper);
+  return {
+    ...given('t', thread),
+    ...given('c', className),
+    r: {
+      ...answered(answers),
+      ...(Object.keys(places).length > 0 && { caliper: places }),
+    },
   };
 }
 

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { BudgetRow } from '../5-measurement/thread-measurement';
 import { seats } from '../6-candidates/reading';
 import type { Note } from '../identification';
+import { wearAnswers } from '../wear/wear-readings';
 
 // Compiled parsers need eval, which the page's content security policy forbids; without this,
 // zod tries once and the browser reports a violation.
@@ -201,6 +202,50 @@ export const correctionsSchema = z.object({
 
 const rulerSchema = z.object({ from: point, to: point, mm: z.number().positive().max(1e4) });
 
+/** Single crests over the zone; sheets made before they were measured have none. */
+const crestHeightsSchema = z
+  .array(
+    z.object({
+      side: z.enum(['left', 'right']),
+      turn: z.number().int().positive().max(1000),
+      atMm: mm,
+      heightMm: mm,
+      u: z.number().nonnegative(),
+      uOwnMm: z.number().nonnegative(),
+      shortMm: mm.nullable(),
+    }),
+  )
+  .max(2000)
+  .default([]);
+
+const caliperSchema = z
+  .object({ mm: z.number().positive().max(1e4), text: line })
+  .nullable()
+  .default(null);
+const answer = <const A extends readonly [string, ...string[]]>(answers: A) =>
+  z.enum(answers).nullable().default(null);
+
+export const wearReadingsSchema = z.object({
+  seal: answer(wearAnswers.seal),
+  firstTurns: answer(wearAnswers.firstTurns),
+  byHand: answer(wearAnswers.byHand),
+  goRing: answer(wearAnswers.goRing),
+  notGoRing: answer(wearAnswers.notGoRing),
+  caliper: z
+    .object({ end: caliperSchema, middle: caliperSchema, last: caliperSchema })
+    .default({ end: null, middle: null, last: null }),
+  ringTurns: z.number().min(-100).max(100).nullable().default(null),
+});
+
+/** The question whether this one is still good. */
+export const wearSchema = z.object({
+  /** Which it should be; null: the one found. */
+  thread: word.nullable(),
+  /** Null: the usual class of its standard. */
+  class: word.nullable(),
+  readings: wearReadingsSchema,
+});
+
 /** One photo of the fitting and what it gave. Its bytes travel beside the sheet, in the same order. */
 export const shotSchema = z.object({
   photo: z.object({
@@ -219,6 +264,7 @@ export const shotSchema = z.object({
   /** Null when the measurement came without its drawing, from the code on a shared picture. */
   overlay: overlaySchema.nullable(),
   profile: profileSchema.nullable(),
+  crests: crestHeightsSchema,
   notes: z.array(z.enum(keys(notes))).max(50),
   /** Print check applied, with the name it is kept under. */
   bars: barsSchema.extend({ name: word.nullable() }).nullable(),
@@ -250,10 +296,13 @@ export const sheetSchema = z.object({
   readings: z.array(readingSchema).max(100),
   conclusion: conclusionSchema,
   counter: counterSchema.nullable(),
+  /** Null while nobody asked. */
+  wear: wearSchema.nullable().default(null),
 });
 
 /** The identification of one fitting. */
 export type Sheet = z.infer<typeof sheetSchema>;
 export type Shot = z.infer<typeof shotSchema>;
+export type WearPart = z.infer<typeof wearSchema>;
 export type CounterAnswer = z.infer<typeof counterSchema>;
 export type PrintCheckUsed = NonNullable<Shot['bars']>;
