@@ -1,11 +1,7 @@
-import type { Identification, Measured } from '../journey/identification';
-import type { Estimate } from '../quantity/estimate';
+import type { Identification } from '../journey/identification';
+import { resolvedMajor } from '../journey/wear/resolved-major';
 import type { Expected } from './expected-thread';
 import { wearJson } from './wear-json';
-
-/** Relative standard uncertainty, beyond the scale it shares with the pitch, from which a diameter
- *  counts as not resolved. */
-const unresolvedMajor = 0.03;
 
 /** One photo's line of `measure --json`. Outside tests rely on these names: add, never rename. */
 export function identificationJson(
@@ -33,19 +29,9 @@ export function identificationJson(
     connections,
     decision,
     contradictions,
-    ...(expected && { wear: wearJson(expected, identification, resolved) }),
+    ...(expected && { wear: wearJson(expected, identification) }),
     budget,
     notes,
     timingsMs,
   };
-}
-
-/** With an outline that has faded, the matching core still weighs what little is known of the
- *  diameter; as a number of its own it would be a guess. */
-export function resolvedMajor({
-  majorDiameterMm,
-  correlation,
-}: Measured['measurement']): Estimate | null {
-  const own = majorDiameterMm.u * Math.sqrt(1 - correlation ** 2);
-  return own < unresolvedMajor * majorDiameterMm.value ? majorDiameterMm : null;
 }

@@ -1,20 +1,19 @@
 import type { Measured } from '../journey/identification';
-import { judgeCrest } from '../journey/wear/judge';
-import { overlapMm } from '../journey/wear/overlap';
-import type { Estimate } from '../quantity/estimate';
-import { taperGauge } from '../standards/limits/taper-gauge';
+import { assessWear } from '../journey/wear/assess';
+import { noWearReadings } from '../journey/wear/wear-readings';
 import type { Expected } from './expected-thread';
 
 /** The `wear` of `measure --expect`. Outside tests rely on these names: add, never rename. */
 export function wearJson(
   { thread, className }: Expected,
   { measurement, crests }: Measured,
-  diameterMm: Estimate | null,
 ): object {
-  const { limits, verdict } = judgeCrest(thread, className ?? undefined, {
-    diameterMm,
-    pitchMm: measurement.pitchMm,
+  const { limits, photo, overlap, gauge, finding } = assessWear({
+    ...{ thread, className, measurement },
+    shots: [{ measurement, crests }],
+    readings: noWearReadings,
   });
+  const verdict = photo!.verdict;
   return {
     thread: thread.designation,
     class: limits?.class ?? null,
@@ -23,14 +22,15 @@ export function wearJson(
       why: 'why' in verdict ? verdict.why : null,
       byMm: 'by' in verdict ? verdict.by.value : null,
       // One standard uncertainty, as everywhere.
-      u: diameterMm?.u ?? null,
+      u: photo!.diameterMm?.u ?? null,
       lowerMm: limits?.major.minMm ?? null,
       upperMm: limits?.major.maxMm ?? null,
     },
     perCrest: crests.map(({ side, turn, atMm, heightMm, u, shortMm }) => ({
       ...{ side, turn, atMm, heightMm, u, shortMm },
     })),
-    overlapMm: limits && diameterMm ? overlapMm(diameterMm.value, thread) : null,
-    gauge: taperGauge(thread),
+    overlapMm: overlap?.leftMm ?? null,
+    gauge,
+    finding: { level: finding.level, reasons: finding.reasons.map(({ reason }) => reason) },
   };
 }

@@ -15,6 +15,7 @@ const undecided: Readonly<Record<Undecided, string>> = {
   'no-class': 'no class of this thread is known here: use its gauges',
   'another-pitch': 'the photo shows another pitch than this thread has',
   unresolved: 'the photo does not resolve the diameter: use a caliper across the crests',
+  'places-missing': 'measure at the free end, the middle and the last turn',
 };
 
 /** What `measure --expect` says of wear, as a person reads it in a terminal. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { EarlierMeasurement, Sheet, Shot } from '../journey/8-sheet/sheet-schema';
+import type { EarlierMeasurement, Sheet, Shot, WearPart } from '../journey/8-sheet/sheet-schema';
 import type { Estimate } from '../quantity/estimate';
 
 type Measurement = NonNullable<Sheet['measurement']>;
@@ -88,6 +88,15 @@ export const codedSchema = z.object({
     .optional(),
   /** The sender lets the counter decide. */
   j: z.literal(1).optional(),
+  /** Wear: thread, class, what was answered; later than the rest, and dropped by readers that do not
+   *  know it. */
+  z: z
+    .object({
+      t: z.string().max(120).optional(),
+      c: z.string().max(120).optional(),
+      r: z.record(z.string().max(20), z.unknown()),
+    })
+    .optional(),
 });
 export type Coded = z.infer<typeof codedSchema>;
 
@@ -162,6 +171,7 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
     ),
     ...given('y', sheet.earlier.length > 0 ? sheet.earlier.slice(-3).map(foldEarlier) : undefined),
     ...given('j', sheet.handedOver ? (1 as const) : undefined),
+    ...given('z', sheet.wear && foldWear(sheet.wear)),
   };
 }
 
@@ -188,6 +198,7 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
       measurement,
       overlay: coded.l ? unfoldOverlay(coded.l, arrived) : null,
       profile: null,
+      crests: [],
       notes: coded.s.o ?? [],
       bars: coded.s.b
         ? {
@@ -242,6 +253,9 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
     },
     counter: coded.k ?? null,
     handedOver: coded.j === 1,
+    wear: coded.z
+      ? { thread: coded.z.t ?? null, class: coded.z.c ?? null, readings: coded.z.r }
+      : null,
   };
 }
 
@@ -314,6 +328,21 @@ function unfoldMeasurement(m: NonNullable<Coded['m']>) {
     starts: m.s ?? null,
     middleFromEndMm: m.e ?? null,
     budget: m.b.map(([source, pitchMm, majorDiameterMm]) => ({ source, pitchMm, majorDiameterMm })),
+  };
+}
+
+function foldWear({ thread, class: className, readings }: WearPart): NonNullable<Coded['z']> {
+  const { caliper, ...answers } = readings;
+  const answered = (of: object) =>
+    Object.fromEntries(Object.entries(of).filter(([, value]) => value !== null));
+  const places = answered(caliper);
+  return {
+    ...given('t', thread),
+    ...given('c', className),
+    r: {
+      ...answered(answers),
+      ...(Object.keys(places).length > 0 && { caliper: places }),
+    },
   };
 }
 

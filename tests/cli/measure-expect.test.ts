@@ -20,6 +20,7 @@ interface Wear {
   };
   readonly perCrest: readonly { atMm: number; heightMm: number; u: number; side: string }[];
   readonly overlapMm: number | null;
+  readonly finding: { readonly level: string | null; readonly reasons: readonly string[] };
 }
 
 async function wearOf(name: string, ...args: string[]): Promise<Wear> {
@@ -52,6 +53,10 @@ test('another thread, a taper: not decidable, with the reason', async () => {
     state: 'not-decidable',
     why: 'another-pitch',
     byMm: null,
+  });
+  expect((await wearOf('d26', '--expect', 'M22x1.5')).finding).toMatchObject({
+    level: 'gauge',
+    reasons: expect.arrayContaining(['another-thread']),
   });
   const taper = await wearOf('d26', '--expect', '1/2 NPT');
   expect(taper.crest).toMatchObject({ state: 'not-decidable', why: 'tapered', lowerMm: null });

@@ -4,7 +4,7 @@ import type { Conclusion } from '../7-next-reading/decision';
 import type { Measured, MeasureOptions } from '../identification';
 import type { CameraFacts } from './jpeg-camera-facts';
 import type { StrippedJpeg } from './jpeg-strip';
-import { type Sheet, type Shot, sheetVersion } from './sheet-schema';
+import { type Sheet, type Shot, sheetVersion, type WearPart } from './sheet-schema';
 
 export interface NewShot {
   readonly photo: Pick<StrippedJpeg, 'widthPx' | 'heightPx'>;
@@ -30,6 +30,7 @@ export function newShot({ photo, camera, measured, options, barsName }: NewShot)
     measurement: measured.measurement,
     overlay: measured.overlay,
     profile: measured.profile,
+    crests: measured.crests,
     notes: measured.notes,
     bars: options.bars && { ...options.bars, name: barsName },
     ruler: options.ruler,
@@ -46,6 +47,7 @@ export function newSheet(from: {
   readonly conclusion: Conclusion;
   readonly appVersion: string;
   readonly now: Date;
+  readonly wear?: WearPart | null;
 }): Sheet {
   const at = from.now.toISOString();
   return mutableCopy<Sheet>({
@@ -67,6 +69,7 @@ export function newSheet(from: {
     counter: null,
     handedOver: false,
     received: false,
+    wear: from.wear ?? null,
   });
 }
 

@@ -3,6 +3,7 @@ import { endTypes } from '../../standards/connections/connection';
 import type { BudgetRow } from '../5-measurement/thread-measurement';
 import { seats } from '../6-candidates/reading';
 import type { Note } from '../identification';
+import { wearAnswers } from '../wear/wear-readings';
 
 // Compiled parsers need eval, which the page's content security policy forbids; without this,
 // zod tries once and the browser reports a violation.
@@ -216,6 +217,50 @@ export const correctionsSchema = z.object({
 
 const rulerSchema = z.object({ from: point, to: point, mm: z.number().positive().max(1e4) });
 
+/** Single crests over the zone; sheets made before they were measured have none. */
+const crestHeightsSchema = z
+  .array(
+    z.object({
+      side: z.enum(['left', 'right']),
+      turn: z.number().int().positive().max(1000),
+      atMm: mm,
+      heightMm: mm,
+      u: z.number().nonnegative(),
+      uOwnMm: z.number().nonnegative(),
+      shortMm: mm.nullable(),
+    }),
+  )
+  .max(2000)
+  .default([]);
+
+const caliperSchema = z
+  .object({ mm: z.number().positive().max(1e4), text: line })
+  .nullable()
+  .default(null);
+const answer = <const A extends readonly [string, ...string[]]>(answers: A) =>
+  z.enum(answers).nullable().default(null);
+
+export const wearReadingsSchema = z.object({
+  seal: answer(wearAnswers.seal),
+  firstTurns: answer(wearAnswers.firstTurns),
+  byHand: answer(wearAnswers.byHand),
+  goRing: answer(wearAnswers.goRing),
+  notGoRing: answer(wearAnswers.notGoRing),
+  caliper: z
+    .object({ end: caliperSchema, middle: caliperSchema, last: caliperSchema })
+    .default({ end: null, middle: null, last: null }),
+  ringTurns: z.number().min(-100).max(100).nullable().default(null),
+});
+
+/** The question whether this one is still good. */
+export const wearSchema = z.object({
+  /** Which it should be; null: the one found. */
+  thread: word.nullable(),
+  /** Null: the usual class of its standard. */
+  class: word.nullable(),
+  readings: wearReadingsSchema,
+});
+
 /** One photo of the fitting and what it gave. Its bytes travel beside the sheet, in the same order. */
 export const shotSchema = z.object({
   photo: z.object({
@@ -234,6 +279,7 @@ export const shotSchema = z.object({
   /** Null when the measurement came without its drawing, from the code on a shared picture. */
   overlay: overlaySchema.nullable(),
   profile: profileSchema.nullable(),
+  crests: crestHeightsSchema,
   notes: z.array(z.enum(keys(notes))).max(50),
   /** Print check applied, with the name it is kept under. */
   bars: barsSchema.extend({ name: word.nullable() }).nullable(),
@@ -293,11 +339,14 @@ export const sheetSchema = z.object({
   handedOver: z.boolean().default(false),
   /** Came to this device from elsewhere: it is judged here, not asked about. */
   received: z.boolean().default(false),
+  /** Null while nobody asked. */
+  wear: wearSchema.nullable().default(null),
 });
 
 /** The identification of one fitting. */
 export type Sheet = z.infer<typeof sheetSchema>;
 export type Shot = z.infer<typeof shotSchema>;
+export type WearPart = z.infer<typeof wearSchema>;
 export type CounterAnswer = z.infer<typeof counterSchema>;
 export type Party = z.infer<typeof party>;
 export type EarlierMeasurement = z.infer<typeof earlierSchema>;

@@ -17,7 +17,9 @@ export type Undecided =
   /** The photo shows another pitch than the thread that was named. */
   | 'another-pitch'
   /** The photo does not resolve the diameter. */
-  | 'unresolved';
+  | 'unresolved'
+  /** A caliper found what it was laid on within, but not all three places were measured. */
+  | 'places-missing';
 
 /** What can be said of a diameter against its limits. `within` is said of the crest alone: it does not
  *  pass the thread. */
