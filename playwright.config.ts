@@ -1,6 +1,6 @@
 import { defineConfig } from '@playwright/test';
 
-const port = 4174;
+const port = Number(process.env.CRESTWISE_PORT ?? 4174);
 
 /** Browser tests run against dist/, as users get it. */
 export default defineConfig({
