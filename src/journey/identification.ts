@@ -17,8 +17,12 @@ export type RefusalReason =
   | 'unsupported-format'
   | 'too-large';
 
+/** What a photo may be measured against: the printed scale card, an ID-1 card, a sheet of paper, a rule. */
+export const referenceKinds = ['card', 'id1', 'a4', 'letter', 'rule'] as const;
+export type ReferenceKind = (typeof referenceKinds)[number];
+
 export interface Reference {
-  readonly kind: 'card' | 'ruler';
+  readonly kind: ReferenceKind;
   /** At the axis of the thread. */
   readonly pxPerMm: number;
   readonly axisHeightMm: number | null;
@@ -59,11 +63,13 @@ export type Note =
   | 'resting-unknown'
   | 'few-markers'
   | 'ruler-without-pose'
-  | 'flash-fired';
+  | 'flash-fired'
+  | 'outline-alone';
 
 /** Everything besides the photo's bytes that a measurement may use. */
 export interface MeasureOptions {
   readonly readings: readonly Reading[];
+  readonly reference: ReferenceAsked;
   /** Two marked points a known distance apart, for photos without the card. */
   readonly ruler: {
     readonly from: PhotoPoint;
@@ -78,6 +84,12 @@ export interface MeasureOptions {
   } | null;
   /** A person's help when detection fails, photo frame. */
   readonly corrections: Corrections | null;
+}
+
+/** What to look for; its four corners, one after the other, where a person has shown them. */
+export interface ReferenceAsked {
+  readonly kind: 'auto' | Exclude<ReferenceKind, 'rule'>;
+  readonly corners: readonly PhotoPoint[] | null;
 }
 
 export interface Corrections {
@@ -98,6 +110,7 @@ export type OnStage = (stage: StageName) => void;
 
 export const defaultOptions: MeasureOptions = {
   readings: [],
+  reference: { kind: 'auto', corners: null },
   ruler: null,
   bars: null,
   corrections: null,

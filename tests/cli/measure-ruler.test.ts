@@ -39,7 +39,7 @@ test('--ruler measures a screw without the card; marks outside the photo are ref
   const [answer] = jsonLines(out);
   expect(answer).toMatchObject({
     outcome: 'measured',
-    reference: { kind: 'ruler', axisHeightMm: null, cameraHeightMm: null, tiltDeg: null },
+    reference: { kind: 'rule', axisHeightMm: null, cameraHeightMm: null, tiltDeg: null },
   });
   const { pitchMm, majorDiameterMm, correlation } = z
     .object({ pitchMm: estimate, majorDiameterMm: estimate, correlation: z.number() })

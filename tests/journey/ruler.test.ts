@@ -110,7 +110,7 @@ describe('drawings of a screw beside a rule', () => {
     const result = await identify(drawn(m8), marksOf(m8));
     if (result.outcome === 'refused') throw new Error(result.refusal.advice);
     expect(result.reference).toMatchObject({
-      kind: 'ruler',
+      kind: 'rule',
       axisHeightMm: null,
       cameraHeightMm: null,
       tiltDeg: null,

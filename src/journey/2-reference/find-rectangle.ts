@@ -213,7 +213,7 @@ const tooSmall = refuse(
   'The fitting is too small in this photo: go nearer, at full resolution, or lay a bank card or the printed card beside it in place of the sheet.',
 );
 
-const nothingFound = refuse(
+export const nothingFound = refuse(
   'no-card' as const,
   'Show all four edges of the card or sheet, on a table of another brightness, with nothing lying over them.',
 );

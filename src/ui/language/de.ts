@@ -245,7 +245,10 @@ export const de: Dictionary = {
     date: 'Datum',
     reference: 'Bezug',
     card: 'Maßkarte',
-    ruler: 'Lineal',
+    rule: 'Lineal',
+    id1: 'Bankkarte (ID-1)',
+    a4: 'A4-Blatt',
+    letter: 'Letter-Blatt',
     readings: 'Messwerte',
     state: 'Stand',
     states: {
@@ -339,6 +342,8 @@ export const de: Dictionary = {
       'few-markers': 'Nur wenige Marken der Karte sind im Bild.',
       'ruler-without-pose':
         'Neben einem Lineal gemessen: Die Höhe wird nicht berichtigt, nur in der Unsicherheit berücksichtigt.',
+      'outline-alone':
+        'Maßstab vom Umriss einer Karte oder eines Blatts: unsicherer als die gedruckte Maßkarte. Was offen bleibt, klärt eine Messung mit der Lehre.',
       'flash-fired':
         'Der Blitz hat ausgelöst: Sein Schatten neben dem Gewinde kann als Metall durchgehen, daher ist der Durchmesser weniger sicher. Ohne Blitz fotografieren, am Fenster.',
     },

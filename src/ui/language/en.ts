@@ -243,7 +243,10 @@ export const en = {
     date: 'Date',
     reference: 'Reference',
     card: 'scale card',
-    ruler: 'rule',
+    rule: 'rule',
+    id1: 'bank card (ID-1)',
+    a4: 'A4 sheet',
+    letter: 'Letter sheet',
     readings: 'readings',
     state: 'State',
     states: {
@@ -335,6 +338,8 @@ export const en = {
       'resting-unknown': 'What the fitting rests on is not certain, and so is its height.',
       'few-markers': 'Few marks of the card are in view.',
       'ruler-without-pose': 'Measured beside a rule: height is not corrected, only allowed for.',
+      'outline-alone':
+        'Scale from the outline of a card or sheet: less sure than the printed scale card. What it leaves open, a gauge reading settles.',
       'flash-fired':
         'The flash fired: beside the thread its shadow may pass for metal, so the diameter is less certain. Shoot without flash, by a window.',
     },

@@ -241,7 +241,10 @@ export const es: Dictionary = {
     date: 'Fecha',
     reference: 'Referencia',
     card: 'tarjeta patrón',
-    ruler: 'regla',
+    rule: 'regla',
+    id1: 'tarjeta bancaria (ID-1)',
+    a4: 'hoja A4',
+    letter: 'hoja Letter',
     readings: 'medidas',
     state: 'Estado',
     states: {
@@ -334,6 +337,8 @@ export const es: Dictionary = {
       'few-markers': 'Se ven pocas marcas de la tarjeta.',
       'ruler-without-pose':
         'Medido junto a una regla: la altura no se corrige, solo se cuenta en la incertidumbre.',
+      'outline-alone':
+        'Escala tomada del contorno de una tarjeta o una hoja: menos segura que la tarjeta patrón impresa. Lo que quede abierto lo decide una medida con galga.',
       'flash-fired':
         'El flash se disparó: junto a la rosca, su sombra puede pasar por metal, así que el diámetro es menos seguro. Fotografíe sin flash, junto a una ventana.',
     },

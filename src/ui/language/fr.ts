@@ -243,7 +243,10 @@ export const fr: Dictionary = {
     date: 'Date',
     reference: 'Référence',
     card: 'carte étalon',
-    ruler: 'règle',
+    rule: 'règle',
+    id1: 'carte bancaire (ID-1)',
+    a4: 'feuille A4',
+    letter: 'feuille Letter',
     readings: 'relevés',
     state: 'État',
     states: {
@@ -337,6 +340,8 @@ export const fr: Dictionary = {
       'few-markers': 'Peu de repères de la carte sont visibles.',
       'ruler-without-pose':
         'Mesuré à côté d’une règle : la hauteur n’est pas corrigée, seulement comptée dans l’incertitude.',
+      'outline-alone':
+        'Échelle tirée du contour d’une carte ou d’une feuille : moins sûre que la carte étalon imprimée. Ce qui reste ouvert, une mesure au gabarit le tranche.',
       'flash-fired':
         'Le flash s’est déclenché : à côté du filetage, son ombre peut passer pour du métal, le diamètre est donc moins sûr. Photographiez sans flash, près d’une fenêtre.',
     },
