@@ -106,7 +106,17 @@ export type StageName =
   | 'measurement'
   | 'candidates';
 
-export type OnStage = (stage: StageName) => void;
+/** What was found first: enough to know what of the photo may be kept. */
+export interface SeenReference {
+  readonly kind: ReferenceKind;
+  readonly outline: readonly PhotoPoint[];
+  /** Of the upright photo that `outline` lies in. */
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+/** Each stage as it is entered; the first one that has a reference says so. */
+export type OnStage = (stage: StageName, seen?: SeenReference) => void;
 
 export const defaultOptions: MeasureOptions = {
   readings: [],

@@ -65,7 +65,13 @@ export async function identifyPhoto(
   const reference = found.value;
   overlay = referenceOverlay(photo.value, reference);
 
-  clock.enter('silhouette');
+  const { widthPx, heightPx } = overlay;
+  clock.enter('silhouette', {
+    kind: reference.kind,
+    outline: reference.outline,
+    widthPx,
+    heightPx,
+  });
   const fitting = findFitting(photo.value.grey, reference, tools.vision);
   if (!fitting.ok) return refused(fitting);
 

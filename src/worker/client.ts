@@ -127,7 +127,8 @@ export class MeasuringWorker {
 
   #receive(message: Answer, worker: WorkerLike): void {
     if (message.kind === 'alive') this.#watch(message.lock, worker);
-    else if (message.kind === 'stage') this.#pending.get(message.id)?.onStage(message.stage);
+    else if (message.kind === 'stage')
+      this.#pending.get(message.id)?.onStage(message.stage, message.seen);
     else if (message.kind === 'done') this.#pending.get(message.id)?.resolve(message.value);
     // After a trap the wasm heap may be in any state.
     else this.#bury(new WorkerDied(message.message));

@@ -13,6 +13,7 @@ import { go, route } from '../shell/route';
 import { dropDraft, keepDraft, recallDraft } from './draft';
 import { measurePhoto, WorkerDied } from './engine';
 import { sheetFromPhoto } from './make-sheet';
+import { privatePhoto } from './private-photo';
 import { adopt } from './sheets';
 
 export const stages: readonly StageName[] = [
@@ -51,13 +52,24 @@ export async function measureNew(
   running = controller;
   setCurrent({ photo, at, options: full, status: 'running', stage: null, refused: null });
   go({ screen: 'measuring' });
-  await keepDraft({ photo, at, options: full });
+  let draft: Promise<void> | null = null;
+  const keep = async (safe: Blob) => {
+    if (controller.signal.aborted) return;
+    setCurrent((now) => now && { ...now, photo: safe });
+    await keepDraft({ photo: safe, at, options: full });
+  };
   try {
-    const answer = await measurePhoto(controller.signal, photo, full, (stage) => {
-      if (!controller.signal.aborted) setCurrent((now) => now && { ...now, stage });
+    const answer = await measurePhoto(controller.signal, photo, full, (stage, seen) => {
+      if (controller.signal.aborted) return;
+      setCurrent((now) => now && { ...now, stage });
+      // Not before it is known whether there is a bank card in it.
+      if (seen) draft = privatePhoto(photo, seen).then(keep);
     });
+    await draft;
     if (controller.signal.aborted) return;
     if (answer.outcome === 'refused') {
+      // A bank card that was not found may still be in it.
+      if (!draft && full.reference.kind !== 'id1') await keep(photo);
       setCurrent((now) => now && { ...now, status: 'refused', refused: answer });
       return;
     }
