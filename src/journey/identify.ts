@@ -3,7 +3,7 @@ import type { Decoders, Photo } from './1-photo/photo';
 import { readPhoto } from './1-photo/read-photo';
 import { findReference } from './2-reference/find-reference';
 import type { Reference } from './2-reference/reference';
-import { findFitting } from './3-silhouette/find-fitting';
+import { findFitting } from './3-find/find-fitting';
 import { findThread } from './4-thread-signal/find-thread';
 import { climbsLikeAThread } from './5-measurement/hand';
 import { noseHalfAngle } from './5-measurement/nose-angle';

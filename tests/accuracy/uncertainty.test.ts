@@ -5,7 +5,7 @@ import { loadNodeVision } from '../../src/cli/node-vision';
 import { readPhoto } from '../../src/journey/1-photo/read-photo';
 import { cameraParameters } from '../../src/journey/2-card-pose/fit-camera';
 import { findReference } from '../../src/journey/2-reference/find-reference';
-import { findFitting } from '../../src/journey/3-silhouette/find-fitting';
+import { findFitting } from '../../src/journey/3-find/find-fitting';
 import { findThread } from '../../src/journey/4-thread-signal/find-thread';
 import { sharedGeometry } from '../../src/journey/5-measurement/shared-geometry';
 import { solveThread } from '../../src/journey/5-measurement/solve-thread';

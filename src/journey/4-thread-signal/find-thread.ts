@@ -2,7 +2,7 @@ import { ok, type Result, refuse } from '../../quantity/result';
 import type { GreyImage } from '../../vision/grey-image';
 import { project } from '../2-card-pose/camera';
 import type { Reference } from '../2-reference/reference';
-import type { FoundFitting } from '../3-silhouette/find-fitting';
+import type { FoundFitting } from '../3-find/find-fitting';
 import type { RefusalReason } from '../identification';
 import { photoAt } from './axis-frame';
 import { placeThread, type ThreadPlace } from './thread-place';

@@ -1,8 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import type { Unrolled } from './unrolled-surface';
 
-/** A period of the unrolled surface, and what speaks for it. Found without the outline: on photos whose axis is
- *  known it is right where shadows and highlights mislead the outline. Not yet part of the journey. */
+/** A period of the unrolled surface, and what speaks for it. */
 export interface SurfacePeriod {
   readonly periodMm: number;
   /** How far the pattern climbs from row to row, periods per turn: +1 for a right-hand thread of one
@@ -69,6 +68,24 @@ export function surfacePeriods(
   );
 }
 
+/** The same for one period, sought within `span` of it. */
+export function surfacePeriodNear(
+  view: Unrolled,
+  periodMm: number,
+  span: number,
+): SurfacePeriod | null {
+  const surface = windowed(view);
+  if (!surface) return null;
+  const hop = (0.12 * periodMm * periodMm) / surface.lengthMm;
+  const steps = Math.max(1, Math.ceil((span * periodMm) / hop));
+  let best = scored(surface, periodMm);
+  for (let k = -steps; k <= steps; k++) {
+    const tried = scored(surface, periodMm * (1 + (span * k) / steps));
+    if (tried.score > best.score) best = tried;
+  }
+  return refined(surface, best.periodMm);
+}
+
 /** How well a wave's pattern holds over a stretch of the view, as `SurfacePeriod.score`; 0 where too little of it
  *  is seen. */
 export function scoreOver(
@@ -98,10 +115,7 @@ interface Windowed {
 function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null {
   const n = rows[0]?.length ?? 0;
   if (rows.length < 12 || n < 16) return null;
-  const w = Float64Array.from(
-    { length: n },
-    (_, i) => portable.sin((Math.PI * (i + 0.5)) / n) ** 2,
-  );
+  const w = Float64Array.from({ length: n }, (_, i) => portable.sin((Math.PI * (i + 0.5)) / n) ** 2);
   let energy = 1e-9;
   const out = rows.map((row) => {
     const v = row.map((x, i) => x * w[i]);

@@ -21,26 +21,21 @@ const longestMm = 3.42;
 const stepRatio = 1.028;
 const rowStrideMm = 0.36;
 
-/** Where on the fitting, between `insideS`, something repeats most. Spectra of every row in windows
- *  along the axis, phases dropped: the ridges of a helix slant from row to row, and only their
- *  spacing is common to all. */
-export function strongestZone(
+/** Where on the fitting, between `insideS`, something repeats, strongest first and no two in the same
+ *  place with the same period. Spectra of every row in windows along the axis, phases dropped: the
+ *  ridges of a helix slant from row to row, and only their spacing is common to all. */
+export function repeatingZones(
   view: Straightened,
   insideS: readonly [from: number, to: number],
-): PeriodicZone | null {
+  most: number,
+): PeriodicZone[] {
   const rows = whitenedRows(view);
   const periods: number[] = [];
   for (let p = shortestMm / 2; p < longestMm; p *= stepRatio) periods.push(p);
   const octave = Math.round(portable.log(2) / portable.log(stepRatio));
   const first = periods.findIndex((p) => p >= Math.max(shortestMm, 4 * view.stepMm));
   const wavesOf = waves(view.stepMm, periods);
-  let best: {
-    readonly centre: number;
-    readonly windowMm: number;
-    readonly k: number;
-    readonly strength: number;
-    readonly spectra: readonly Float64Array[];
-  } | null = null;
+  const found: Candidate[] = [];
   for (const windowMm of [5, 8, 12]) {
     for (
       let centre = insideS[0] + windowMm / 2;
@@ -48,11 +43,11 @@ export function strongestZone(
       centre += windowMm / 6
     ) {
       const spectra = windowSpectra(view, rows, centre - view.fromS, windowMm, periods, wavesOf);
+      let best: Candidate | null = null;
       for (let k = first; k < periods.length; k++) {
         if (3 * periods[k] > windowMm) break;
         // The crest and the root of a ridge both shine: much of the power sits in the second harmonic,
-        // and counting it with the first keeps half a pitch from passing for a pitch. Twice the pitch may
-        // win instead where all power is in the first; the outline tells (outline-edges.ts).
+        // and counting it with the first keeps half a pitch from passing for a pitch.
         let strength = 0;
         for (const row of spectra) {
           const explained = Math.min(1, row[k] + row[k - octave]);
@@ -61,18 +56,36 @@ export function strongestZone(
         strength *= rowStrideMm * Math.min(1, Math.sqrt(windowMm / 8));
         if (!best || strength > best.strength) best = { centre, windowMm, k, strength, spectra };
       }
+      if (best) found.push(best);
     }
   }
-  return (
-    best && {
-      fromS: best.centre - best.windowMm / 2,
-      toS: best.centre + best.windowMm / 2,
-      periodMm: periods[best.k],
-      strength: best.strength,
-      ...reach(rows, best.spectra, best.k, octave),
-    }
-  );
+  const kept: Candidate[] = [];
+  for (const c of found.sort((a, b) => b.strength - a.strength)) {
+    if (kept.length === most) break;
+    if (kept.every((o) => 2 * Math.abs(o.centre - c.centre) > o.windowMm)) kept.push(c);
+  }
+  return kept.map((c) => ({
+    fromS: c.centre - c.windowMm / 2,
+    toS: c.centre + c.windowMm / 2,
+    periodMm: periods[c.k],
+    strength: c.strength,
+    ...reach(rows, c.spectra, c.k, octave),
+  }));
 }
+
+interface Candidate {
+  readonly centre: number;
+  readonly windowMm: number;
+  readonly k: number;
+  readonly strength: number;
+  readonly spectra: readonly Float64Array[];
+}
+
+/** The strongest of them. */
+export const strongestZone = (
+  view: Straightened,
+  insideS: readonly [from: number, to: number],
+): PeriodicZone | null => repeatingZones(view, insideS, 1)[0] ?? null;
 
 /** How far out, left and right, at least half of three neighbouring rows repeat. */
 function reach(rows: readonly Row[], spectra: readonly Float64Array[], k: number, octave: number) {

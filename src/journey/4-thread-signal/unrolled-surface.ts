@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import { type PosedCamera, projectRow, type Vec3 } from '../2-card-pose/camera';
-import type { AxisFrame } from './axis-frame';
+import type { AxisFrame } from '../4-thread-signal/axis-frame';
 
 /** A cone about an axis: radius at `middleS` and its growth along s, mm and mm per mm. */
 export interface Cone {
@@ -74,13 +74,7 @@ export function unroll(
     projectRow(camera, start, step, columns, at);
     const row = sampled(grey, at, columns);
     if (!row) continue;
-    rows.push(
-      levelled(
-        row,
-        (meanOverRadius * cone.radiusMm) / stepMm,
-        (spreadOverRadius * cone.radiusMm) / stepMm,
-      ),
-    );
+    rows.push(levelled(row, (meanOverRadius * cone.radiusMm) / stepMm, (spreadOverRadius * cone.radiusMm) / stepMm));
     azimuths.push(azimuth);
   }
   return { rows, azimuths, fromS: zone.fromS, stepMm };

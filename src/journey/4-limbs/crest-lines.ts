@@ -1,0 +1,230 @@
+import * as portable from '../../quantity/portable-math';
+import type { GreyImage } from '../../vision/grey-image';
+import type { PosedCamera } from '../2-card-pose/camera';
+import { type AxisFrame, grazing, photoAt } from '../4-thread-signal/axis-frame';
+import { binsPerPitch, limbBins, limbPatch } from './limb-patch';
+import { type CrestBelief, crestsOf } from './limb-network';
+
+/** Where the crests lie on both sides of an axis, by what the limbs look like. */
+export interface CrestLines {
+  /** Crest radius at the middle, and what the axis lacks: mm to the left, and turn towards the left. */
+  readonly radiusMm: number;
+  readonly uRadiusMm: number;
+  readonly offsetMm: number;
+  readonly turn: number;
+  readonly uTurn: number;
+  /** Growth of the radius along s, mm per mm. */
+  readonly halfTaper: number;
+  /** Logarithm of the evidence over a thread of any radius: what speaks for crests here at all. */
+  readonly evidence: number;
+  /** Probability of the radius' main peak against others. */
+  readonly share: number;
+}
+
+export interface Stretch {
+  readonly fromS: number;
+  readonly toS: number;
+}
+
+const turns = 4;
+const mostWindows = 3;
+/** The networks are surer than they are right on what they have not seen. */
+const doubt = 0.03;
+const uOffsetShare = 0.08;
+const uRadiusShare = 0.12;
+/** Of one window's crest line, as share of the pitch, for slopes along the axis. */
+const uLineShare = 0.05;
+const uTurn = 0.02;
+const uTaper = 0.012;
+
+interface Window {
+  readonly s: number;
+  readonly left: Line;
+  readonly right: Line;
+}
+
+/** Probability density (per bin) over the grazing radius, on a grid. */
+interface Line {
+  readonly belief: CrestBelief;
+  /** Grazing radius of the first bin's and the last bin's middle, mm. */
+  readonly from: number;
+  readonly to: number;
+}
+
+export function crestLines(
+  grey: GreyImage,
+  camera: PosedCamera,
+  frame: AxisFrame,
+  zone: Stretch,
+  pitchMm: number,
+  radiusMm: number,
+  halfTaper: number,
+): CrestLines | null {
+  const windows = windowsOf(grey, camera, frame, zone, pitchMm, radiusMm, halfTaper);
+  if (windows.length === 0) return null;
+  const middle = (zone.fromS + zone.toS) / 2;
+  const step = pitchMm / binsPerPitch;
+  const reach = Math.min(Math.ceil((0.3 * radiusMm) / step), 40);
+  const side = Math.min(Math.ceil((0.22 * radiusMm) / step), 30);
+  const rows = 2 * reach + 1;
+  const columns = 2 * side + 1;
+  const sums = new Float64Array(rows * columns);
+  let evidence = 0;
+  for (const w of windows) {
+    const grown = radiusMm + halfTaper * (w.s - middle);
+    const lefts = sampled(w.left, grown, step, reach + side);
+    const rights = sampled(w.right, grown, step, reach + side);
+    for (let i = 0; i < rows; i++)
+      for (let j = 0; j < columns; j++) {
+        const r = i - reach;
+        const o = j - side;
+        sums[i * columns + j] += lefts[r + o + reach + side] + rights[r - o + reach + side];
+      }
+    evidence += Math.log(1 - w.left.belief.none + 1e-3) + Math.log(1 - w.right.belief.none + 1e-3);
+  }
+  let top = 0;
+  for (let i = 0; i < rows; i++)
+    for (let j = 0; j < columns; j++) {
+      const r = ((i - reach) * step) / (uRadiusShare * radiusMm);
+      const o = ((j - side) * step) / (uOffsetShare * radiusMm);
+      const k = i * columns + j;
+      sums[k] -= 0.5 * (r * r + o * o);
+      if (sums[k] > sums[top]) top = k;
+    }
+  const marginal = new Float64Array(rows);
+  let all = 0;
+  for (let k = 0; k < sums.length; k++) {
+    const p = portable.exp(sums[k] - sums[top]);
+    marginal[Math.floor(k / columns)] += p;
+    all += p;
+  }
+  const ti = Math.floor(top / columns);
+  const tj = top % columns;
+  let share = 0;
+  let mean = 0;
+  let second = 0;
+  for (let i = Math.max(0, ti - 4); i <= Math.min(rows - 1, ti + 4); i++) {
+    share += marginal[i];
+    mean += marginal[i] * (i - ti);
+    second += marginal[i] * (i - ti) ** 2;
+  }
+  mean /= share;
+  const spread = Math.sqrt(Math.max(0.04, second / share - mean * mean));
+  let offsets = 0;
+  let weight = 0;
+  for (let i = Math.max(0, ti - 2); i <= Math.min(rows - 1, ti + 2); i++)
+    for (let j = Math.max(0, tj - 2); j <= Math.min(columns - 1, tj + 2); j++) {
+      const p = portable.exp(sums[i * columns + j] - sums[top]);
+      offsets += p * (j - side);
+      weight += p;
+    }
+  const radius = radiusMm + (ti - reach + mean) * step;
+  const offsetMm = (offsets / weight) * step;
+  const slopes = slopesOf(windows, middle, radius, offsetMm, halfTaper, pitchMm);
+  return {
+    radiusMm: radius,
+    uRadiusMm: spread * step,
+    offsetMm,
+    ...slopes,
+    evidence: evidence / windows.length,
+    share: share / all,
+  };
+}
+
+function windowsOf(
+  grey: GreyImage,
+  camera: PosedCamera,
+  frame: AxisFrame,
+  zone: Stretch,
+  pitchMm: number,
+  radiusMm: number,
+  halfTaper: number,
+): Window[] {
+  const length = zone.toS - zone.fromS;
+  const wide = turns * pitchMm;
+  const middle = (zone.fromS + zone.toS) / 2;
+  const count = Math.max(1, Math.min(mostWindows, Math.round(length / wide)));
+  return Array.from({ length: count }, (_, k) => {
+    const s = count === 1 ? middle : zone.fromS + wide / 2 + (k * (length - wide)) / (count - 1);
+    return s;
+  }).flatMap((s) => {
+    const grown = radiusMm + halfTaper * (s - middle);
+    const patch = limbPatch(grey, camera, frame, s - wide / 2, turns, pitchMm, grown);
+    if (!patch) return [];
+    const { left, right } = crestsOf(patch);
+    const first = patch.fromR + 0.5 * patch.binMm;
+    const last = patch.fromR + (limbBins - 0.5) * patch.binMm;
+    const r = (sign: 1 | -1, at: number) =>
+      sign * grazing(camera, frame, photoAt(camera, frame, s, sign * at)).r;
+    return [
+      {
+        s,
+        left: { belief: left, from: r(1, first), to: r(1, last) },
+        right: { belief: right, from: r(-1, first), to: r(-1, last) },
+      },
+    ];
+  });
+}
+
+/** Logarithm of the density at radius + k·step for k from −half to half. */
+function sampled({ belief, from, to }: Line, radius: number, step: number, half: number) {
+  const flat = doubt + belief.none * (1 - doubt);
+  return Float64Array.from({ length: 2 * half + 1 }, (_, k) => {
+    const bin = ((radius + (k - half) * step - from) / (to - from)) * (limbBins - 1);
+    return portable.log((1 - flat) * between(belief.bins, bin) + flat / limbBins);
+  });
+}
+
+function between(values: Float64Array, at: number): number {
+  const k = Math.floor(at);
+  if (k < 0 || k >= values.length - 1) return 0;
+  return values[k] + (at - k) * (values[k + 1] - values[k]);
+}
+
+/** Turn and taper by the lines of single windows, drawn to none by what axes and threads are like. */
+function slopesOf(
+  windows: readonly Window[],
+  middle: number,
+  radius: number,
+  offset: number,
+  taper0: number,
+  pitch: number,
+): { turn: number; uTurn: number; halfTaper: number } {
+  const reach = 0.35 * pitch;
+  const rows = windows.flatMap(({ s, left, right }) => {
+    const grown = radius + taper0 * (s - middle);
+    const a = local(left, grown + offset, reach);
+    const b = local(right, grown - offset, reach);
+    return a === null || b === null
+      ? []
+      : [{ x: s - middle, turn: (a - b) / 2 - offset, taper: (a + b) / 2 - radius }];
+  });
+  if (rows.length < 2) return { turn: 0, uTurn, halfTaper: taper0 };
+  const u2 = (uLineShare * pitch) ** 2;
+  const fit = (pick: (row: (typeof rows)[number]) => number, u: number) => {
+    const mean = rows.reduce((t, q) => t + pick(q), 0) / rows.length;
+    const mx = rows.reduce((t, q) => t + q.x, 0) / rows.length;
+    let sxy = 0;
+    let sxx = 0;
+    for (const q of rows) {
+      sxy += (q.x - mx) * (pick(q) - mean);
+      sxx += (q.x - mx) ** 2;
+    }
+    return { slope: sxy / (sxx + u2 / (u * u)), u: 1 / Math.sqrt(sxx / u2 + 1 / (u * u)) };
+  };
+  const turn = fit((q) => q.turn, uTurn);
+  return { turn: turn.slope, uTurn: turn.u, halfTaper: taper0 + fit((q) => q.taper - taper0 * q.x, uTaper).slope };
+}
+
+function local({ belief, from, to }: Line, about: number, reach: number): number | null {
+  const perBin = (to - from) / (limbBins - 1);
+  let sum = 0;
+  let at = 0;
+  for (let i = 0; i < limbBins; i++) {
+    const r = from + i * perBin;
+    if (Math.abs(r - about) > reach) continue;
+    sum += belief.bins[i];
+    at += belief.bins[i] * r;
+  }
+  return sum * (1 - belief.none) > 0.3 ? at / sum : null;
+}

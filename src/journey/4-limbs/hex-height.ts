@@ -1,0 +1,67 @@
+import type { GreyImage } from '../../vision/grey-image';
+import type { PosedCamera } from '../2-card-pose/camera';
+import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import type { Stretch } from './crest-lines';
+import { hexOf } from './hex-network';
+import { hexPatch, rowsPerRadius } from './hex-patch';
+
+/** The hex beside a thread, and with it the axis' height: a hex on its flat shows its corners at the
+ *  axis' height, h = (√3/2)·half-width. */
+export interface HexSeen {
+  /** Half across corners in the axis plane at its height, mm. */
+  readonly halfWidthMm: number;
+  readonly heightMm: number;
+  readonly uHeightMm: number;
+  /** Probability of the peak against all other widths. */
+  readonly share: number;
+  /** Probability that it lies towards greater s. */
+  readonly ahead: number;
+}
+
+const ratio = Math.sqrt(3) / 2;
+
+export function hexHeight(
+  grey: GreyImage,
+  camera: PosedCamera,
+  frame: AxisFrame,
+  zone: Stretch,
+  radiusMm: number,
+): HexSeen {
+  const belief = hexOf(hexPatch(grey, camera, frame, zone, radiusMm));
+  const n = belief.left.length;
+  // The axis may lie a little beside the middle: sides agree within a row or two.
+  const both = new Float64Array(n);
+  for (let i = 0; i < n; i++)
+    for (let d = -2; d <= 2; d++) {
+      const l = belief.left[i + d] ?? 0;
+      const r = belief.right[i - d] ?? 0;
+      both[i] += (0.97 * l + 0.03 / n) * (0.97 * r + 0.03 / n);
+    }
+  let top = 1;
+  let all = 0;
+  for (let i = 0; i < n; i++) {
+    if (both[i] > both[top]) top = i;
+    all += both[i];
+  }
+  let share = 0;
+  let mean = 0;
+  let second = 0;
+  for (let i = Math.max(0, top - 3); i <= Math.min(n - 1, top + 3); i++) {
+    share += both[i];
+    mean += both[i] * i;
+    second += both[i] * i * i;
+  }
+  mean /= share;
+  const spread = Math.sqrt(Math.max(0.04, second / share - mean * mean));
+  const mm = ((mean + 0.5) / rowsPerRadius) * radiusMm;
+  const high = -camera.centre[2];
+  const slope = (ratio * mm) / (high + frame.origin[2]);
+  const heightMm = (slope * high) / (1 + slope);
+  return {
+    halfWidthMm: heightMm / ratio,
+    heightMm,
+    uHeightMm: (heightMm * spread) / (mean + 0.5),
+    share: share / all,
+    ahead: belief.ahead,
+  };
+}

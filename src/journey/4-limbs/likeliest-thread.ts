@@ -1,0 +1,36 @@
+import type { GreyImage } from '../../vision/grey-image';
+import type { PosedCamera } from '../2-card-pose/camera';
+import type { ThreadGuess } from '../3-find/find-threads';
+import { onAxisPlane } from '../4-thread-signal/axis-frame';
+import { type SeatedThread, seatThread } from './seat-thread';
+
+/** Nothing more is tried once a seat is worth this much: above it, fewer than one in a hundred is
+ *  wrong. */
+const enough = -1;
+const mostTried = 6;
+/** A zone found far beside its mirror line, in radii, may be one side of a wider thread. */
+const beside = 0.25;
+
+/** Guesses seated one by one, until one convinces. */
+export function likeliestThread(
+  grey: GreyImage,
+  camera: PosedCamera,
+  guesses: readonly ThreadGuess[],
+): SeatedThread | null {
+  let best: SeatedThread | null = null;
+  for (const guess of guesses.slice(0, mostTried).flatMap(withWider)) {
+    const seat = seatThread(grey, camera, guess);
+    if (seat && (!best || seat.worth > best.worth)) best = seat;
+    if (best && best.worth > enough) break;
+  }
+  return best;
+}
+
+function withWider(guess: ThreadGuess): ThreadGuess[] {
+  const { frame, zone, start, radiusMm } = guess;
+  const at = onAxisPlane(frame, (zone.fromS + zone.toS) / 2, 0);
+  const off = (at[0] - start.origin[0]) * start.left[0] + (at[1] - start.origin[1]) * start.left[1];
+  if (Math.abs(off) < beside * radiusMm) return [guess];
+  const onLine = { ...frame, origin: onAxisPlane(frame, 0, -off) };
+  return [guess, { ...guess, frame: onLine, radiusMm: radiusMm + Math.abs(off) }];
+}

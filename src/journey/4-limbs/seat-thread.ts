@@ -1,0 +1,158 @@
+import * as portable from '../../quantity/portable-math';
+import type { GreyImage } from '../../vision/grey-image';
+import type { PosedCamera } from '../2-card-pose/camera';
+import type { ThreadGuess } from '../3-find/find-threads';
+import { type AxisFrame, grazing, photoAt } from '../4-thread-signal/axis-frame';
+import { type SurfacePeriod, surfacePeriods } from '../4-thread-signal/surface-period';
+import { unroll } from '../4-thread-signal/unrolled-surface';
+import { atHeight, mmPerPxAt, recentred } from '../5-measurement/axis-moves';
+import { type CrestLines, crestLines, type Stretch } from './crest-lines';
+import { type HexSeen, hexHeight } from './hex-height';
+
+/** A thread where it lies: axis at its height, surface and limbs agreeing. */
+export interface SeatedThread {
+  readonly frame: AxisFrame;
+  readonly zone: Stretch;
+  readonly hex: HexSeen;
+  readonly crests: CrestLines;
+  /** Likeliest first. */
+  readonly periods: readonly RatedPeriod[];
+  readonly pitchMm: number;
+  /** Logarithm of what speaks for a thread here, for comparison between seats. */
+  readonly worth: number;
+}
+
+/** A period with the hand and the turn of the axis that it asks for, and its likelihood. */
+export interface RatedPeriod extends SurfacePeriod {
+  readonly hand: 'right' | 'left';
+  readonly turn: number;
+  readonly worth: number;
+}
+
+/** Ridges are seen about this far below the crests, in pitches. */
+const ridgeDepth = 0.3;
+/** Share of left-hand threads on fittings (common practice: rare). */
+const leftHanded = 0.015;
+/** Of a climb, as a turn of the axis. */
+const uClimbTurn = 0.006;
+/** A thread fills far more of the surface's variance with its period than chance does; each tenfold is
+ *  worth this power. */
+const scorePower = 4;
+/** Pitch over radius of listed threads: median and spread of its logarithm over the tables. */
+const usualRatio = 0.16;
+const uLnRatio = 0.7;
+const finest = 0.05;
+const coarsest = 0.5;
+/** A multiple of a period holds all its harmonics: one that explains no more than this over it is not
+ *  the pitch. */
+const noMore = 0.97;
+/** So a multiple pays for what it may explain by chance. */
+const multiplePower = 1.5;
+const rounds = 3;
+
+/** Seats a guess: limbs give radius and middle, the hex its height, the surface its period; three rounds. */
+export function seatThread(
+  grey: GreyImage,
+  camera: PosedCamera,
+  guess: Pick<ThreadGuess, 'frame' | 'zone' | 'radiusMm' | 'periods'>,
+): SeatedThread | null {
+  let { frame, radiusMm } = guess;
+  let zone: Stretch = guess.zone;
+  let foldMm = foldPeriod(guess.periods);
+  let halfTaper = 0;
+  let hex: HexSeen | null = null;
+  let seated: SeatedThread | null = null;
+  for (let round = 0; round < rounds; round++) {
+    const crests = crestLines(grey, camera, frame, zone, foldMm, radiusMm, halfTaper);
+    if (!crests) return seated;
+    const ends = [photoAt(camera, frame, zone.fromS, 0), photoAt(camera, frame, zone.toS, 0)];
+    frame = recentred(camera, frame, (zone.fromS + zone.toS) / 2, crests.offsetMm, crests.turn);
+    const before = -camera.centre[2] + frame.origin[2];
+    if (round < 2)
+      hex = hexHeight(grey, camera, frame, seenFrom(camera, frame, ends), crests.radiusMm);
+    if (!hex) return seated;
+    frame = atHeight(camera, frame, hex.heightMm, seenFrom(camera, frame, ends));
+    const scale = (-camera.centre[2] + frame.origin[2]) / before;
+    zone = seenFrom(camera, frame, ends);
+    radiusMm = crests.radiusMm * scale;
+    halfTaper = crests.halfTaper;
+    const periods = rated(grey, camera, frame, zone, radiusMm, halfTaper, foldMm, crests.uTurn);
+    (globalThis as any).DBG?.({ round, foldMm, turn: crests.turn, uTurn: crests.uTurn, dx: frame.along[0], dy: frame.along[1], per: periods.slice(0, 4).map((q) => [q.periodMm.toFixed(3), q.score.toFixed(2), q.climb.toFixed(2), q.turn.toFixed(4), q.worth.toFixed(2)].join('/')) });
+    if (periods.length === 0) return seated;
+    const best = periods[0];
+    if (round < rounds - 1) {
+      // Where the limbs leave the turn open, the climb settles it.
+      const trust = crests.uTurn ** 2 / (crests.uTurn ** 2 + uClimbTurn ** 2);
+      frame = recentred(camera, frame, (zone.fromS + zone.toS) / 2, 0, -best.turn * trust);
+      zone = seenFrom(camera, frame, ends);
+      foldMm = round === 0 ? foldPeriod(periods) : best.periodMm;
+    }
+    seated = {
+      frame,
+      zone,
+      hex,
+      crests: { ...crests, radiusMm, uRadiusMm: crests.uRadiusMm * scale },
+      periods,
+      pitchMm: best.periodMm,
+      worth: portable.log(Math.max(1e-4, best.worth)) + 2 * crests.evidence,
+    };
+  }
+  return seated;
+}
+
+/** The same stretch of the photo along another axis. */
+function seenFrom(
+  camera: PosedCamera,
+  frame: AxisFrame,
+  ends: readonly (readonly [number, number])[],
+): Stretch {
+  const [a, b] = ends.map((p) => grazing(camera, frame, p).s);
+  return { fromS: Math.min(a, b), toS: Math.max(a, b) };
+}
+
+/** Two teeth side by side look like two teeth; half a tooth folded on the other looks like neither. */
+function foldPeriod(periods: readonly SurfacePeriod[]): number {
+  const [best] = periods;
+  const finer = periods.filter((q) => {
+    const ratio = best.periodMm / q.periodMm;
+    const whole = Math.round(ratio);
+    return (
+      (whole === 2 || whole === 3) &&
+      Math.abs(ratio / whole - 1) < 0.03 &&
+      q.score > noMore * best.score
+    );
+  });
+  return Math.min(best.periodMm, ...finer.map((q) => q.periodMm));
+}
+
+/** Periods with what speaks for each: its pattern, and the turn that the axis would need for it. */
+function rated(
+  grey: GreyImage,
+  camera: PosedCamera,
+  frame: AxisFrame,
+  zone: Stretch,
+  radiusMm: number,
+  halfTaper: number,
+  foldMm: number,
+  uTurn: number,
+): RatedPeriod[] {
+  const depth = Math.min(ridgeDepth * foldMm, 0.3 * radiusMm);
+  const cone = { radiusMm: radiusMm - depth, halfTaper, middleS: (zone.fromS + zone.toS) / 2 };
+  const view = unroll(grey, camera, frame, zone, cone, 0.7 * mmPerPxAt(camera, frame, zone));
+  return surfacePeriods(view, { fromMm: finest * radiusMm, toMm: coarsest * radiusMm })
+    .map((q): RatedPeriod => {
+      const [right, left] = ([1, -1] as const).map((climbs) => {
+        const turn = ((q.climb + climbs) * q.periodMm) / (2 * Math.PI * radiusMm);
+        const z = turn / Math.hypot(uTurn, uClimbTurn);
+        const prior = climbs === 1 ? 1 - leftHanded : leftHanded;
+        return { turn, p: prior * portable.exp(-0.5 * Math.min(z * z, 9)) };
+      });
+      const { turn, p } = right.p >= left.p ? right : left;
+      const z = portable.log(q.periodMm / radiusMm / usualRatio) / uLnRatio;
+      const multiple = portable.pow(foldMm / q.periodMm, multiplePower);
+      const worth =
+        portable.pow(Math.max(0, q.score), scorePower) * p * portable.exp(-0.5 * z * z) * multiple;
+      return { ...q, turn, hand: right.p >= left.p ? 'right' : 'left', worth };
+    })
+    .sort((a, b) => b.worth - a.worth);
+}

@@ -1,0 +1,18 @@
+import trained from './weights.json';
+
+/** Weights of a network, written by fixtures/training: per tensor a scale and 16-bit numbers. */
+export function weightsOf(name: 'limb' | 'hex'): Float32Array {
+  const tensors = trained[name];
+  const parts = tensors.map(({ scale, values }) => {
+    const bytes = Uint8Array.from(atob(values), (c) => c.charCodeAt(0));
+    const view = new DataView(bytes.buffer);
+    return Float32Array.from({ length: bytes.length / 2 }, (_, i) => scale * view.getInt16(2 * i, true));
+  });
+  const all = new Float32Array(parts.reduce((n, p) => n + p.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    all.set(part, at);
+    at += part.length;
+  }
+  return all;
+}

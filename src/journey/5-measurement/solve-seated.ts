@@ -1,0 +1,177 @@
+import type { Estimate } from '../../quantity/estimate';
+import { ok, type Result, refuse } from '../../quantity/result';
+import type { Field } from '../../scale-card/geometry';
+import type { GreyImage } from '../../vision/grey-image';
+import type { PosedCard } from '../2-card-pose/pose-from-markers';
+import type { SeatedThread } from '../4-limbs/seat-thread';
+import {
+  type OutlinePoint,
+  type OutlineView,
+  outlineEdges,
+  type SearchBand,
+  type Side,
+} from '../4-thread-signal/outline-edges';
+import { usualRim } from '../4-thread-signal/rim-edge';
+import allowances from './allowances.json';
+import { mmPerPxAt, recentred } from './axis-moves';
+import { crestRim } from './crest-rim';
+import { fitAsMade } from './fit-as-made';
+import { fitThread, type ThreadFit } from './fit-thread';
+import { lampShadow } from './lamp-shadow';
+import { bothSidesSpeak, type ThreadSolution } from './solve-thread';
+import { startPeriod } from './start-period';
+import { completeTurns } from './thread-extent';
+import { anyForm } from './thread-form';
+
+const rounds = 2;
+/** Fewer edges than this say nothing beside what limbs and surface have said. */
+const fewestEdges = 12;
+const fewestTurns = 3;
+
+/** The outline's edges about a seated thread, fitted as one thread with what limbs and surface know as
+ *  prior: they say which edge is the outline, it says where exactly. */
+export function solveSeated(
+  grey: GreyImage,
+  card: PosedCard,
+  seat: SeatedThread,
+  field: Field,
+): Result<ThreadSolution, 'no-thread' | 'too-few-turns'> {
+  const { camera } = card;
+  let { frame, zone } = seat;
+  const mmPerPx = mmPerPxAt(camera, frame, zone);
+  const view: OutlineView = { grey, camera, response: card.response, mmPerPx, field };
+  const middle = () => (zone.fromS + zone.toS) / 2;
+  let rim = usualRim[field];
+  const edges = (band: (side: Side) => SearchBand) =>
+    (['left', 'right'] as const).flatMap((side) =>
+      outlineEdges(view, frame, side, zone, band(side), rim),
+    );
+  const { pitchMm, crests } = seat;
+  const turns = (zone.toS - zone.fromS) / pitchMm;
+  const pitch: Estimate = {
+    value: pitchMm,
+    u: pitchMm * Math.hypot(allowances.surfacePitch, allowances.surfaceDrift / turns),
+  };
+  const radius: Estimate = {
+    value: crests.radiusMm,
+    u: Math.hypot(crests.uRadiusMm * allowances.limbSpread, allowances.limbOfPitch * pitchMm),
+  };
+  const middle0 = middle();
+  let points: readonly OutlinePoint[] = edges(() => (s) => {
+    const r = crests.radiusMm + crests.halfTaper * (s - middle0);
+    return { fromR: r - 0.75 * pitchMm, toR: r + 0.1 * pitchMm + 2 * mmPerPx };
+  });
+  if (points.length < fewestEdges) return refuse('no-thread', noThread);
+  const handed = seat.periods[0].hand === 'right' ? 1 : -1;
+  let form = anyForm;
+  const solve = (from: Parameters<typeof fitThread>[2], warm?: ThreadFit) =>
+    fitThread(
+      points,
+      middle(),
+      from,
+      {
+        blurMm: card.blurPx * mmPerPx,
+        form,
+        handed,
+        ridges: pitch,
+        mmPerPx,
+        rangeMm: frame.origin[2] - camera.centre[2],
+        uOffsetMm: warm ? 0.25 : 0.4,
+        uTurn: warm ? 0.006 : 0.01,
+        radius,
+      },
+      warm?.scatterMm,
+    );
+  const near = Array.from({ length: 9 }, (_, i) => pitchMm * (1 + 0.0015 * (i - 4)));
+  const begun = startPeriod(points, middle(), near);
+  if (!begun) return refuse('no-thread', noThread);
+  const amplitudeMm = 0.27 * pitchMm;
+  const level = radius.value - 0.9 * amplitudeMm;
+  const side = [level, crests.halfTaper] as const;
+  let fit = solve({ ...begun, pitchMm, left: side, right: side, amplitudeMm });
+  for (let round = 0; round < rounds; round++) {
+    // Beside black, metal fades inwards for other reasons too.
+    if (round === rounds - 1 && field === 'light') rim = crestRim(view, frame, points, fit);
+    if (bothSidesSpeak(points, fit))
+      frame = recentred(camera, frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn);
+    const moved = edges(aroundModel(fit, points, mmPerPx));
+    if (moved.length < fewestEdges) break;
+    points = moved;
+    if (round === 0) {
+      zone = completeTurns(points, fit, zone);
+      points = points.filter((q) => q.s >= zone.fromS && q.s <= zone.toS);
+    }
+    fit = solve(continued(fit, middle()), fit);
+  }
+  const finished = fitAsMade(points, fit, (kept, warm, as) => {
+    points = kept;
+    form = as;
+    return solve(continued(warm, middle()), warm);
+  });
+  if ((zone.toS - zone.fromS) / fit.pitchMm < fewestTurns)
+    return refuse('too-few-turns', 'Show at least four turns of the thread, unobstructed.');
+  const { hex } = seat;
+  const sure = hex.share > 0.5;
+  return ok({
+    frame,
+    resting: {
+      on: sure ? 'hex' : 'unknown',
+      heightMm: hex.heightMm,
+      uMm: sure
+        ? Math.hypot(hex.uHeightMm * allowances.hexSpread, allowances.hexOfHeight * hex.heightMm)
+        : allowances.unknownHeight * hex.heightMm,
+    },
+    hexHalfWidthMm: sure ? hex.halfWidthMm : null,
+    ...finished,
+    lampShadow: lampShadow(view, frame, finished.points, finished.fit),
+    ridges: null,
+    zone,
+    middleS: middle(),
+    mmPerPx,
+    hand: handOf(seat),
+  });
+}
+
+const noThread =
+  'Lay the fitting in the card’s window with its thread in full view, and shoot from above.';
+
+/** The hand, when the other one is less than a twentieth as likely at the same period. */
+function handOf({ periods, crests }: SeatedThread): 'right' | 'left' | null {
+  const [best] = periods;
+  const apart = (2 * best.periodMm) / (2 * Math.PI * crests.radiusMm);
+  return apart > 2.5 * Math.hypot(crests.uTurn, 0.006) ? best.hand : null;
+}
+
+/** A narrow band about the fitted thread, on either side. */
+function aroundModel(fit: ThreadFit, points: readonly OutlinePoint[], mmPerPx: number) {
+  const slopes = slopesOf(points);
+  return (side: Side) => (s: number) => {
+    const offset = fit.axisOffsetMm + fit.axisTurn * (s - fit.middleS);
+    const at = (x: number) => fit.modelAt(side, x, slopes(s));
+    const r = at(s) - (side === 'left' ? offset : -offset);
+    const reach = 0.25 * fit.pitchMm + 2 * mmPerPx;
+    const h = 0.01 * fit.pitchMm;
+    return { fromR: r - reach, toR: r + reach, steepness: (at(s + h) - at(s - h)) / (2 * h) };
+  };
+}
+
+/** Slope of the view along the axis, linear between the ends of the outline seen. */
+function slopesOf(points: readonly OutlinePoint[]): (s: number) => number {
+  const first = points.reduce((a, q) => (q.s < a.s ? q : a));
+  const last = points.reduce((a, q) => (q.s > a.s ? q : a));
+  const rate = (last.slope - first.slope) / Math.max(1e-6, last.s - first.s);
+  return (s) => first.slope + rate * (s - first.s);
+}
+
+function continued(fit: ThreadFit, middleS: number) {
+  const amplitudeMm = 0.27 * fit.pitchMm;
+  const level = fit.crestRadiusMm + fit.halfTaper * (middleS - fit.middleS) - 0.9 * amplitudeMm;
+  return {
+    pitchMm: fit.pitchMm,
+    crestS: fit.crestS,
+    left: [level, fit.halfTaper] as const,
+    right: [level, fit.halfTaper] as const,
+    amplitudeMm,
+    explained: 1,
+  };
+}
