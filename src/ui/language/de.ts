@@ -1,5 +1,6 @@
 import { assemblyDe } from './assembly/de';
 import type { Dictionary } from './dictionary';
+import { wearDe } from './wear/de';
 
 export const de: Dictionary = {
   shell: {
@@ -527,6 +528,7 @@ export const de: Dictionary = {
     go: 'Bestimmen',
   },
   assembly: assemblyDe,
+  wear: wearDe,
   result: {
     title: 'Ergebnis',
     back: 'Zur Bestimmung',

@@ -1,5 +1,6 @@
 import type { RefusalReason } from '../../journey/identification';
 import { assemblyEn } from './assembly/en';
+import { wearEn } from './wear/en';
 
 /** Words on the screen. Trade words stay; ours are explained by the picture beside them. */
 export const en = {
@@ -515,6 +516,7 @@ export const en = {
     go: 'Identify',
   },
   assembly: assemblyEn,
+  wear: wearEn,
   result: {
     title: 'Result',
     back: 'Back to the identification',

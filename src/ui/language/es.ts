@@ -1,5 +1,6 @@
 import { assemblyEs } from './assembly/es';
 import type { Dictionary } from './dictionary';
+import { wearEs } from './wear/es';
 
 export const es: Dictionary = {
   shell: {
@@ -522,6 +523,7 @@ export const es: Dictionary = {
     go: 'Identificar',
   },
   assembly: assemblyEs,
+  wear: wearEs,
   result: {
     title: 'Resultado',
     back: 'Volver a la identificación',

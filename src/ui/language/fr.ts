@@ -1,5 +1,6 @@
 import { assemblyFr } from './assembly/fr';
 import type { Dictionary } from './dictionary';
+import { wearFr } from './wear/fr';
 
 export const fr: Dictionary = {
   shell: {
@@ -525,6 +526,7 @@ export const fr: Dictionary = {
     go: 'Identifier',
   },
   assembly: assemblyFr,
+  wear: wearFr,
   result: {
     title: 'Résultat',
     back: 'Retour à l’identification',
