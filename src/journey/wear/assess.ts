@@ -57,7 +57,9 @@ export interface WearAssessment {
 /** Everything that can be said of one used thread. Nothing of it clears a part for pressure. */
 export function assessWear(part: WearCase): WearAssessment {
   const { thread, className, measurement, shots, readings } = part;
-  const round = roundness(shots.map((shot) => shot.measurement));
+  const gauge = taperGauge(thread);
+  // On a taper every photo has its own place of the diameter.
+  const round = gauge ? null : roundness(shots.map((shot) => shot.measurement));
   const whole = measurement && resolvedMajor(measurement);
   // Where the part is uneven round, its smallest diameter counts.
   const diameterMm = whole && round?.uneven ? round.smallestMm : whole;
@@ -70,7 +72,6 @@ export function assessWear(part: WearCase): WearAssessment {
     verdict,
     couldPass: limits && diameterMm && canPass(diameterMm.u, limits.major),
   };
-  const gauge = taperGauge(thread);
   const plane =
     gauge && readings.ringTurns !== null ? judgeGaugePlane(readings.ringTurns, gauge) : null;
   const caliper = limits && judgeCaliper(readings, limits.major);

@@ -11,6 +11,7 @@ import { t } from '../language/language';
 import { Cautions } from '../result/Cautions';
 import { notify } from '../shell/notices';
 import { hashOf } from '../shell/route';
+import { WearNote } from '../wear/WearNote';
 import { openById, openSheet } from '../work/sheets';
 import { setToolsAtHand, toolsAtHand } from '../work/tools';
 import { HandOver } from './HandOver';
@@ -123,6 +124,7 @@ function OpenedSheet() {
             />
           </details>
         </Show>
+        <WearNote />
         <Cautions />
         <HandOver remarks />
       </div>

@@ -92,6 +92,15 @@ export function StartScreen() {
           </button>
         </div>
       </section>
+      <section class="start-readings" aria-labelledby="used-title">
+        <h2 id="used-title">{t().wear.title}</h2>
+        <p>{t().wear.lead}</p>
+        <div class="row">
+          <a class="button" href={hashOf({ screen: 'used' })}>
+            {t().wear.start}
+          </a>
+        </div>
+      </section>
       <Show when={!first}>
         <HowItWorks open={false} />
       </Show>

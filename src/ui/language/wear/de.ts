@@ -170,7 +170,7 @@ export const wearDe: WearWords = {
   noMarks: 'Keine Spitze fällt auf.',
   bears: 'Was noch trägt',
   overlap: (left, limit, share) =>
-    `Je Seite tragen noch ${left} mm der Spitze über der weitesten Bohrung; an der Klassengrenze ${limit} mm. Das sind ${share}.`,
+    `Je Seite tragen noch ${left} mm der Spitze über der weitesten Bohrung: ${share} der ${limit} mm an der Klassengrenze.`,
   overlapNone: 'Nichts von der Spitze reicht über die weiteste Bohrung.',
   overlapNote: 'Die Festigkeit hängt am Flankendurchmesser, den die Ringe beurteilen.',
   overlapName: (name) =>

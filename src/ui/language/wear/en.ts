@@ -164,7 +164,7 @@ export const wearEn = {
   noMarks: 'No crest stands out.',
   bears: 'What still bears',
   overlap: (left: string, limit: string, share: string) =>
-    `${left} mm of the crest a side still bear over the widest bore; at the class limit ${limit} mm. That is ${share}.`,
+    `${left} mm of the crest a side still bear over the widest bore: ${share} of the ${limit} mm at the class limit.`,
   overlapNone: 'Nothing of the crest reaches over the widest bore.',
   overlapNote: 'Strength hangs on the pitch diameter, which the rings judge.',
   overlapName: (name: string) =>

@@ -164,7 +164,7 @@ export const wearEs: WearWords = {
   noMarks: 'Ninguna cresta destaca.',
   bears: 'Lo que aún apoya',
   overlap: (left, limit, share) =>
-    `Por lado, ${left} mm de cresta apoyan aún sobre el agujero más ancho; en el límite de clase, ${limit} mm. Es el ${share}.`,
+    `Por lado, ${left} mm de cresta apoyan aún sobre el agujero más ancho: el ${share} de los ${limit} mm en el límite de clase.`,
   overlapNone: 'Nada de la cresta llega más allá del agujero más ancho.',
   overlapNote: 'La resistencia depende del diámetro de flancos, que juzgan los anillos.',
   overlapName: (name) =>

@@ -166,7 +166,7 @@ export const wearFr: WearWords = {
   noMarks: 'Aucun sommet ne se détache.',
   bears: 'Ce qui porte encore',
   overlap: (left, limit, share) =>
-    `Par côté, ${left} mm de sommet portent encore au-dessus de l’alésage le plus large ; à la limite de classe, ${limit} mm. Cela fait ${share}.`,
+    `Par côté, ${left} mm de sommet portent encore au-dessus de l’alésage le plus large : ${share} des ${limit} mm à la limite de classe.`,
   overlapNone: 'Rien du sommet ne dépasse l’alésage le plus large.',
   overlapNote: 'La tenue dépend du diamètre sur flancs, que jugent les bagues.',
   overlapName: (name) =>
