@@ -92,6 +92,7 @@ function OpenedSheet() {
           />
         </Show>
         <ReadingList readings={sheet().readings} end={sheet().conclusion.end} onRemove={remove} />
+        <WearNote />
       </div>
       <Show when={shot()}>
         <div class="sheet-photo">
@@ -124,7 +125,6 @@ function OpenedSheet() {
             />
           </details>
         </Show>
-        <WearNote />
         <Cautions />
         <HandOver remarks />
       </div>

@@ -27,6 +27,11 @@ export function StartScreen() {
       <div class="start-head stack tight">
         <h1>{t().start.title}</h1>
         <p class="start-lead">{t().start.lead}</p>
+        <p class="start-used">
+          <a class="button" href={hashOf({ screen: 'used' })}>
+            {t().wear.title}
+          </a>
+        </p>
       </div>
       <Show when={first}>
         <HowItWorks open />
@@ -90,15 +95,6 @@ export function StartScreen() {
           <button type="button" class="button" onClick={() => go({ screen: 'readings' })}>
             {t().start.readingsOnly}
           </button>
-        </div>
-      </section>
-      <section class="start-readings" aria-labelledby="used-title">
-        <h2 id="used-title">{t().wear.title}</h2>
-        <p>{t().wear.lead}</p>
-        <div class="row">
-          <a class="button" href={hashOf({ screen: 'used' })}>
-            {t().wear.start}
-          </a>
         </div>
       </section>
       <Show when={!first}>

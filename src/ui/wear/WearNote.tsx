@@ -4,7 +4,7 @@ import { hashOf } from '../shell/route';
 import { openSheet } from '../work/sheets';
 import { FindingBlock } from './FindingBlock';
 import { expectedThread, freshWear, isFemale, wearOfSheet } from './wear-of-sheet';
-import { photoWords, verdictWords } from './wear-words';
+import { overlapWords, photoWords, verdictWords } from './wear-words';
 import './wear.css';
 
 /** The question on the open sheet: its answer so far, or what its photo would be worth for it. */
@@ -46,6 +46,9 @@ export function WearResult() {
             {t().wear.title} {now().thread.designation} {now().limits?.class}
           </h2>
           <FindingBlock wear={now()} short />
+          <Show when={now().overlap} keyed>
+            {(overlap) => <p class="small">{overlapWords(overlap)}</p>}
+          </Show>
           <Show when={now().crest} keyed>
             {(crest) => (
               <p class="small">

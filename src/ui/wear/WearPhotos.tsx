@@ -53,7 +53,13 @@ export function WearPhotos(props: { readonly wear: WearAssessment }) {
         <h2 id="wear-marks-title">{t().wear.marks}</h2>
         <Show when={photo()} keyed fallback={<div class="photo-stage" />}>
           {(blob) => (
-            <PhotoView photo={blob} overlay={shot().overlay} crest={null} onCrest={() => undefined}>
+            <PhotoView
+              photo={blob}
+              overlay={shot().overlay}
+              crest={null}
+              onCrest={() => undefined}
+              fromThread
+            >
               {(scale) => <WearMarks marks={marks()} scale={scale()} />}
             </PhotoView>
           )}

@@ -17,6 +17,7 @@ import {
 } from '../identification/AskForm';
 import { typedReading } from '../identification/bench-input';
 import { t } from '../language/language';
+import { WearPicture } from './WearPicture';
 import { changeWearReadings } from './wear-actions';
 
 /** What a person sees, feels and gauges, in the order the trade looks. Every answer counts at once. */
@@ -43,6 +44,15 @@ export function WearReadingsForm(props: {
   );
 }
 
+function Look(props: { readonly kind: WearQuestion | 'caliper' | 'ring'; readonly how: string }) {
+  return (
+    <div class="wear-look">
+      <WearPicture kind={props.kind} />
+      <p class="small soft">{props.how}</p>
+    </div>
+  );
+}
+
 function Question<Q extends WearQuestion>(props: {
   readonly question: Q;
   readonly answer: string | null;
@@ -59,7 +69,7 @@ function Question<Q extends WearQuestion>(props: {
   return (
     <fieldset class="wear-question" data-question={props.question}>
       <legend>{words().name}</legend>
-      <p class="small soft">{words().how}</p>
+      <Look kind={props.question} how={words().how} />
       <div class="row wear-answers">
         <For each={[...wearAnswers[props.question], null]}>
           {(answer) => (
@@ -96,7 +106,7 @@ function CaliperForm(props: { readonly caliper: WearPart['readings']['caliper'] 
   return (
     <fieldset class="wear-question">
       <legend>{t().wear.caliper}</legend>
-      <p class="small soft">{t().wear.caliperHow}</p>
+      <Look kind="caliper" how={t().wear.caliperHow} />
       <div class="value-form">
         <For each={caliperPlaces}>
           {(place) => (
@@ -168,7 +178,7 @@ function RingForm(props: { readonly turns: number | null }) {
   return (
     <fieldset class="wear-question">
       <legend>{t().wear.ring}</legend>
-      <p class="small soft">{t().wear.ringHow}</p>
+      <Look kind="ring" how={t().wear.ringHow} />
       <div class="value-form">
         <Typed
           label={t().wear.ringTurns}

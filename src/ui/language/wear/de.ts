@@ -20,11 +20,11 @@ export const wearDe: WearWords = {
   class: 'Klasse',
   beforehand: 'Bevor Sie sich darauf verlassen',
   widthOf: (name, width, need) =>
-    `Klasse ${name} ist über den Spitzen ${width} mm breit. Nur eine Messung, die sicherer ist als ± ${need} mm, kann eine Spitze innerhalb finden. Ein Messschieber an drei Stellen ist es (± 0,04 mm), ein Foto oft nicht.`,
+    `Klasse ${name} ist über den Spitzen ${width} mm breit. Nur eine Messung, die sicherer ist als ± ${need} mm, kann eine Spitze innerhalb finden. Ein Messschieber an drei Stellen ist es (± 0,04 mm), ein Foto oft nicht.`,
   photoDecidesNothing: (u, width, by) =>
-    `Dieses Foto ist auf ± ${u} mm genau, die Klasse ${width} mm breit: Kein Teil könnte als innerhalb erkannt werden. Es zeigt nur Spitzen, die mehr als ${by} mm außerhalb liegen.`,
+    `Dieses Foto ist auf ± ${u} mm genau, die Klasse ${width} mm breit: Kein Teil könnte als innerhalb erkannt werden. Es zeigt nur Spitzen, die mehr als ${by} mm außerhalb liegen.`,
   photoCanDecide: (u, width) =>
-    `Dieses Foto ist auf ± ${u} mm genau, die Klasse ${width} mm breit: Es kann entscheiden.`,
+    `Dieses Foto ist auf ± ${u} mm genau, die Klasse ${width} mm breit: Es kann entscheiden.`,
   wouldDecide:
     'Über die Spitzen entscheidet ein Messschieber an drei Stellen, über das Gewinde Gut- und Ausschussring, über den Sitz das Auge oder eine Sitzlehre.',
   taperNote:
@@ -125,8 +125,8 @@ export const wearDe: WearWords = {
   crests: 'Spitzen',
   verdicts: {
     within: 'Innerhalb der Klasse. Das gilt der Spitze allein; das Gewinde besteht damit nicht.',
-    below: (by) => `${by} mm unter der Klasse.`,
-    above: (by) => `${by} mm über der Klasse: Grat, Überzug oder anderes Gewinde.`,
+    below: (by) => `${by} mm unter der Klasse.`,
+    above: (by) => `${by} mm über der Klasse: Grat, Überzug oder anderes Gewinde.`,
   },
   undecided: {
     'near-limit': 'Nicht zu entscheiden: für diese Unsicherheit zu nah an einer Grenze.',
@@ -140,10 +140,10 @@ export const wearDe: WearWords = {
       'Was gemessen wurde, liegt innerhalb; die übrigen Stellen sind noch zu messen.',
   },
   by: { photo: 'Foto', caliper: 'Messschieber' },
-  rule: 'Entschieden bei 95 % mit einem Schutzband von 1,65 u (ISO 14253-1). ± ist das 95-%-Intervall.',
-  scale: (name, from, to) => `Klasse ${name}: ${from} bis ${to} mm über den Spitzen`,
+  rule: 'Entschieden bei 95 % mit einem Schutzband von 1,65 u (ISO 14253-1). ± ist das 95-%-Intervall.',
+  scale: (name, from, to) => `Klasse ${name}: ${from} bis ${to} mm über den Spitzen`,
   pitchDiameterOf: (from, to) =>
-    `Flankendurchmesser ${from} bis ${to} mm: Das beurteilen die Ringe, nicht das Foto.`,
+    `Flankendurchmesser ${from} bis ${to} mm: Das beurteilen die Ringe, nicht das Foto.`,
   flank: (seen, nominal) => `Flankenwinkel ${seen}; nach Norm ${nominal}.`,
   flankOpen: 'Flankenform: nicht aufgelöst.',
   chart: 'Höhe jeder Spitze',
@@ -170,7 +170,7 @@ export const wearDe: WearWords = {
   noMarks: 'Keine Spitze fällt auf.',
   bears: 'Was noch trägt',
   overlap: (left, limit, share) =>
-    `Je Seite tragen noch ${left} mm der Spitze über der weitesten Bohrung: ${share} der ${limit} mm an der Klassengrenze.`,
+    `Je Seite tragen noch ${left} mm der Spitze über der weitesten Bohrung: ${share} der ${limit} mm an der Klassengrenze.`,
   overlapNone: 'Nichts von der Spitze reicht über die weiteste Bohrung.',
   overlapNote: 'Die Festigkeit hängt am Flankendurchmesser, den die Ringe beurteilen.',
   overlapName: (name) =>
@@ -183,9 +183,9 @@ export const wearDe: WearWords = {
   round: 'Rundum',
   roundOne:
     'Ein Foto zeigt einen Durchmesser. Das Teil um ein Viertel drehen und noch eines machen.',
-  roundEven: (apart) => `Die Fotos unterscheiden sich um ${apart} mm: nicht mehr als Zufall.`,
+  roundEven: (apart) => `Die Fotos unterscheiden sich um ${apart} mm: nicht mehr als Zufall.`,
   roundUneven: (apart) =>
-    `Die Fotos unterscheiden sich um ${apart} mm: ungleich verschlissen oder nicht dasselbe Teil. Der kleinere Durchmesser zählt.`,
+    `Die Fotos unterscheiden sich um ${apart} mm: ungleich verschlissen oder nicht dasselbe Teil. Der kleinere Durchmesser zählt.`,
   addQuarter: 'Foto hinzufügen, um ein Viertel gedreht',
   takeQuarter: 'Eines aufnehmen, um ein Viertel gedreht',
   confirm:

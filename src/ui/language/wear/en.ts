@@ -20,11 +20,11 @@ export const wearEn = {
   class: 'Class',
   beforehand: 'Before you rely on it',
   widthOf: (name: string, width: string, need: string) =>
-    `Class ${name} is ${width} mm wide over the crests. Only a measurement surer than ± ${need} mm can find a crest within it. A caliper at three places is (± 0.04 mm); a photo often is not.`,
+    `Class ${name} is ${width} mm wide over the crests. Only a measurement surer than ± ${need} mm can find a crest within it. A caliper at three places is (± 0.04 mm); a photo often is not.`,
   photoDecidesNothing: (u: string, width: string, by: string) =>
-    `This photo is good to ± ${u} mm, the class is ${width} mm wide: no part could be found within. It can only show crests that lie more than ${by} mm outside.`,
+    `This photo is good to ± ${u} mm, the class is ${width} mm wide: no part could be found within. It can only show crests that lie more than ${by} mm outside.`,
   photoCanDecide: (u: string, width: string) =>
-    `This photo is good to ± ${u} mm, the class is ${width} mm wide: it can tell.`,
+    `This photo is good to ± ${u} mm, the class is ${width} mm wide: it can tell.`,
   wouldDecide:
     'A caliper at three places decides on the crest, GO and NOT GO rings on the thread, a look or a seat gauge on the seat.',
   taperNote:
@@ -120,8 +120,8 @@ export const wearEn = {
   crests: 'Crests',
   verdicts: {
     within: 'Within class. This is said of the crest alone; it does not pass the thread.',
-    below: (by: string) => `Below its class by ${by} mm.`,
-    above: (by: string) => `Above its class by ${by} mm: burr, plating or another thread.`,
+    below: (by: string) => `Below its class by ${by} mm.`,
+    above: (by: string) => `Above its class by ${by} mm: burr, plating or another thread.`,
   },
   undecided: {
     'near-limit': 'Not decidable: too near a limit for this uncertainty.',
@@ -133,11 +133,11 @@ export const wearEn = {
     'places-missing': 'What was measured lies within; the other places are still to be measured.',
   },
   by: { photo: 'photo', caliper: 'caliper' },
-  rule: 'Decided at 95 % with a guard band of 1.65 u (ISO 14253-1). ± is the 95 % interval.',
+  rule: 'Decided at 95 % with a guard band of 1.65 u (ISO 14253-1). ± is the 95 % interval.',
   scale: (name: string, from: string, to: string) =>
-    `Class ${name}: ${from} to ${to} mm over the crests`,
+    `Class ${name}: ${from} to ${to} mm over the crests`,
   pitchDiameterOf: (from: string, to: string) =>
-    `Pitch diameter ${from} to ${to} mm: what the rings judge, not the photo.`,
+    `Pitch diameter ${from} to ${to} mm: what the rings judge, not the photo.`,
   flank: (seen: string, nominal: string) => `Flank angle ${seen}; by the standard ${nominal}.`,
   flankOpen: 'Flank form: not resolved.',
   chart: 'Height of every crest',
@@ -164,7 +164,7 @@ export const wearEn = {
   noMarks: 'No crest stands out.',
   bears: 'What still bears',
   overlap: (left: string, limit: string, share: string) =>
-    `${left} mm of the crest a side still bear over the widest bore: ${share} of the ${limit} mm at the class limit.`,
+    `${left} mm of the crest a side still bear over the widest bore: ${share} of the ${limit} mm at the class limit.`,
   overlapNone: 'Nothing of the crest reaches over the widest bore.',
   overlapNote: 'Strength hangs on the pitch diameter, which the rings judge.',
   overlapName: (name: string) =>
@@ -176,9 +176,9 @@ export const wearEn = {
   },
   round: 'Round the part',
   roundOne: 'One photo shows one diameter. Turn the part by a quarter and take another.',
-  roundEven: (apart: string) => `The photos differ by ${apart} mm: no more than chance.`,
+  roundEven: (apart: string) => `The photos differ by ${apart} mm: no more than chance.`,
   roundUneven: (apart: string) =>
-    `The photos differ by ${apart} mm: worn unevenly, or not the same part. The smaller diameter counts.`,
+    `The photos differ by ${apart} mm: worn unevenly, or not the same part. The smaller diameter counts.`,
   addQuarter: 'Add a photo, turned by a quarter',
   takeQuarter: 'Take one, turned by a quarter',
   confirm:

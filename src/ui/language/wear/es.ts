@@ -19,11 +19,11 @@ export const wearEs: WearWords = {
   class: 'Clase',
   beforehand: 'Antes de fiarse',
   widthOf: (name, width, need) =>
-    `La clase ${name} tiene ${width} mm de ancho sobre las crestas. Solo una medida más segura que ± ${need} mm puede hallar una cresta dentro. Un calibre pie de rey en tres sitios lo es (± 0,04 mm); una foto, a menudo no.`,
+    `La clase ${name} tiene ${width} mm de ancho sobre las crestas. Solo una medida más segura que ± ${need} mm puede hallar una cresta dentro. Un calibre pie de rey en tres sitios lo es (± 0,04 mm); una foto, a menudo no.`,
   photoDecidesNothing: (u, width, by) =>
-    `Esta foto vale ± ${u} mm y la clase tiene ${width} mm de ancho: ninguna pieza podría hallarse dentro. Solo muestra crestas que quedan más de ${by} mm fuera.`,
+    `Esta foto vale ± ${u} mm y la clase tiene ${width} mm de ancho: ninguna pieza podría hallarse dentro. Solo muestra crestas que quedan más de ${by} mm fuera.`,
   photoCanDecide: (u, width) =>
-    `Esta foto vale ± ${u} mm y la clase tiene ${width} mm de ancho: puede decidir.`,
+    `Esta foto vale ± ${u} mm y la clase tiene ${width} mm de ancho: puede decidir.`,
   wouldDecide:
     'Sobre las crestas decide un pie de rey en tres sitios; sobre la rosca, los anillos PASA y NO PASA; sobre el asiento, la vista o un calibre de asiento.',
   taperNote:
@@ -121,8 +121,8 @@ export const wearEs: WearWords = {
   crests: 'Crestas',
   verdicts: {
     within: 'Dentro de la clase. Vale solo para la cresta; no aprueba la rosca.',
-    below: (by) => `${by} mm por debajo de su clase.`,
-    above: (by) => `${by} mm por encima de su clase: rebaba, recubrimiento u otra rosca.`,
+    below: (by) => `${by} mm por debajo de su clase.`,
+    above: (by) => `${by} mm por encima de su clase: rebaba, recubrimiento u otra rosca.`,
   },
   undecided: {
     'near-limit': 'No se puede decidir: demasiado cerca de un límite para esta incertidumbre.',
@@ -134,10 +134,10 @@ export const wearEs: WearWords = {
     'places-missing': 'Lo medido está dentro; faltan por medir los otros sitios.',
   },
   by: { photo: 'foto', caliper: 'pie de rey' },
-  rule: 'Decidido al 95 % con una banda de guarda de 1,65 u (ISO 14253-1). ± es el intervalo del 95 %.',
-  scale: (name, from, to) => `Clase ${name}: de ${from} a ${to} mm sobre las crestas`,
+  rule: 'Decidido al 95 % con una banda de guarda de 1,65 u (ISO 14253-1). ± es el intervalo del 95 %.',
+  scale: (name, from, to) => `Clase ${name}: de ${from} a ${to} mm sobre las crestas`,
   pitchDiameterOf: (from, to) =>
-    `Diámetro de flancos de ${from} a ${to} mm: lo juzgan los anillos, no la foto.`,
+    `Diámetro de flancos de ${from} a ${to} mm: lo juzgan los anillos, no la foto.`,
   flank: (seen, nominal) => `Ángulo de flancos ${seen}; según la norma ${nominal}.`,
   flankOpen: 'Forma de los flancos: sin resolver.',
   chart: 'Altura de cada cresta',
@@ -164,7 +164,7 @@ export const wearEs: WearWords = {
   noMarks: 'Ninguna cresta destaca.',
   bears: 'Lo que aún apoya',
   overlap: (left, limit, share) =>
-    `Por lado, ${left} mm de cresta apoyan aún sobre el agujero más ancho: el ${share} de los ${limit} mm en el límite de clase.`,
+    `Por lado, ${left} mm de cresta apoyan aún sobre el agujero más ancho: el ${share} de los ${limit} mm en el límite de clase.`,
   overlapNone: 'Nada de la cresta llega más allá del agujero más ancho.',
   overlapNote: 'La resistencia depende del diámetro de flancos, que juzgan los anillos.',
   overlapName: (name) =>
@@ -176,9 +176,9 @@ export const wearEs: WearWords = {
   },
   round: 'Alrededor de la pieza',
   roundOne: 'Una foto muestra un diámetro. Gire la pieza un cuarto de vuelta y haga otra.',
-  roundEven: (apart) => `Las fotos difieren en ${apart} mm: no más que el azar.`,
+  roundEven: (apart) => `Las fotos difieren en ${apart} mm: no más que el azar.`,
   roundUneven: (apart) =>
-    `Las fotos difieren en ${apart} mm: desgaste desigual, o no es la misma pieza. Cuenta el diámetro menor.`,
+    `Las fotos difieren en ${apart} mm: desgaste desigual, o no es la misma pieza. Cuenta el diámetro menor.`,
   addQuarter: 'Añadir una foto, girada un cuarto',
   takeQuarter: 'Hacer una, girada un cuarto',
   confirm:

@@ -20,11 +20,11 @@ export const wearFr: WearWords = {
   class: 'Classe',
   beforehand: 'Avant de vous y fier',
   widthOf: (name, width, need) =>
-    `La classe ${name} est large de ${width} mm sur les sommets. Seule une mesure plus sûre que ± ${need} mm peut y trouver un sommet. Un pied à coulisse en trois endroits l’est (± 0,04 mm) ; une photo souvent pas.`,
+    `La classe ${name} est large de ${width} mm sur les sommets. Seule une mesure plus sûre que ± ${need} mm peut y trouver un sommet. Un pied à coulisse en trois endroits l’est (± 0,04 mm) ; une photo souvent pas.`,
   photoDecidesNothing: (u, width, by) =>
-    `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : aucune pièce ne pourrait y être trouvée conforme. Elle ne montre que des sommets à plus de ${by} mm au-dehors.`,
+    `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : aucune pièce ne pourrait y être trouvée conforme. Elle ne montre que des sommets à plus de ${by} mm au-dehors.`,
   photoCanDecide: (u, width) =>
-    `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : elle peut trancher.`,
+    `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : elle peut trancher.`,
   wouldDecide:
     'Un pied à coulisse en trois endroits tranche pour les sommets, les bagues ENTRE et N’ENTRE PAS pour le filetage, l’œil ou un calibre de siège pour le siège.',
   taperNote:
@@ -122,8 +122,8 @@ export const wearFr: WearWords = {
   crests: 'Sommets',
   verdicts: {
     within: 'Dans la classe. Cela vaut pour le sommet seul et n’accepte pas le filetage.',
-    below: (by) => `Sous sa classe de ${by} mm.`,
-    above: (by) => `Au-dessus de sa classe de ${by} mm : bavure, revêtement ou autre filetage.`,
+    below: (by) => `Sous sa classe de ${by} mm.`,
+    above: (by) => `Au-dessus de sa classe de ${by} mm : bavure, revêtement ou autre filetage.`,
   },
   undecided: {
     'near-limit': 'Indécidable : trop près d’une limite pour cette incertitude.',
@@ -136,15 +136,15 @@ export const wearFr: WearWords = {
       'Ce qui a été mesuré est dans la classe ; les autres endroits restent à mesurer.',
   },
   by: { photo: 'photo', caliper: 'pied à coulisse' },
-  rule: 'Décidé à 95 % avec une bande de garde de 1,65 u (ISO 14253-1). ± est l’intervalle à 95 %.',
-  scale: (name, from, to) => `Classe ${name} : ${from} à ${to} mm sur les sommets`,
+  rule: 'Décidé à 95 % avec une bande de garde de 1,65 u (ISO 14253-1). ± est l’intervalle à 95 %.',
+  scale: (name, from, to) => `Classe ${name} : ${from} à ${to} mm sur les sommets`,
   pitchDiameterOf: (from, to) =>
-    `Diamètre sur flancs ${from} à ${to} mm : ce que jugent les bagues, non la photo.`,
+    `Diamètre sur flancs ${from} à ${to} mm : ce que jugent les bagues, non la photo.`,
   flank: (seen, nominal) => `Angle des flancs ${seen} ; selon la norme ${nominal}.`,
   flankOpen: 'Forme des flancs : non résolue.',
   chart: 'Hauteur de chaque sommet',
   chartText:
-    'Rayon de chaque sommet avec son ± ; en gras, ce qu’il ne partage pas avec les autres. Derrière, la classe.',
+    'Rayon de chaque sommet avec son ± ; en gras, ce qu’il ne partage pas avec les autres. Derrière, la classe.',
   chartFrom:
     'Compté depuis l’extrémité libre de la partie mesurée. Ce que la photo ne montre pas n’est pas jugé.',
   chartName: (count, short) =>
@@ -166,7 +166,7 @@ export const wearFr: WearWords = {
   noMarks: 'Aucun sommet ne se détache.',
   bears: 'Ce qui porte encore',
   overlap: (left, limit, share) =>
-    `Par côté, ${left} mm de sommet portent encore au-dessus de l’alésage le plus large : ${share} des ${limit} mm à la limite de classe.`,
+    `Par côté, ${left} mm de sommet portent encore au-dessus de l’alésage le plus large : ${share} des ${limit} mm à la limite de classe.`,
   overlapNone: 'Rien du sommet ne dépasse l’alésage le plus large.',
   overlapNote: 'La tenue dépend du diamètre sur flancs, que jugent les bagues.',
   overlapName: (name) =>
@@ -179,9 +179,9 @@ export const wearFr: WearWords = {
   round: 'Autour de la pièce',
   roundOne:
     'Une photo montre un diamètre. Tournez la pièce d’un quart de tour et prenez-en une autre.',
-  roundEven: (apart) => `Les photos diffèrent de ${apart} mm : pas plus que le hasard.`,
+  roundEven: (apart) => `Les photos diffèrent de ${apart} mm : pas plus que le hasard.`,
   roundUneven: (apart) =>
-    `Les photos diffèrent de ${apart} mm : usure inégale, ou pas la même pièce. Le plus petit diamètre compte.`,
+    `Les photos diffèrent de ${apart} mm : usure inégale, ou pas la même pièce. Le plus petit diamètre compte.`,
   addQuarter: 'Ajouter une photo, pièce tournée d’un quart',
   takeQuarter: 'En prendre une, pièce tournée d’un quart',
   confirm:
