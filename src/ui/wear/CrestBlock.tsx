@@ -12,6 +12,10 @@ export function CrestBlock(props: {
 }) {
   const limits = () => props.wear.limits;
   const seen = () => props.wear.photo?.diameterMm ?? null;
+  const flankWords = () =>
+    props.flankAngleDeg
+      ? t().wear.flank(plusMinus(props.flankAngleDeg, '°'), `${props.wear.thread.flankAngleDeg} °`)
+      : t().wear.flankOpen;
   const decided = () => {
     const { crest, gauge, plane, photo } = props.wear;
     return crest ?? plane ?? (gauge ? photo?.verdict : null) ?? null;
@@ -63,13 +67,7 @@ export function CrestBlock(props: {
         )}
       </Show>
       <Show when={props.wear.photo}>
-        <p class="small soft">
-          <Show when={props.flankAngleDeg} fallback={t().wear.flankOpen} keyed>
-            {(flank) =>
-              t().wear.flank(plusMinus(flank, '°'), `${props.wear.thread.flankAngleDeg}°`)
-            }
-          </Show>
-        </p>
+        <p class="small soft">{flankWords()}</p>
       </Show>
       <p class="small soft">{t().wear.rule}</p>
     </section>

@@ -97,19 +97,15 @@ function RoundThePart(props: { readonly wear: WearAssessment; readonly onAdded: 
     }
   };
   const round = () => props.wear.roundness;
-  const several = () => openSheet()!.sheet.shots.length > 1;
+  const roundWords = () => {
+    const found = round();
+    if (!found) return props.wear.gauge ? t().wear.taperNote : t().wear.roundOne;
+    return t().wear[found.uneven ? 'roundUneven' : 'roundEven'](plusMinus(found.apartMm));
+  };
   return (
     <section class="stack tight" aria-labelledby="wear-round-title">
       <h2 id="wear-round-title">{t().wear.round}</h2>
-      <p data-uneven={round()?.uneven}>
-        <Show when={round()} keyed fallback={several() ? t().wear.taperNote : t().wear.roundOne}>
-          {({ uneven, apartMm }) =>
-            uneven
-              ? t().wear.roundUneven(plusMinus(apartMm))
-              : t().wear.roundEven(plusMinus(apartMm))
-          }
-        </Show>
-      </p>
+      <p data-uneven={round()?.uneven}>{roundWords()}</p>
       <Show when={openSheet()!.sheet.shots.length < mostShots && remeasuring() === null}>
         <div class="row">
           <FileButton label={t().wear.takeQuarter} capture onFile={(file) => void add(file)} />

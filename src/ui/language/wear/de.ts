@@ -70,7 +70,8 @@ export const wearDe: WearWords = {
     'plane-open': 'An der Grenze des Lehrrings: sauber und noch einmal ablesen.',
     'plane-within': 'Der Lehrring kommt innerhalb seiner Grenzen zur Ruhe.',
     'another-thread': 'Das Foto zeigt eine andere Steigung als die dieses Gewindes.',
-    'crests-short': 'Einzelne Spitzen stehen niedriger als die übrigen: Dellen oder Ausrisse.',
+    'crests-short':
+      'Auf dem Foto scheinen einzelne Spitzen niedriger als die übrigen: dort nach Dellen und Ausrissen sehen; ein Glanzlicht kann ebenso aussehen.',
     uneven: 'Ungleichmäßig: Der Durchmesser ist rundum oder der Länge nach verschieden.',
     'crest-below':
       'Spitzen unter ihrer Klasse. Der mildeste Befund: Über Festigkeit und Sitz entscheiden die Ringe.',

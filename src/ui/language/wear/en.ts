@@ -68,7 +68,8 @@ export const wearEn = {
     'plane-open': 'At the limit of its gauge ring: read it again, clean.',
     'plane-within': 'Gauge ring comes to rest within its limits.',
     'another-thread': 'The photo shows another pitch than this thread has.',
-    'crests-short': 'Single crests stand lower than the rest: dents, or torn places.',
+    'crests-short':
+      'On the photo, single crests seem lower than the rest: look there for dents or torn places; a highlight can look the same.',
     uneven: 'Uneven: the diameter differs round the part or along it.',
     'crest-below':
       'Crests below their class. The mildest finding: rings decide on strength and fit.',

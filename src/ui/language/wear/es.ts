@@ -69,7 +69,8 @@ export const wearEs: WearWords = {
     'plane-open': 'En el límite de su anillo calibre: límpielo y léalo otra vez.',
     'plane-within': 'El anillo calibre se detiene dentro de sus límites.',
     'another-thread': 'La foto muestra otro paso que el de esta rosca.',
-    'crests-short': 'Algunas crestas están más bajas que las demás: golpes o arranques.',
+    'crests-short':
+      'En la foto, algunas crestas parecen más bajas que las demás: busque allí golpes o arranques; un brillo puede parecer lo mismo.',
     uneven: 'Desigual: el diámetro varía alrededor de la pieza o a lo largo.',
     'crest-below':
       'Crestas por debajo de su clase. Lo más leve: sobre resistencia y ajuste deciden los anillos.',

@@ -70,7 +70,8 @@ export const wearFr: WearWords = {
     'plane-open': 'À la limite de sa bague-calibre : relire, bien propre.',
     'plane-within': 'La bague-calibre s’arrête dans ses limites.',
     'another-thread': 'La photo montre un autre pas que celui de ce filetage.',
-    'crests-short': 'Certains sommets sont plus bas que les autres : coups ou arrachements.',
+    'crests-short':
+      'Sur la photo, certains sommets semblent plus bas que les autres : y chercher coups et arrachements ; un reflet peut faire de même.',
     uneven: 'Inégal : le diamètre varie autour de la pièce ou le long d’elle.',
     'crest-below':
       'Sommets sous leur classe. Le constat le plus bénin : les bagues tranchent pour la tenue et l’ajustement.',
