@@ -176,6 +176,8 @@ onBothSizes(() => {
     // 21.732 − 21.5 (ISO 965-1 6g, computed).
     await expect(page.locator('.wear-verdict')).toContainText('Below its class by 0.23');
     await page.goto('./#/drawer');
+    await page.getByLabel('Search').fill('m22x1.5 6g');
+    await expect(page.locator('.sheet-card')).toContainText('Is this one still good? M22x1.5');
     await page.getByRole('link', { name: /M22x1.5 6g/ }).click();
     await level(page, 'gauge');
     await page.locator('.wear-note').getByRole('link').click();

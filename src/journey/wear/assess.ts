@@ -38,6 +38,8 @@ export interface WearAssessment {
   readonly thread: Thread;
   /** Null on a taper, and where no class is known. */
   readonly limits: ClassLimits | null;
+  /** The photo shows another pitch than this thread has: nothing of its crests is held against the class. */
+  readonly anotherPitch: boolean;
   readonly gauge: TaperGauge | null;
   readonly photo: PhotoFinding | null;
   readonly caliper: CaliperFinding | null;
@@ -80,10 +82,10 @@ export function assessWear(part: WearCase): WearAssessment {
   const shortCrests = shots.flatMap((shot) => shot.crests.filter((one) => one.shortMm !== null));
   const crestDiameterMm = caliper?.smallest.diameterMm.value ?? diameterMm?.value;
   return {
-    ...{ thread, limits, gauge, photo, caliper, plane, crest, shortCrests },
+    ...{ thread, limits, anotherPitch, gauge, photo, caliper, plane, crest, shortCrests },
     roundness: round,
     overlap:
-      limits && crestDiameterMm !== undefined
+      limits && !anotherPitch && crestDiameterMm !== undefined
         ? {
             crestDiameterMm,
             leftMm: overlapMm(crestDiameterMm, thread),

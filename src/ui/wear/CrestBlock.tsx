@@ -53,7 +53,13 @@ export function CrestBlock(props: {
           </p>
         )}
       </Show>
-      <Show when={decided()?.state === 'not-decidable' && props.wear.photo?.couldPass !== false}>
+      <Show
+        when={
+          decided()?.state === 'not-decidable' &&
+          !props.wear.anotherPitch &&
+          props.wear.photo?.couldPass !== false
+        }
+      >
         <p>{t().wear.wouldDecide}</p>
       </Show>
       <Show when={limits()} keyed>

@@ -21,9 +21,8 @@ export function WearPhotos(props: { readonly wear: WearAssessment }) {
     () => ({ bytes: bytes(), shot: shot() }),
     (from) => (from.bytes ? uprightPhoto(from.bytes, from.shot) : null),
   );
-  const marks = createMemo(() =>
-    markedCrests(shot().crests, shot().overlay?.crests ?? [], props.wear.limits),
-  );
+  const against = () => (props.wear.anotherPitch ? null : props.wear.limits);
+  const marks = createMemo(() => markedCrests(shot().crests, shot().overlay, against()));
   const has = (state: 'short' | 'below') => marks().some((mark) => mark.state === state);
   return (
     <>
@@ -46,7 +45,7 @@ export function WearPhotos(props: { readonly wear: WearAssessment }) {
       <section class="stack tight" aria-labelledby="wear-chart-title">
         <h2 id="wear-chart-title">{t().wear.chart}</h2>
         <Show when={shot().crests.length > 0} fallback={<p>{t().wear.chartNone}</p>}>
-          <CrestChart crests={shot().crests} limits={props.wear.limits} />
+          <CrestChart crests={shot().crests} limits={against()} />
         </Show>
       </section>
       <section class="stack tight" aria-labelledby="wear-marks-title">
