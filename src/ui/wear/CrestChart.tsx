@@ -54,7 +54,8 @@ export function CrestChart(props: {
   const ticks = (from: number, to: number, most: number, steps: readonly number[]) => {
     const step = steps.find((s) => (to - from) / s <= most) ?? steps.at(-1)!;
     const found: number[] = [];
-    for (let v = Math.ceil(from / step) * step; v <= to + 1e-9; v += step) found.push(v);
+    // Without the negative zero that rounding up leaves.
+    for (let v = Math.ceil(from / step) * step + 0; v <= to + 1e-9; v += step) found.push(v);
     return found;
   };
   const radiusTicks = () => ticks(range().r0, range().r1, 4, [0.05, 0.1, 0.2, 0.5, 1, 2, 5]);

@@ -44,7 +44,7 @@ export function overlapWords({
   atLimitMm,
 }: NonNullable<WearAssessment['overlap']>): string {
   if (leftMm <= 0) return t().wear.overlapNone;
-  const share = `${number((100 * leftMm) / atLimitMm, 0)} %`;
+  const share = `${number((100 * leftMm) / atLimitMm, 0)}\u00a0%`;
   return t().wear.overlap(number(leftMm, 2), number(atLimitMm, 2), share);
 }
 
