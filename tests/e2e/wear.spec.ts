@@ -213,6 +213,22 @@ test('a second photo is measured and combined on this page', async ({ page }) =>
   await expect(page.locator('[data-uneven]')).toContainText('The photos differ by');
 });
 
+// A reload in between loses neither the photo nor what was asked of it.
+test('without a thread named, the one that the photo finds is taken or offered', async ({
+  page,
+}) => {
+  await openApp(page, '#/used');
+  await page.locator('.used').getByLabel('Choose a photo').setInputFiles(`${photosFolder}d26.jpg`);
+  await expect(page.getByRole('heading', { name: 'Measuring' })).toBeVisible();
+  await page.reload();
+  await expect(page.locator('.wear')).toBeVisible({ timeout: 60_000 });
+  const offered = page.locator('.wear-suggested button').filter({ hasText: '3/4-16 UNF' });
+  await offered.click();
+  await expect(offered).toHaveAttribute('aria-pressed', 'true');
+  await expect(page.getByLabel('Thread it should have')).toHaveValue('3/4-16 UNF');
+  await expect(finding(page)).toBeVisible();
+});
+
 test('the question in four languages, without a word of English left', async ({ page }) => {
   await openUsed(page, { majorMm: 18.4, u: 0.02 });
   const english = await page.locator('.wear').innerText();

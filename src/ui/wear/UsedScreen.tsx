@@ -63,6 +63,9 @@ export function UsedScreen() {
         }}
         onClass={setClassName}
       />
+      <Show when={!thread()}>
+        <p class="small soft">{t().wear.threadEmpty}</p>
+      </Show>
       <Show when={limits()} keyed>
         {(of) => (
           <div class="wear-beforehand measure-width">

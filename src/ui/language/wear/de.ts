@@ -11,6 +11,7 @@ export const wearDe: WearWords = {
     'Die Grenzmaße hier sind die von Außengewinden. Ein Innengewinde beurteilen sein Sitz und Gut- und Ausschuss-Lehrdorn.',
   thread: 'Gewinde, das es haben soll',
   threadHint: 'etwa 3/4-16 UNF',
+  threadEmpty: 'Leer gelassen: das, welches das Foto findet.',
   threadUnknown:
     'Kein solches Gewinde in den Tabellen. Schreibweise wie 3/4-16 UNF, M22x1.5 oder G1/2.',
   threadMissing: 'Zuerst angeben, welches Gewinde es haben soll.',

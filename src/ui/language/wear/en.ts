@@ -12,6 +12,7 @@ export const wearEn = {
     'The limits here are of male threads. A female end is judged by its seat and by GO and NOT GO plugs.',
   thread: 'Thread it should have',
   threadHint: 'such as 3/4-16 UNF',
+  threadEmpty: 'Left empty: the one that the photo finds.',
   threadUnknown: 'No such thread in the tables. Write it like 3/4-16 UNF, M22x1.5 or G1/2.',
   threadMissing: 'First say which thread it should have.',
   found: (name: string) => `As found: ${name}`,

@@ -11,6 +11,7 @@ export const wearEs: WearWords = {
     'Los límites de aquí son de roscas macho. Una hembra se juzga por su asiento y con los tapones PASA y NO PASA.',
   thread: 'Rosca que debería tener',
   threadHint: 'como 3/4-16 UNF',
+  threadEmpty: 'Si queda vacío: la que encuentre la foto.',
   threadUnknown: 'No hay tal rosca en las tablas. Escríbala como 3/4-16 UNF, M22x1.5 o G1/2.',
   threadMissing: 'Diga primero qué rosca debería tener.',
   found: (name) => `La encontrada: ${name}`,

@@ -11,6 +11,7 @@ export const wearFr: WearWords = {
     'Les limites données ici sont celles des filetages mâles. Un embout femelle se juge à son siège et aux tampons ENTRE et N’ENTRE PAS.',
   thread: 'Filetage qu’il devrait avoir',
   threadHint: 'tel que 3/4-16 UNF',
+  threadEmpty: 'Laissé vide : celui que trouve la photo.',
   threadUnknown:
     'Aucun filetage de ce nom dans les tables. Écrivez-le comme 3/4-16 UNF, M22x1.5 ou G1/2.',
   threadMissing: 'Dites d’abord quel filetage il devrait avoir.',
