@@ -528,7 +528,6 @@ export const de: Dictionary = {
     go: 'Bestimmen',
   },
   assembly: assemblyDe,
-  wear: wearDe,
   result: {
     title: 'Ergebnis',
     back: 'Zur Bestimmung',
@@ -592,6 +591,7 @@ export const de: Dictionary = {
     numbers: 'Gemessen',
     readings: 'Messwerte',
   },
+  wear: wearDe,
   drawer: {
     title: 'Ablage',
     lead: 'Die auf diesem Gerät behaltenen Blätter.',

@@ -516,7 +516,6 @@ export const en = {
     go: 'Identify',
   },
   assembly: assemblyEn,
-  wear: wearEn,
   result: {
     title: 'Result',
     back: 'Back to the identification',
@@ -580,6 +579,7 @@ export const en = {
     numbers: 'Measured',
     readings: 'Readings',
   },
+  wear: wearEn,
   drawer: {
     title: 'Drawer',
     lead: 'The sheets kept on this device.',

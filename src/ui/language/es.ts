@@ -523,7 +523,6 @@ export const es: Dictionary = {
     go: 'Identificar',
   },
   assembly: assemblyEs,
-  wear: wearEs,
   result: {
     title: 'Resultado',
     back: 'Volver a la identificación',
@@ -585,6 +584,7 @@ export const es: Dictionary = {
     numbers: 'Medido',
     readings: 'Medidas',
   },
+  wear: wearEs,
   drawer: {
     title: 'Cajón',
     lead: 'Las fichas guardadas en este dispositivo.',

@@ -526,7 +526,6 @@ export const fr: Dictionary = {
     go: 'Identifier',
   },
   assembly: assemblyFr,
-  wear: wearFr,
   result: {
     title: 'Résultat',
     back: 'Retour à l’identification',
@@ -588,6 +587,7 @@ export const fr: Dictionary = {
     numbers: 'Mesuré',
     readings: 'Relevés',
   },
+  wear: wearFr,
   drawer: {
     title: 'Tiroir',
     lead: 'Les fiches gardées sur cet appareil.',

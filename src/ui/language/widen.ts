@@ -1,6 +1,8 @@
-/** The shape of a dictionary: its keys, with any words in them. */
+/** The same keys with any words. */
 export type Widen<T> = T extends string
   ? string
   : T extends (...given: infer A) => string
     ? (...given: A) => string
-    : { readonly [K in keyof T]: Widen<T[K]> };
+    : T extends readonly string[]
+      ? readonly string[]
+      : { readonly [K in keyof T]: Widen<T[K]> };
