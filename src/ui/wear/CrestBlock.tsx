@@ -82,7 +82,7 @@ export function CrestBlock(props: {
 
 const width = 640;
 const left = 150;
-const right = 16;
+const right = 64;
 const rowHeight = 30;
 const top = 30;
 

@@ -2,7 +2,7 @@ import type { WearWords } from './en';
 
 export const wearEs: WearWords = {
   title: '¿Esta pieza sirve todavía?',
-  lead: 'Para un extremo macho usado: qué habla en su contra y qué calibre lo diría. Nada de aquí autoriza una pieza para presión.',
+  lead: 'Para un extremo macho usado: qué habla en su contra y qué galga lo diría. Nada de aquí autoriza una pieza para presión.',
   start: 'Revisar una rosca usada',
   toSheet: 'A la ficha',
   stop: 'Dejar esta pregunta',
@@ -20,15 +20,15 @@ export const wearEs: WearWords = {
   class: 'Clase',
   beforehand: 'Antes de fiarse',
   widthOf: (name, width, need) =>
-    `La clase ${name} tiene ${width} mm de ancho sobre las crestas. Solo una medida más segura que ± ${need} mm puede hallar una cresta dentro. Un calibre pie de rey en tres sitios lo es (± 0,04 mm); una foto, a menudo no.`,
+    `La clase ${name} tiene ${width} mm de ancho sobre las crestas. Solo una medida más segura que ± ${need} mm puede hallar una cresta dentro. Un calibre en tres sitios lo es (± 0,04 mm); una foto, a menudo no.`,
   photoDecidesNothing: (u, width, by) =>
     `Esta foto vale ± ${u} mm y la clase tiene ${width} mm de ancho: ninguna pieza podría hallarse dentro. Solo muestra crestas que quedan más de ${by} mm fuera.`,
   photoCanDecide: (u, width) =>
     `Esta foto vale ± ${u} mm y la clase tiene ${width} mm de ancho: puede decidir.`,
   wouldDecide:
-    'Sobre las crestas decide un pie de rey en tres sitios; sobre la rosca, los anillos PASA y NO PASA; sobre el asiento, la vista o un calibre de asiento.',
+    'Sobre las crestas decide un calibre en tres sitios; sobre la rosca, los anillos PASA y NO PASA; sobre el asiento, la vista o una galga de asiento.',
   taperNote:
-    'Una rosca cónica se juzga por cuánto entra en su anillo calibre, no por sus crestas. Ninguna foto lo decide.',
+    'Una rosca cónica se juzga por cuánto entra en su anillo patrón, no por sus crestas. Ninguna foto lo decide.',
   noClass:
     'Los límites de esta rosca no están en estas tablas. Deciden sus anillos PASA y NO PASA.',
   photoTitle: 'Con una foto',
@@ -36,12 +36,12 @@ export const wearEs: WearWords = {
     'Muestra la altura de cada cresta. Mejor grande, nítida y desde arriba, sobre la tarjeta.',
   readingsTitle: 'Solo con medidas',
   readingsText:
-    'Mirar, girar a mano, calibrar y poner el pie de rey sobre las crestas en tres sitios.',
+    'Mirar, girar a mano, pasar las galgas y poner el calibre sobre las crestas en tres sitios.',
   goOn: 'Seguir con medidas',
   finding: 'Conclusión',
   levels: {
     replace: 'Cambiarla',
-    gauge: 'Calibrarla antes de usarla',
+    gauge: 'Comprobarla con galga antes de usarla',
     none: 'Nada hallado hasta ahora',
     nothing: 'Aún no se ha mirado nada',
   },
@@ -51,24 +51,24 @@ export const wearEs: WearWords = {
     none: 'Nada de lo mirado habla en su contra. Eso no aprueba la rosca ni la autoriza para presión.',
     nothing: 'Responda de arriba abajo: en ese orden mira el oficio.',
   },
-  shortLevels: { replace: 'cambiar', gauge: 'calibrar', none: 'nada en contra' },
+  shortLevels: { replace: 'cambiar', gauge: 'comprobar con galga', none: 'nada en contra' },
   notLooked: 'Sin mirar',
   reasons: {
     'seal-scratched': 'Cara de sellado rayada: no volverá a sellar.',
     'turns-torn': 'Primeros hilos arrancados o doblados: cortarían la rosca de la otra pieza.',
-    'turns-burred': 'Primeros hilos con rebaba: quitarla y luego calibrar.',
+    'turns-burred': 'Primeros hilos con rebaba: quitarla y luego pasar la galga.',
     'first-turns-short':
       'En la foto, las primeras crestas están más bajas que las demás: busque hilos arrancados o doblados.',
     rocks: 'Cabecea en su pareja: flancos gastados. Deciden los anillos.',
     stiff:
-      'Gira con dificultad: rebaba, suciedad, pieza doblada u otra rosca. Limpiar y luego calibrar.',
+      'Gira con dificultad: rebaba, suciedad, pieza doblada u otra rosca. Limpiar y luego pasar la galga.',
     'not-go-beyond':
       'El anillo NO PASA entra más de dos vueltas: el diámetro de flancos es demasiado pequeño.',
     'go-stops': 'El anillo PASA se detiene: exceso, pieza doblada, dañada u otra rosca.',
-    'plane-deep': 'Entra claramente demasiado en su anillo calibre: gastada.',
-    'plane-short': 'No entra en su anillo calibre tanto como debería: exceso, daño u otra rosca.',
-    'plane-open': 'En el límite de su anillo calibre: límpielo y léalo otra vez.',
-    'plane-within': 'El anillo calibre se detiene dentro de sus límites.',
+    'plane-deep': 'Entra claramente demasiado en su anillo patrón: gastada.',
+    'plane-short': 'No entra en su anillo patrón tanto como debería: exceso, daño u otra rosca.',
+    'plane-open': 'En el límite de su anillo patrón: límpielo y léalo otra vez.',
+    'plane-within': 'El anillo patrón se detiene dentro de sus límites.',
     'another-thread': 'La foto muestra otro paso que el de esta rosca.',
     'crests-short':
       'En la foto, algunas crestas parecen más bajas que las demás: busque allí golpes o arranques; un brillo puede parecer lo mismo.',
@@ -109,10 +109,10 @@ export const wearEs: WearWords = {
     },
   },
   notLookedAt: 'sin mirar',
-  caliper: 'Pie de rey sobre las crestas',
+  caliper: 'Calibre sobre las crestas',
   caliperHow: 'Bocas a escuadra con el eje, en tres sitios. En cada uno, la mayor de tres.',
   places: { end: 'Extremo libre', middle: 'Centro', last: 'Último hilo completo' },
-  ring: 'Anillo calibre del cono',
+  ring: 'Anillo patrón del cono',
   ringHow:
     'Enrosque el anillo a mano. ¿Dónde queda el extremo menor, en vueltas desde la cara del anillo?',
   ringPast: 'vueltas más allá de la cara',
@@ -129,13 +129,13 @@ export const wearEs: WearWords = {
   undecided: {
     'near-limit': 'No se puede decidir: demasiado cerca de un límite para esta incertidumbre.',
     'too-uncertain': 'No se puede decidir: la medida es menos segura que ancha es la clase.',
-    tapered: 'Una rosca cónica se juzga por su anillo calibre, no por sus crestas.',
+    tapered: 'Una rosca cónica se juzga por su anillo patrón, no por sus crestas.',
     'no-class': 'Los límites de esta rosca no están en estas tablas.',
     'another-pitch': 'Sin juzgar: la foto muestra otro paso que el de esta rosca.',
     unresolved: 'La foto no resuelve el diámetro.',
     'places-missing': 'Lo medido está dentro; faltan por medir los otros sitios.',
   },
-  by: { photo: 'foto', caliper: 'pie de rey' },
+  by: { photo: 'foto', caliper: 'calibre' },
   rule: 'Decidido al 95 % con una banda de guarda de 1,65 u (ISO 14253-1). ± es el intervalo del 95 %.',
   scale: (name, from, to) => `Clase ${name}: de ${from} a ${to} mm sobre las crestas`,
   pitchDiameterOf: (from, to) =>
@@ -184,6 +184,6 @@ export const wearEs: WearWords = {
   addQuarter: 'Añadir una foto, girada un cuarto',
   takeQuarter: 'Hacer una, girada un cuarto',
   confirm:
-    'Quitar la presión antes de aflojar nada. Calibrar antes de dar presión. Juntas tóricas siempre nuevas.',
+    'Quitar la presión antes de aflojar nada. Comprobar con galga antes de dar presión. Juntas tóricas siempre nuevas.',
   onSheet: (level) => `¿Sirve todavía? ${level}`,
 };

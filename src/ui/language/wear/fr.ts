@@ -21,23 +21,23 @@ export const wearFr: WearWords = {
   class: 'Classe',
   beforehand: 'Avant de vous y fier',
   widthOf: (name, width, need) =>
-    `La classe ${name} est large de ${width} mm sur les sommets. Seule une mesure plus sûre que ± ${need} mm peut y trouver un sommet. Un pied à coulisse en trois endroits l’est (± 0,04 mm) ; une photo souvent pas.`,
+    `La classe ${name} est large de ${width} mm sur les crêtes. Seule une mesure plus sûre que ± ${need} mm peut y trouver une crête. Un pied à coulisse en trois endroits l’est (± 0,04 mm) ; une photo souvent pas.`,
   photoDecidesNothing: (u, width, by) =>
-    `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : aucune pièce ne pourrait y être trouvée conforme. Elle ne montre que des sommets à plus de ${by} mm au-dehors.`,
+    `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : aucune pièce ne pourrait y être trouvée conforme. Elle ne montre que des crêtes à plus de ${by} mm au-dehors.`,
   photoCanDecide: (u, width) =>
     `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : elle peut trancher.`,
   wouldDecide:
-    'Un pied à coulisse en trois endroits tranche pour les sommets, les bagues ENTRE et N’ENTRE PAS pour le filetage, l’œil ou un calibre de siège pour le siège.',
+    'Un pied à coulisse en trois endroits tranche pour les crêtes, les bagues ENTRE et N’ENTRE PAS pour le filetage, l’œil ou un calibre de siège pour le siège.',
   taperNote:
-    'Un filetage conique se juge à la course de sa bague-calibre, non à ses sommets. Aucune photo ne tranche.',
+    'Un filetage conique se juge à la course de sa bague-calibre, non à ses crêtes. Aucune photo ne tranche.',
   noClass:
     'Les limites de ce filetage ne sont pas dans ces tables. Ses bagues ENTRE et N’ENTRE PAS tranchent.',
   photoTitle: 'Avec une photo',
   photoText:
-    'Montre la hauteur de chaque sommet. De préférence grande, nette et d’en haut, sur la carte.',
+    'Montre la hauteur de chaque crête. De préférence grande, nette et d’en haut, sur la carte.',
   readingsTitle: 'Avec des mesures seules',
   readingsText:
-    'Regarder, visser à la main, calibrer, et poser le pied à coulisse sur les sommets en trois endroits.',
+    'Regarder, visser à la main, calibrer, et poser le pied à coulisse sur les crêtes en trois endroits.',
   goOn: 'Continuer avec des mesures',
   finding: 'Constat',
   levels: {
@@ -59,7 +59,7 @@ export const wearFr: WearWords = {
     'turns-torn': 'Premiers filets arrachés ou rabattus : ils entailleraient le filetage opposé.',
     'turns-burred': 'Premiers filets bavurés : ébavurer, puis calibrer.',
     'first-turns-short':
-      'Sur la photo, les premiers sommets sont plus bas que les autres : chercher des filets arrachés ou rabattus.',
+      'Sur la photo, les premières crêtes sont plus basses que les autres : chercher des filets arrachés ou rabattus.',
     rocks: 'Bascule sur sa pièce : flancs usés. Les bagues tranchent.',
     stiff: 'Tourne dur : bavure, saleté, pièce faussée ou autre filetage. Nettoyer, puis calibrer.',
     'not-go-beyond':
@@ -72,15 +72,15 @@ export const wearFr: WearWords = {
     'plane-within': 'La bague-calibre s’arrête dans ses limites.',
     'another-thread': 'La photo montre un autre pas que celui de ce filetage.',
     'crests-short':
-      'Sur la photo, certains sommets semblent plus bas que les autres : y chercher coups et arrachements ; un reflet peut faire de même.',
+      'Sur la photo, certaines crêtes semblent plus basses que les autres : y chercher coups et arrachements ; un reflet peut faire de même.',
     uneven: 'Inégal : le diamètre varie autour de la pièce ou le long d’elle.',
     'crest-below':
-      'Sommets sous leur classe. Le constat le plus bénin : les bagues tranchent pour la tenue et l’ajustement.',
+      'Crêtes sous leur classe. Le constat le plus bénin : les bagues tranchent pour la tenue et l’ajustement.',
     'crest-below-rings-pass':
-      'Sommets sous leur classe, mais les deux bagues sont bonnes : il porte moins de sommet.',
-    'crest-above': 'Sommets au-dessus de leur classe : bavure, revêtement ou autre filetage.',
-    'crest-open': 'Sommets : non tranché.',
-    'crest-within': 'Sommets dans leur classe. Cela n’accepte pas le filetage.',
+      'Crêtes sous leur classe, mais les deux bagues sont bonnes : il porte moins de crête.',
+    'crest-above': 'Crêtes au-dessus de leur classe : bavure, revêtement ou autre filetage.',
+    'crest-open': 'Crêtes : non tranché.',
+    'crest-within': 'Crêtes dans leur classe. Cela n’accepte pas le filetage.',
   },
   questions: {
     seal: {
@@ -90,7 +90,7 @@ export const wearFr: WearWords = {
     },
     firstTurns: {
       name: 'Deux ou trois premiers filets',
-      how: 'Entiers jusqu’au sommet, sans arête rabattue, bavure ni méplat ?',
+      how: 'Entiers jusqu’à la crête, sans arête rabattue, bavure ni méplat ?',
       answers: { whole: 'entiers', burred: 'bavurés', torn: 'arrachés ou rabattus' },
     },
     byHand: {
@@ -110,7 +110,7 @@ export const wearFr: WearWords = {
     },
   },
   notLookedAt: 'non regardé',
-  caliper: 'Pied à coulisse sur les sommets',
+  caliper: 'Pied à coulisse sur les crêtes',
   caliperHow: 'Becs d’équerre avec l’axe, en trois endroits. La plus grande de trois à chacun.',
   places: { end: 'Extrémité libre', middle: 'Milieu', last: 'Dernier filet complet' },
   ring: 'Bague-calibre du cône',
@@ -121,16 +121,16 @@ export const wearFr: WearWords = {
   ringTurns: 'Tours',
   ringWrong: 'Tapez un nombre de tours entre 0 et 100, tel que 1,5.',
   clear: 'Effacer',
-  crests: 'Sommets',
+  crests: 'Crêtes',
   verdicts: {
-    within: 'Dans la classe. Cela vaut pour le sommet seul et n’accepte pas le filetage.',
+    within: 'Dans la classe. Cela vaut pour la crête seule et n’accepte pas le filetage.',
     below: (by) => `Sous sa classe de ${by} mm.`,
     above: (by) => `Au-dessus de sa classe de ${by} mm : bavure, revêtement ou autre filetage.`,
   },
   undecided: {
     'near-limit': 'Indécidable : trop près d’une limite pour cette incertitude.',
     'too-uncertain': 'Indécidable : la mesure est moins sûre que la classe n’est large.',
-    tapered: 'Un filetage conique se juge à sa bague-calibre, non à ses sommets.',
+    tapered: 'Un filetage conique se juge à sa bague-calibre, non à ses crêtes.',
     'no-class': 'Les limites de ce filetage ne sont pas dans ces tables.',
     'another-pitch': 'Non jugé : la photo montre un autre pas que celui de ce filetage.',
     unresolved: 'La photo ne résout pas le diamètre.',
@@ -139,20 +139,20 @@ export const wearFr: WearWords = {
   },
   by: { photo: 'photo', caliper: 'pied à coulisse' },
   rule: 'Décidé à 95 % avec une bande de garde de 1,65 u (ISO 14253-1). ± est l’intervalle à 95 %.',
-  scale: (name, from, to) => `Classe ${name} : ${from} à ${to} mm sur les sommets`,
+  scale: (name, from, to) => `Classe ${name} : ${from} à ${to} mm sur les crêtes`,
   pitchDiameterOf: (from, to) =>
     `Diamètre sur flancs ${from} à ${to} mm : ce que jugent les bagues, non la photo.`,
   flank: (seen, nominal) => `Angle des flancs ${seen} ; selon la norme ${nominal}.`,
   flankOpen: 'Forme des flancs : non résolue.',
-  chart: 'Hauteur de chaque sommet',
+  chart: 'Hauteur de chaque crête',
   chartText:
-    'Rayon de chaque sommet avec son ± ; en gras, ce qu’il ne partage pas avec les autres. Derrière, la classe.',
+    'Rayon de chaque crête avec son ± ; en gras, ce qu’elle ne partage pas avec les autres. Derrière, la classe.',
   chartFrom:
     'Compté depuis l’extrémité libre de la partie mesurée. Ce que la photo ne montre pas n’est pas jugé.',
   chartName: (count, short) =>
-    `Hauteurs de ${count} sommets ; ${short} sont plus bas que les autres`,
+    `Hauteurs de ${count} crêtes ; ${short} sont plus basses que les autres`,
   chartNone:
-    'Pas de sommets isolés sur cette fiche : à côté d’un réglet, ou sur une image venue d’une messagerie, ils ne sont pas mesurés.',
+    'Pas de crêtes isolées sur cette fiche : à côté d’un réglet, ou sur une image venue d’une messagerie, elles ne sont pas mesurées.',
   alongAxis: 'mm depuis l’extrémité libre',
   sides: { left: 'côté gauche', right: 'côté droit' },
   band: 'classe',
@@ -160,23 +160,23 @@ export const wearFr: WearWords = {
   side: 'Côté',
   at: 'À',
   height: 'Hauteur',
-  short: 'Plus bas que les autres de',
+  short: 'Plus basse que les autres de',
   list: 'En liste',
   marks: 'Marqué sur la photo',
-  markShort: 'plus bas que les autres : arraché, rabattu ou coup',
-  markBelow: 'sous la classe : aplati',
-  noMarks: 'Aucun sommet ne se détache.',
+  markShort: 'plus basse que les autres : arrachée, rabattue ou coup',
+  markBelow: 'sous la classe : aplatie',
+  noMarks: 'Aucune crête ne se détache.',
   bears: 'Ce qui porte encore',
   overlap: (left, limit, share) =>
-    `Par côté, ${left} mm de sommet portent encore au-dessus de l’alésage le plus large : ${share} des ${limit} mm à la limite de classe.`,
-  overlapNone: 'Rien du sommet ne dépasse l’alésage le plus large.',
+    `Par côté, ${left} mm de crête portent encore au-dessus de l’alésage le plus large : ${share} des ${limit} mm à la limite de classe.`,
+  overlapNone: 'Rien de la crête ne dépasse l’alésage le plus large.',
   overlapNote: 'La tenue dépend du diamètre sur flancs, que jugent les bagues.',
   overlapName: (name) =>
-    `Demi-coupe de ${name} dans sa pièce, à l’échelle : en gras, le flanc qui porte encore ; en tirets, le sommet à la limite de classe`,
+    `Demi-coupe de ${name} dans sa pièce, à l’échelle : en gras, le flanc qui porte encore ; en tirets, la crête à la limite de classe`,
   overlapKeys: {
     internal: 'pièce opposée, alésage le plus large',
     external: 'cette pièce',
-    limit: 'sommet à la limite de classe',
+    limit: 'crête à la limite de classe',
   },
   round: 'Autour de la pièce',
   roundOne:
