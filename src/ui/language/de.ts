@@ -1,5 +1,6 @@
 import { assemblyDe } from './assembly/de';
 import type { Dictionary } from './dictionary';
+import { wearDe } from './wear/de';
 
 export const de: Dictionary = {
   shell: {
@@ -595,6 +596,7 @@ export const de: Dictionary = {
     numbers: 'Gemessen',
     readings: 'Messwerte',
   },
+  wear: wearDe,
   drawer: {
     title: 'Ablage',
     lead: 'Die auf diesem Gerät behaltenen Blätter.',

@@ -1,5 +1,6 @@
 import { assemblyEs } from './assembly/es';
 import type { Dictionary } from './dictionary';
+import { wearEs } from './wear/es';
 
 export const es: Dictionary = {
   shell: {
@@ -588,6 +589,7 @@ export const es: Dictionary = {
     numbers: 'Medido',
     readings: 'Medidas',
   },
+  wear: wearEs,
   drawer: {
     title: 'Cajón',
     lead: 'Las fichas guardadas en este dispositivo.',

@@ -1,5 +1,6 @@
 import { assemblyFr } from './assembly/fr';
 import type { Dictionary } from './dictionary';
+import { wearFr } from './wear/fr';
 
 export const fr: Dictionary = {
   shell: {
@@ -591,6 +592,7 @@ export const fr: Dictionary = {
     numbers: 'Mesuré',
     readings: 'Relevés',
   },
+  wear: wearFr,
   drawer: {
     title: 'Tiroir',
     lead: 'Les fiches gardées sur cet appareil.',
