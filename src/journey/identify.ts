@@ -3,11 +3,11 @@ import type { Decoders, Photo } from './1-photo/photo';
 import { readPhoto } from './1-photo/read-photo';
 import { findReference } from './2-reference/find-reference';
 import type { Reference } from './2-reference/reference';
-import { findFitting } from './3-find/find-fitting';
-import { findThread } from './4-thread-signal/find-thread';
-import { climbsLikeAThread } from './5-measurement/hand';
+import { fieldAround, findFitting } from './3-find/find-fitting';
+import { findThread } from './4-limbs/find-thread';
 import { noseHalfAngle } from './5-measurement/nose-angle';
-import { bothSidesSpeak, solveThread, type ThreadSolution } from './5-measurement/solve-thread';
+import { solveSeated } from './5-measurement/solve-seated';
+import { bothSidesSpeak, type ThreadSolution } from './5-measurement/solve-thread';
 import type { ThreadMeasurement } from './5-measurement/thread-measurement';
 import { uncheckedPrint, withUncertainty } from './5-measurement/uncertainty';
 import { conclude } from './7-next-reading/conclude';
@@ -72,19 +72,22 @@ export async function identifyPhoto(
     widthPx,
     heightPx,
   });
+  const { corrections } = options;
+  const drawn = corrections?.axis ?? null;
   const fitting = findFitting(photo.value.grey, reference, tools.vision);
-  if (!fitting.ok) return refused(fitting);
+  // Whoever has drawn the axis has said which part it is.
+  if (!fitting.ok && !drawn) return refused(fitting);
+  const field = fitting.ok ? fitting.value.field : fieldAround(photo.value.grey, reference);
 
   clock.enter('thread-signal');
-  const place = findThread(photo.value.grey, reference, fitting.value);
-  if (!place.ok) return refused(place);
+  const seat = findThread(photo.value.grey, reference, fitting.ok ? fitting.value : null, drawn);
+  if (!seat.ok) return refused(seat);
 
   clock.enter('measurement');
-  const solved = solveThread(photo.value.grey, reference, place.value, fitting.value.field);
+  const sides = corrections?.side ?? 'both';
+  const solved = solveSeated(photo.value.grey, reference, seat.value, field, sides);
   if (!solved.ok) return refused(solved);
-  const climbs = climbsLikeAThread(solved.value);
-  if (!climbs.ok) return refused(climbs);
-  const lighting = { field: fitting.value.field, flashFired: photo.value.flashFired };
+  const lighting = { field, flashFired: photo.value.flashFired };
   const measurement: ThreadMeasurement = {
     ...withUncertainty(reference, solved.value, lighting, reference.kind === 'card' ? scale.u : 0),
     noseHalfAngleDeg: noseHalfAngle(
@@ -93,7 +96,7 @@ export async function identifyPhoto(
         camera: reference.camera,
         response: reference.response,
         mmPerPx: solved.value.mmPerPx,
-        field: fitting.value.field,
+        field,
       },
       solved.value,
     ),
@@ -109,7 +112,7 @@ export async function identifyPhoto(
       axisHeightMm: solved.value.resting.heightMm,
       cameraHeightMm: -reference.camera.centre[2],
       tiltDeg: (reference.tiltRad * 180) / Math.PI,
-      field: fitting.value.field,
+      field,
     },
     measurement,
     overlay: threadOverlay(photo.value, reference, solved.value),
@@ -121,7 +124,7 @@ export async function identifyPhoto(
       measurement.majorDiameterMm.u,
     ),
     conclusion,
-    notes: notesOn(photo.value, reference, solved.value, fitting.value.field, options),
+    notes: notesOn(photo.value, reference, solved.value, field, options),
     timingsMs: clock.timings(),
   };
 }

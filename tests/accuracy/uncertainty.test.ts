@@ -6,9 +6,9 @@ import { readPhoto } from '../../src/journey/1-photo/read-photo';
 import { cameraParameters } from '../../src/journey/2-card-pose/fit-camera';
 import { findReference } from '../../src/journey/2-reference/find-reference';
 import { findFitting } from '../../src/journey/3-find/find-fitting';
-import { findThread } from '../../src/journey/4-thread-signal/find-thread';
+import { findThread } from '../../src/journey/4-limbs/find-thread';
 import { sharedGeometry } from '../../src/journey/5-measurement/shared-geometry';
-import { solveThread } from '../../src/journey/5-measurement/solve-thread';
+import { solveSeated } from '../../src/journey/5-measurement/solve-seated';
 import { withUncertainty } from '../../src/journey/5-measurement/uncertainty';
 import { monteCarlo } from '../../src/quantity/monte-carlo';
 import { seededRandom } from '../../src/quantity/random';
@@ -32,10 +32,10 @@ async function solved(name: string) {
   if (!card.ok) throw new Error(card.reason);
   const fitting = findFitting(photo.value.grey, card.value, vision);
   if (!fitting.ok) throw new Error(fitting.reason);
-  const place = findThread(photo.value.grey, card.value, fitting.value);
+  const place = findThread(photo.value.grey, card.value, fitting.value, null);
   if (!place.ok) throw new Error(place.reason);
   const { field } = fitting.value;
-  const solution = solveThread(photo.value.grey, card.value, place.value, field);
+  const solution = solveSeated(photo.value.grey, card.value, place.value, field);
   if (!solution.ok) throw new Error(solution.reason);
   return { card: card.value, solution: solution.value, field };
 }

@@ -25,13 +25,7 @@ export function rippleProfile(
   stepMm: number,
   inside: (point: Vec3) => boolean,
 ): RippleProfile {
-  const view = straighten(
-    grey,
-    camera,
-    frame,
-    { ...zone, fromR: -reachMm, toR: reachMm },
-    stepMm,
-  );
+  const view = straighten(grey, camera, frame, { ...zone, fromR: -reachMm, toR: reachMm }, stepMm);
   const { columns, rows, values } = view;
   const waves = [1, 2].map((k) => {
     const c = new Float64Array(columns);

@@ -52,6 +52,13 @@ export function findFitting(
   });
 }
 
+/** What the fitting lies on, wherever it lies. */
+export function fieldAround(grey: GreyImage, reference: Reference): Field {
+  if (reference.search.field) return reference.search.field;
+  const view = windowView(grey, reference, viewScale(reference));
+  return fieldOf(view, paperLevel(reference, grey));
+}
+
 /** A table around a bank card is larger than the scale card's window. */
 function viewScale({ search: { polygon } }: Reference): number {
   const extent = (k: 0 | 1) =>

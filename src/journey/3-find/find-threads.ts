@@ -1,18 +1,19 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
-import type { Vision } from '../../vision/vision';
 import { atHeight, type PosedCamera, project } from '../2-card-pose/camera';
 import { type AxisFrame, flatAxis, onAxisPlane } from '../4-thread-signal/axis-frame';
-import { straighten } from '../4-thread-signal/straightened';
-import { repeatingZones } from '../4-thread-signal/thread-zone';
 import { type Extent, grown } from '../4-thread-signal/presence';
-import { scoreOver, type SurfacePeriod, surfacePeriods } from '../4-thread-signal/surface-period';
+import { straighten } from '../4-thread-signal/straightened';
+import { type SurfacePeriod, scoreOver, surfacePeriods } from '../4-thread-signal/surface-period';
+import { repeatingZones } from '../4-thread-signal/thread-zone';
 import { type Unrolled, unroll } from '../4-thread-signal/unrolled-surface';
 import { mmPerPxAt } from '../5-measurement/axis-moves';
+import type { PhotoPoint } from '../overlay';
 import type { Blob } from './fitting-blob';
-import { candidateLines, type Line } from './lines';
+import { type Line, mirrorLines, rippleLines } from './lines';
 import { rippleGroups } from './ripple-groups';
 import { ripplesOf } from './ripples';
+import type { RoughAxis } from './rough-axis';
 import type { WindowView } from './window-view';
 
 /** A stretch of an axis about which the surface repeats. */
@@ -33,6 +34,10 @@ export interface ThreadGuess {
 const usualHeightMm = 10;
 const zonesPerLine = 2;
 const mostGroups = 3;
+const mostOfAKind = 4;
+/** A hand on a screen places an end of an axis about this well. */
+const drawnWithinMm = 1;
+const shortestDrawnMm = 3;
 const groupReachMm = 9;
 const straightStepMm = 0.12;
 /** Pitches of listed threads over their radius: 0.06 (M52x1.5) to 0.45 (4-40 UNC). */
@@ -42,27 +47,53 @@ const coarsest = 0.5;
 const usualRatio = 0.16;
 const uLnRatio = 0.45;
 
-/** Whatever repeats along some axis, likeliest thread first. `fine` is the same view finer, in which
- *  ridges can be told. */
-export function findThreads(
+/** Whatever repeats along some axis, likeliest first: mirror lines of the part first, and only when one
+ *  asks for more, lines by what ripples. `fine` is the same view finer, in which ridges can be told. */
+export function* findThreads(
   grey: GreyImage,
   camera: PosedCamera,
   view: WindowView,
-  fine: WindowView,
-  blob: Blob | null,
-): ThreadGuess[] {
-  const groups = rippleGroups(ripplesOf(fine), groupReachMm * fine.pxPerMm, mostGroups);
-  const lines = candidateLines(view, blob, groups, fine.pxPerMm);
-  return lines
-    .flatMap((line) => alongLine(grey, camera, line))
-    .sort((a, b) => b.worth - a.worth);
+  fine: () => WindowView,
+  blob: Blob,
+  axes: readonly RoughAxis[],
+): Generator<ThreadGuess> {
+  const seen: Line[] = [];
+  const guesses = (lines: readonly Line[]) => {
+    seen.push(...lines);
+    return lines
+      .flatMap((line) => alongLine(grey, camera, line))
+      .sort((a, b) => b.worth - a.worth)
+      .slice(0, mostOfAKind);
+  };
+  yield* guesses(mirrorLines(view, blob, axes));
+  const seenFine = fine();
+  const groups = rippleGroups(ripplesOf(seenFine), groupReachMm * seenFine.pxPerMm, mostGroups);
+  yield* guesses(rippleLines(seenFine, groups, seen));
 }
 
-function alongLine(
+/** The same along an axis that a person has drawn over the thread, ends in the photo. */
+export function threadsAlong(
   grey: GreyImage,
   camera: PosedCamera,
-  line: Line,
+  [from, to]: readonly [PhotoPoint, PhotoPoint],
 ): ThreadGuess[] {
+  const [x, y] = atHeight(camera, from, 0);
+  const [x1, y1] = atHeight(camera, to, 0);
+  const lengthMm = Math.hypot(x1 - x, y1 - y);
+  if (!(lengthMm > shortestDrawnMm)) return [];
+  return alongLine(grey, camera, {
+    x,
+    y,
+    angleRad: portable.atan2(y1 - y, x1 - x),
+    fromMm: 0,
+    toMm: lengthMm,
+    halfWidthMm: Math.max(8, Math.min(35, 1.5 * lengthMm)),
+    uAngleRad: drawnWithinMm / lengthMm,
+    uOffsetMm: drawnWithinMm,
+  }).sort((a, b) => b.worth - a.worth);
+}
+
+function alongLine(grey: GreyImage, camera: PosedCamera, line: Line): ThreadGuess[] {
   const origin = atHeight(camera, project(camera, [line.x, line.y, 0]), usualHeightMm);
   const frame = flatAxis(origin, portable.cos(line.angleRad), portable.sin(line.angleRad));
   const straight = straighten(
@@ -126,9 +157,7 @@ function settled(
         portable.log(q.periodMm / radiusMm / usualRatio) / uLnRatio,
       ];
       // Lines are mostly near and sometimes far off: Cauchy's distribution.
-      return (
-        (q.score * portable.exp(-0.5 * z[2] * z[2])) / (1 + z[0] * z[0]) / (1 + z[1] * z[1])
-      );
+      return (q.score * portable.exp(-0.5 * z[2] * z[2])) / (1 + z[0] * z[0]) / (1 + z[1] * z[1]);
     };
     const ranked = [...periods].sort((x, y) => worth(y) - worth(x));
     if (!(worth(ranked[0]) > 0)) return guess;
@@ -171,8 +200,7 @@ function trimmed(view: Unrolled, waveMm: number, zone: Extent): Extent {
 /** How far a frame has left the line that it began on. */
 function offLine(frame: AxisFrame, line: AxisFrame, s: number) {
   const at = onAxisPlane(frame, s, 0);
-  const mm =
-    (at[0] - line.origin[0]) * line.left[0] + (at[1] - line.origin[1]) * line.left[1];
+  const mm = (at[0] - line.origin[0]) * line.left[0] + (at[1] - line.origin[1]) * line.left[1];
   const turn = frame.along[0] * line.left[0] + frame.along[1] * line.left[1];
   return { mm, turn };
 }

@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import type { Blob } from './fitting-blob';
 import type { RippleGroup } from './ripple-groups';
-import { roughAxes } from './rough-axis';
+import type { RoughAxis } from './rough-axis';
 import type { WindowView } from './window-view';
 
 /** A line over the reference's plane that may be an axis, and where along and beside it to look; mm in
@@ -23,37 +23,43 @@ export interface Line {
 const sameRad = 0.06;
 const sameMm = 2;
 
-/** Mirror lines of the part's edges, and middles of what ripples. */
-export function candidateLines(
+/** Mirror lines of the part's edges. */
+export function mirrorLines(view: WindowView, blob: Blob, axes: readonly RoughAxis[]): Line[] {
+  return axes.map(({ through, angleRad }) =>
+    onBlob(
+      view,
+      blob,
+      view.originXMm + through[0] / view.pxPerMm,
+      view.originYMm + through[1] / view.pxPerMm,
+      angleRad,
+    ),
+  );
+}
+
+/** Middles of what ripples, where no line runs already. */
+export function rippleLines(
   view: WindowView,
-  blob: Blob | null,
   groups: readonly RippleGroup[],
-  groupsPxPerMm: number,
+  lines: readonly Line[],
 ): Line[] {
-  const lines: Line[] = [];
-  if (blob)
-    for (const axis of roughAxes(blob)) {
-      const x = view.originXMm + axis.through[0] / view.pxPerMm;
-      const y = view.originYMm + axis.through[1] / view.pxPerMm;
-      lines.push(onBlob(view, blob, x, y, axis.angleRad));
-    }
-  for (const group of groups) {
-    const x = view.originXMm + group.x / groupsPxPerMm;
-    const y = view.originYMm + group.y / groupsPxPerMm;
-    if (lines.some((l) => near(l, x, y, group.angleRad))) continue;
-    const reach = 2 * (group.alongPx / groupsPxPerMm) + 12;
-    lines.push({
-      x,
-      y,
-      angleRad: group.angleRad,
-      fromMm: -reach,
-      toMm: reach,
-      halfWidthMm: 2.2 * (group.acrossPx / groupsPxPerMm) + 8,
-      uAngleRad: 0.045,
-      uOffsetMm: 2.5,
-    });
-  }
-  return lines;
+  return groups.flatMap((group) => {
+    const x = view.originXMm + group.x / view.pxPerMm;
+    const y = view.originYMm + group.y / view.pxPerMm;
+    if (lines.some((l) => near(l, x, y, group.angleRad))) return [];
+    const reach = 2 * (group.alongPx / view.pxPerMm) + 12;
+    return [
+      {
+        x,
+        y,
+        angleRad: group.angleRad,
+        fromMm: -reach,
+        toMm: reach,
+        halfWidthMm: 2.2 * (group.acrossPx / view.pxPerMm) + 8,
+        uAngleRad: 0.045,
+        uOffsetMm: 2.5,
+      },
+    ];
+  });
 }
 
 function onBlob(view: WindowView, blob: Blob, x: number, y: number, angleRad: number): Line {
@@ -81,7 +87,5 @@ function near(line: Line, x: number, y: number, angleRad: number): boolean {
   const c = portable.cos(line.angleRad);
   const s = portable.sin(line.angleRad);
   const off = (y - line.y) * c - (x - line.x) * s;
-  return (
-    Math.abs(portable.sin(angleRad - line.angleRad)) < sameRad && Math.abs(off) < sameMm
-  );
+  return Math.abs(portable.sin(angleRad - line.angleRad)) < sameRad && Math.abs(off) < sameMm;
 }

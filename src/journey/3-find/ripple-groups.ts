@@ -25,7 +25,11 @@ const harmonicRatios = [1 / 4, 1 / 3, 1 / 2, 2 / 3, 1, 3 / 2, 2, 3, 4];
 const seeds = 40;
 
 /** Groups, most supported first; each ripple counts in one of them. */
-export function rippleGroups(ripples: readonly Ripple[], reachPx: number, most: number): RippleGroup[] {
+export function rippleGroups(
+  ripples: readonly Ripple[],
+  reachPx: number,
+  most: number,
+): RippleGroup[] {
   let left = [...ripples].sort((a, b) => b.share - a.share);
   const out: RippleGroup[] = [];
   while (out.length < most && left.length > 0) {

@@ -12,7 +12,10 @@ export function tileSpectrum(): (tile: Float64Array) => Float64Array {
   const cosines = Float64Array.from({ length: n / 2 }, (_, k) =>
     portable.cos((2 * Math.PI * k) / n),
   );
-  const sines = Float64Array.from({ length: n / 2 }, (_, k) => -portable.sin((2 * Math.PI * k) / n));
+  const sines = Float64Array.from(
+    { length: n / 2 },
+    (_, k) => -portable.sin((2 * Math.PI * k) / n),
+  );
   const hann = Float64Array.from({ length: n }, (_, i) => {
     const s = portable.sin((Math.PI * (i + 0.5)) / n);
     return s * s;

@@ -2,8 +2,8 @@ import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import { type AxisFrame, grazing, photoAt } from '../4-thread-signal/axis-frame';
-import { binsPerPitch, limbBins, limbPatch } from './limb-patch';
 import { type CrestBelief, crestsOf } from './limb-network';
+import { binsPerPitch, limbBins, limbPatch } from './limb-patch';
 
 /** Where the crests lie on both sides of an axis, by what the limbs look like. */
 export interface CrestLines {
@@ -213,7 +213,11 @@ function slopesOf(
     return { slope: sxy / (sxx + u2 / (u * u)), u: 1 / Math.sqrt(sxx / u2 + 1 / (u * u)) };
   };
   const turn = fit((q) => q.turn, uTurn);
-  return { turn: turn.slope, uTurn: turn.u, halfTaper: taper0 + fit((q) => q.taper - taper0 * q.x, uTaper).slope };
+  return {
+    turn: turn.slope,
+    uTurn: turn.u,
+    halfTaper: taper0 + fit((q) => q.taper - taper0 * q.x, uTaper).slope,
+  };
 }
 
 function local({ belief, from, to }: Line, about: number, reach: number): number | null {

@@ -1,5 +1,5 @@
 import * as portable from '../../quantity/portable-math';
-import { hexColumns, type HexPatch, hexRows } from './hex-patch';
+import { type HexPatch, hexColumns, hexRows } from './hex-patch';
 import {
   added,
   convolution,

@@ -38,7 +38,7 @@ export function hexPatch(
   let squares = 0;
   let n = 0;
   for (const v of [...left, ...right]) {
-    if (!(v === v)) continue;
+    if (Number.isNaN(v)) continue;
     sum += v;
     squares += v * v;
     n++;
@@ -48,7 +48,7 @@ export function hexPatch(
   for (const values of [left, right])
     for (let k = 0; k < values.length; k++) {
       const v = (values[k] - mean) / spread;
-      values[k] = v === v ? Math.max(-3, Math.min(3, v)) : 0;
+      values[k] = Number.isNaN(v) ? 0 : Math.max(-3, Math.min(3, v));
     }
   const thread = new Float32Array(hexRows * hexColumns);
   for (let i = 0; i < hexColumns; i++) {
@@ -81,8 +81,7 @@ function side(
     );
     const row = Math.floor(j / sub) * hexColumns;
     for (let i = 0; i < columns; i++)
-      out[row + Math.floor(i / sub)] +=
-        portable.log(strip.values[i] + darkLight) / (sub * sub);
+      out[row + Math.floor(i / sub)] += portable.log(strip.values[i] + darkLight) / (sub * sub);
   }
   return out;
 }

@@ -7,7 +7,6 @@ import { type SeatedThread, seatThread } from './seat-thread';
 /** Nothing more is tried once a seat is worth this much: above it, fewer than one in a hundred is
  *  wrong. */
 const enough = -1;
-const mostTried = 6;
 /** A zone found far beside its mirror line, in radii, may be one side of a wider thread. */
 const beside = 0.25;
 
@@ -15,14 +14,16 @@ const beside = 0.25;
 export function likeliestThread(
   grey: GreyImage,
   camera: PosedCamera,
-  guesses: readonly ThreadGuess[],
+  guesses: Iterable<ThreadGuess>,
+  freeEndFirst: boolean | null,
 ): SeatedThread | null {
   let best: SeatedThread | null = null;
-  for (const guess of guesses.slice(0, mostTried).flatMap(withWider)) {
-    const seat = seatThread(grey, camera, guess);
-    if (seat && (!best || seat.worth > best.worth)) best = seat;
-    if (best && best.worth > enough) break;
-  }
+  for (const guess of guesses)
+    for (const tried of withWider(guess)) {
+      const seat = seatThread(grey, camera, tried, freeEndFirst);
+      if (seat && (!best || seat.worth > best.worth)) best = seat;
+      if (best && best.worth > enough) return best;
+    }
   return best;
 }
 

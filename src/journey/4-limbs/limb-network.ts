@@ -1,5 +1,5 @@
 import * as portable from '../../quantity/portable-math';
-import { limbBins, limbChannels, type LimbPatch, limbPhases } from './limb-patch';
+import { type LimbPatch, limbBins, limbChannels, limbPhases } from './limb-patch';
 import {
   added,
   convolution,

@@ -82,7 +82,7 @@ function folded(
     const row = Math.floor(j / sub) * limbPhases;
     for (let i = 0; i < columns; i++) {
       const v = portable.log(strip.values[i] + darkLight);
-      if (!(v === v)) return null;
+      if (Number.isNaN(v)) return null;
       const at = row + (Math.floor(i / sub) % limbPhases);
       out[at] += v;
       out[cells + at] += v * v;

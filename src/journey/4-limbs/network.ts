@@ -152,7 +152,6 @@ function accumulate(
   const e = weights[k + 4];
   for (let i = 0; i < run; i++) {
     const q = at + i;
-    sum[i] +=
-      a * from[q] + b * from[q + 1] + c * from[q + 2] + d * from[q + 3] + e * from[q + 4];
+    sum[i] += a * from[q] + b * from[q + 1] + c * from[q + 2] + d * from[q + 3] + e * from[q + 4];
   }
 }

@@ -50,11 +50,13 @@ const noMore = 0.97;
 const multiplePower = 1.5;
 const rounds = 3;
 
-/** Seats a guess: limbs give radius and middle, the hex its height, the surface its period; three rounds. */
+/** Seats a guess: limbs give radius and middle, the hex its height, the surface its period; three rounds.
+ *  The frame runs from the free end towards the hex, unless a person has said which end is free. */
 export function seatThread(
   grey: GreyImage,
   camera: PosedCamera,
   guess: Pick<ThreadGuess, 'frame' | 'zone' | 'radiusMm' | 'periods'>,
+  freeEndFirst: boolean | null = null,
 ): SeatedThread | null {
   let { frame, radiusMm } = guess;
   let zone: Stretch = guess.zone;
@@ -77,7 +79,6 @@ export function seatThread(
     radiusMm = crests.radiusMm * scale;
     halfTaper = crests.halfTaper;
     const periods = rated(grey, camera, frame, zone, radiusMm, halfTaper, foldMm, crests.uTurn);
-    (globalThis as any).DBG?.({ round, foldMm, turn: crests.turn, uTurn: crests.uTurn, dx: frame.along[0], dy: frame.along[1], per: periods.slice(0, 4).map((q) => [q.periodMm.toFixed(3), q.score.toFixed(2), q.climb.toFixed(2), q.turn.toFixed(4), q.worth.toFixed(2)].join('/')) });
     if (periods.length === 0) return seated;
     const best = periods[0];
     if (round < rounds - 1) {
@@ -97,7 +98,20 @@ export function seatThread(
       worth: portable.log(Math.max(1e-4, best.worth)) + 2 * crests.evidence,
     };
   }
-  return seated;
+  return seated && (freeEndFirst ?? seated.hex.ahead > 0.5) ? seated : seated && reversed(seated);
+}
+
+/** The same thread seen along its axis the other way. */
+function reversed(seat: SeatedThread): SeatedThread {
+  const { frame, zone, hex, crests } = seat;
+  const back = ([x, y, z]: AxisFrame['along']) => [-x, -y, -z] as const;
+  return {
+    ...seat,
+    frame: { origin: frame.origin, along: back(frame.along), left: back(frame.left) },
+    zone: { fromS: -zone.toS, toS: -zone.fromS },
+    hex: { ...hex, ahead: 1 - hex.ahead },
+    crests: { ...crests, halfTaper: -crests.halfTaper, offsetMm: -crests.offsetMm },
+  };
 }
 
 /** The same stretch of the photo along another axis. */

@@ -6,7 +6,10 @@ export function weightsOf(name: 'limb' | 'hex'): Float32Array {
   const parts = tensors.map(({ scale, values }) => {
     const bytes = Uint8Array.from(atob(values), (c) => c.charCodeAt(0));
     const view = new DataView(bytes.buffer);
-    return Float32Array.from({ length: bytes.length / 2 }, (_, i) => scale * view.getInt16(2 * i, true));
+    return Float32Array.from(
+      { length: bytes.length / 2 },
+      (_, i) => scale * view.getInt16(2 * i, true),
+    );
   });
   const all = new Float32Array(parts.reduce((n, p) => n + p.length, 0));
   let at = 0;

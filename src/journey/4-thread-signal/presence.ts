@@ -24,7 +24,8 @@ export function grown(view: Unrolled, waveMm: number, seed: Extent): Extent {
   const at = (i: number) => view.fromS + i * view.stepMm;
   const own = places.flatMap((i, k) => (at(i) >= seed.fromS && at(i) <= seed.toS ? [k] : []));
   if (own.length === 0) return seed;
-  const column = (s: number) => Math.max(0, Math.min(n - 1, Math.round((s - view.fromS) / view.stepMm)));
+  const column = (s: number) =>
+    Math.max(0, Math.min(n - 1, Math.round((s - view.fromS) / view.stepMm)));
   const known = tables.map((t) => wave(view.rows, t, column(seed.fromS), column(seed.toS)));
   const met = places.map((i) => {
     let sum = 0;
@@ -71,7 +72,12 @@ function tableOf(period: number, n: number): Table {
 }
 
 /** Mean complex amplitude of every row from one column to another, real and imaginary in turn. */
-function wave(rows: readonly Float64Array[], { c, s }: Table, from: number, to: number): Float64Array {
+function wave(
+  rows: readonly Float64Array[],
+  { c, s }: Table,
+  from: number,
+  to: number,
+): Float64Array {
   const out = new Float64Array(2 * rows.length);
   const n = to - from + 1;
   for (let j = 0; j < rows.length; j++) {

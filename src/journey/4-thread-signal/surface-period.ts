@@ -115,7 +115,10 @@ interface Windowed {
 function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null {
   const n = rows[0]?.length ?? 0;
   if (rows.length < 12 || n < 16) return null;
-  const w = Float64Array.from({ length: n }, (_, i) => portable.sin((Math.PI * (i + 0.5)) / n) ** 2);
+  const w = Float64Array.from(
+    { length: n },
+    (_, i) => portable.sin((Math.PI * (i + 0.5)) / n) ** 2,
+  );
   let energy = 1e-9;
   const out = rows.map((row) => {
     const v = row.map((x, i) => x * w[i]);

@@ -74,7 +74,13 @@ export function unroll(
     projectRow(camera, start, step, columns, at);
     const row = sampled(grey, at, columns);
     if (!row) continue;
-    rows.push(levelled(row, (meanOverRadius * cone.radiusMm) / stepMm, (spreadOverRadius * cone.radiusMm) / stepMm));
+    rows.push(
+      levelled(
+        row,
+        (meanOverRadius * cone.radiusMm) / stepMm,
+        (spreadOverRadius * cone.radiusMm) / stepMm,
+      ),
+    );
     azimuths.push(azimuth);
   }
   return { rows, azimuths, fromS: zone.fromS, stepMm };

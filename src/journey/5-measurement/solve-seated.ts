@@ -35,6 +35,7 @@ export function solveSeated(
   card: PosedCard,
   seat: SeatedThread,
   field: Field,
+  sides: Side | 'both' = 'both',
 ): Result<ThreadSolution, 'no-thread' | 'too-few-turns'> {
   const { camera } = card;
   let { frame, zone } = seat;
@@ -44,7 +45,9 @@ export function solveSeated(
   let rim = usualRim[field];
   const edges = (band: (side: Side) => SearchBand) =>
     (['left', 'right'] as const).flatMap((side) =>
-      outlineEdges(view, frame, side, zone, band(side), rim),
+      sides === 'both' || sides === side
+        ? outlineEdges(view, frame, side, zone, band(side), rim)
+        : [],
     );
   const { pitchMm, crests } = seat;
   const turns = (zone.toS - zone.fromS) / pitchMm;

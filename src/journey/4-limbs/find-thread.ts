@@ -3,55 +3,55 @@ import type { GreyImage } from '../../vision/grey-image';
 import { project } from '../2-card-pose/camera';
 import type { Reference } from '../2-reference/reference';
 import type { FoundFitting } from '../3-find/find-fitting';
-import type { RefusalReason } from '../identification';
-import { photoAt } from './axis-frame';
-import { placeThread, type ThreadPlace } from './thread-place';
+import { findThreads, threadsAlong } from '../3-find/find-threads';
+import { windowView } from '../3-find/window-view';
+import { photoAt } from '../4-thread-signal/axis-frame';
+import type { Corrections, RefusalReason } from '../identification';
+import { likeliestThread } from './likeliest-thread';
+import type { SeatedThread } from './seat-thread';
 
-/** Rows that repeat, as a share of the thread's width: below this it may be anything. */
-const weakest = 0.22;
+/** Below this no seat of a real thread was seen, and chance reaches it. */
+const leastWorth = -12;
+const finePxPerMm = 7;
 
-/** The thread on the fitting, along the mirror line on which it repeats best. */
+/** The thread on the fitting: of all that repeats along some axis, what surface and limbs speak for most;
+ *  along the axis that a person has drawn, where one has. */
 export function findThread(
   grey: GreyImage,
   reference: Reference,
-  fitting: FoundFitting,
-): Result<ThreadPlace, RefusalReason> {
-  const strength = (place: ThreadPlace) =>
-    place.zone.strength / Math.max(1, place.zone.reachLeftMm + place.zone.reachRightMm);
-  let place: ThreadPlace | null = null;
-  // Across the axis, stub and hex repeat too, a little: the best mirror line has it, unless a nearly
-  // equal one shows a thread where it shows none.
-  for (const axis of fitting.axes.slice(0, 2)) {
-    if (axis.symmetry < 0.75 * fitting.axes[0].symmetry) break;
-    const next = placeThread(
-      grey,
-      reference.camera,
-      fitting.view,
-      fitting.blob,
-      axis,
-      fitting.field,
-    );
-    if (!next || strength(next) < weakest) continue;
-    place = next;
-    break;
-  }
-  if (!place) return explain(reference, grey);
-  const { frame, zone } = place;
-  const reach = Math.max(zone.reachLeftMm, zone.reachRightMm);
+  fitting: FoundFitting | null,
+  drawn: Corrections['axis'],
+): Result<SeatedThread, RefusalReason> {
+  const { camera } = reference;
+  const guesses = drawn
+    ? threadsAlong(grey, camera, drawn)
+    : fitting
+      ? findThreads(
+          grey,
+          camera,
+          fitting.view,
+          () => windowView(grey, reference, finePxPerMm),
+          fitting.blob,
+          fitting.axes,
+        )
+      : [];
+  const seat = likeliestThread(grey, camera, guesses, drawn ? true : null);
+  if (!seat || (!drawn && seat.worth < leastWorth)) return explain(reference, grey);
+  const { frame, zone, crests } = seat;
   const margin = 3;
   for (const s of [zone.fromS, zone.toS])
-    for (const r of [reach, -reach]) {
-      const [x, y] = photoAt(reference.camera, frame, s, r);
+    for (const r of [crests.radiusMm, -crests.radiusMm]) {
+      const [x, y] = photoAt(camera, frame, s, r);
       if (x < margin || y < margin || x > grey.width - margin || y > grey.height - margin)
         return refuse(
           'cut-off',
           'The thread runs out of the photo: show all of it, and all of the card or sheet.',
         );
     }
-  return ok(place);
+  return ok(seat);
 }
 
-function explain(reference: Reference, grey: GreyImage): Result<ThreadPlace, RefusalReason> {
+function explain(reference: Reference, grey: GreyImage): Result<SeatedThread, RefusalReason> {
   const a = project(reference.camera, [88, 68, 0]);
   const b = project(reference.camera, [96, 68, 0]);
   const pxPerMm = Math.hypot(a[0] - b[0], a[1] - b[1]) / 8;
