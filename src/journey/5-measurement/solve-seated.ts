@@ -1,9 +1,11 @@
 import type { Estimate } from '../../quantity/estimate';
+import * as portable from '../../quantity/portable-math';
 import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
-import type { SeatedThread } from '../4-limbs/seat-thread';
+import type { CrestLines } from '../4-limbs/crest-lines';
+import type { RatedPeriod, SeatedThread } from '../4-limbs/seat-thread';
 import {
   type OutlinePoint,
   type OutlineView,
@@ -19,14 +21,23 @@ import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { lampShadow } from './lamp-shadow';
 import { bothSidesSpeak, type ThreadSolution } from './solve-thread';
-import { startPeriod } from './start-period';
-import { completeTurns } from './thread-extent';
+import { type PeriodStart, startPeriod } from './start-period';
+import { completeTurns, type Extent } from './thread-extent';
 import { anyForm } from './thread-form';
 
 const rounds = 2;
 /** Fewer edges than this say nothing beside what limbs and surface have said. */
 const fewestEdges = 12;
 const fewestTurns = 3;
+/** Periods less likely by the surface than this against the best are not asked about. */
+const leastOdds = 0.01;
+/** Independent edges per turn: neighbouring cuts share their light and their scratches. */
+const perTurn = 2;
+/** Share of an outline that is none, highlights and shadows, which some period or other explains. */
+const shownByChance = 0.6;
+/** First harmonic of a 55 or 60 degree profile's outline, pitches; and how far it is met on photos. */
+const usualAmplitude = 0.25;
+const uLnAmplitude = 0.4;
 
 /** The outline's edges about a seated thread, fitted as one thread with what limbs and surface know as
  *  prior: they say which edge is the outline, it says where exactly. */
@@ -49,23 +60,29 @@ export function solveSeated(
         ? outlineEdges(view, frame, side, zone, band(side), rim)
         : [],
     );
-  const { pitchMm, crests } = seat;
+  const { crests } = seat;
+  const radius: Estimate = {
+    value: crests.radiusMm,
+    u: Math.hypot(crests.uRadiusMm * allowances.limbSpread, allowances.limbOfPitch * seat.pitchMm),
+  };
+  const middle0 = middle();
+  const rivals = seat.periods.filter((q) => q.worth > leastOdds * seat.periods[0].worth);
+  const deepest = 0.75 * Math.min(Math.max(...rivals.map((q) => q.periodMm)), 2 * seat.pitchMm);
+  let points: readonly OutlinePoint[] = edges(() => (s) => {
+    const r = crests.radiusMm + crests.halfTaper * (s - middle0);
+    return { fromR: r - deepest, toR: r + 0.1 * seat.pitchMm + 2 * mmPerPx };
+  });
+  if (points.length < fewestEdges) return refuse('no-thread', noThread);
+  const chosen = withOutline(points, middle(), zone, rivals);
+  if (!chosen) return refuse('no-thread', noThread);
+  const { begun, period } = chosen;
+  const pitchMm = period.periodMm;
   const turns = (zone.toS - zone.fromS) / pitchMm;
   const pitch: Estimate = {
     value: pitchMm,
     u: pitchMm * Math.hypot(allowances.surfacePitch, allowances.surfaceDrift / turns),
   };
-  const radius: Estimate = {
-    value: crests.radiusMm,
-    u: Math.hypot(crests.uRadiusMm * allowances.limbSpread, allowances.limbOfPitch * pitchMm),
-  };
-  const middle0 = middle();
-  let points: readonly OutlinePoint[] = edges(() => (s) => {
-    const r = crests.radiusMm + crests.halfTaper * (s - middle0);
-    return { fromR: r - 0.75 * pitchMm, toR: r + 0.1 * pitchMm + 2 * mmPerPx };
-  });
-  if (points.length < fewestEdges) return refuse('no-thread', noThread);
-  const handed = seat.periods[0].hand === 'right' ? 1 : -1;
+  const handed = period.hand === 'right' ? 1 : -1;
   let form = anyForm;
   const solve = (from: Parameters<typeof fitThread>[2], warm?: ThreadFit) =>
     fitThread(
@@ -85,9 +102,6 @@ export function solveSeated(
       },
       warm?.scatterMm,
     );
-  const near = Array.from({ length: 9 }, (_, i) => pitchMm * (1 + 0.0015 * (i - 4)));
-  const begun = startPeriod(points, middle(), near);
-  if (!begun) return refuse('no-thread', noThread);
   const amplitudeMm = 0.27 * pitchMm;
   const level = radius.value - 0.9 * amplitudeMm;
   const side = [level, crests.halfTaper] as const;
@@ -131,16 +145,40 @@ export function solveSeated(
     zone,
     middleS: middle(),
     mmPerPx,
-    hand: handOf(seat),
+    hand: handOf(period, crests),
+    known: { pitch, radius },
   });
+}
+
+/** Of periods that the surface leaves possible, the one that surface and outline together speak for: the
+ *  two sides of a thread are half a pitch apart, those of twice or half the pitch are not. */
+function withOutline(
+  points: readonly OutlinePoint[],
+  middleS: number,
+  zone: Extent,
+  rivals: readonly RatedPeriod[],
+): { begun: PeriodStart; period: RatedPeriod; odds: number } | null {
+  const tried = rivals.flatMap((period) => {
+    const near = Array.from({ length: 9 }, (_, i) => period.periodMm * (1 + 0.0015 * (i - 4)));
+    const begun = startPeriod(points, middleS, near);
+    if (!begun) return [];
+    const independent = perTurn * ((zone.toS - zone.fromS) / rivals[0].periodMm);
+    const outline = (-independent / 2) * portable.log(Math.max(0.02, 1 - begun.explained));
+    // What is no tooth of this pitch has another height, whatever it explains.
+    const z = portable.log(Math.max(1e-3, begun.amplitudeMm / (usualAmplitude * period.periodMm)));
+    const tooth = -0.5 * Math.min(9, (z / uLnAmplitude) ** 2);
+    const junk = (-independent / 2) * portable.log(1 - shownByChance);
+    const spoken = portable.log(portable.exp(outline + tooth) + portable.exp(junk));
+    return [{ begun, period, odds: portable.log(period.worth) + spoken }];
+  });
+  return tried.sort((a, b) => b.odds - a.odds)[0] ?? null;
 }
 
 const noThread =
   'Lay the fitting in the card’s window with its thread in full view, and shoot from above.';
 
 /** The hand, when the other one is less than a twentieth as likely at the same period. */
-function handOf({ periods, crests }: SeatedThread): 'right' | 'left' | null {
-  const [best] = periods;
+function handOf(best: RatedPeriod, crests: CrestLines): 'right' | 'left' | null {
   const apart = (2 * best.periodMm) / (2 * Math.PI * crests.radiusMm);
   return apart > 2.5 * Math.hypot(crests.uTurn, 0.006) ? best.hand : null;
 }

@@ -1,3 +1,4 @@
+import type { Estimate } from '../../quantity/estimate';
 import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
@@ -42,6 +43,8 @@ export interface ThreadSolution extends FitAsMade {
   readonly zone: Extent;
   readonly middleS: number;
   readonly mmPerPx: number;
+  /** What limbs and surface knew before the outline was fitted; null beside a rule. */
+  readonly known: { readonly pitch: Estimate; readonly radius: Estimate } | null;
   /** Which way the helix climbs, when one way explains the outline clearly better. */
   readonly hand: 'right' | 'left' | null;
 }
@@ -203,6 +206,7 @@ export function solveThread(
     zone,
     middleS: middle(),
     mmPerPx,
+    known: null,
     hand: contrast < 0.9 ? 'right' : contrast > 1.11 ? 'left' : null,
   });
 }
