@@ -14,17 +14,23 @@ import {
   type Side,
 } from '../4-thread-signal/outline-edges';
 import { usualRim } from '../4-thread-signal/rim-edge';
-import allowances from './allowances.json';
 import { mmPerPxAt, recentred } from './axis-moves';
 import { crestRim } from './crest-rim';
 import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { lampShadow } from './lamp-shadow';
+import { learntHeight } from './learnt-spread';
 import { bothSidesSpeak, type ThreadSolution } from './solve-thread';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, type Extent } from './thread-extent';
 import { anyForm } from './thread-form';
 
+/** How far outline and surface or limbs may be apart before the outline is doubted: the surface's pattern
+ *  moves against the ridges from end to end, limbs are told to a share of the pitch. Wide against
+ *  what either achieves, so that a clear outline decides. */
+const priors = { surface: 0.002, surfaceDrift: 0.02, limb: 0.06 };
+/** Share of its height within which an axis lies that no hex holds. */
+const unknownHeight = 0.2;
 const rounds = 2;
 /** Fewer edges than this say nothing beside what limbs and surface have said. */
 const fewestEdges = 12;
@@ -63,7 +69,7 @@ export function solveSeated(
   const { crests } = seat;
   const radius: Estimate = {
     value: crests.radiusMm,
-    u: Math.hypot(crests.uRadiusMm * allowances.limbSpread, allowances.limbOfPitch * seat.pitchMm),
+    u: Math.hypot(crests.uRadiusMm, priors.limb * seat.pitchMm),
   };
   const middle0 = middle();
   const rivals = seat.periods.filter((q) => q.worth > leastOdds * seat.periods[0].worth);
@@ -80,7 +86,7 @@ export function solveSeated(
   const turns = (zone.toS - zone.fromS) / pitchMm;
   const pitch: Estimate = {
     value: pitchMm,
-    u: pitchMm * Math.hypot(allowances.surfacePitch, allowances.surfaceDrift / turns),
+    u: pitchMm * Math.hypot(priors.surface, priors.surfaceDrift / turns),
   };
   const handed = period.hand === 'right' ? 1 : -1;
   let form = anyForm;
@@ -135,8 +141,8 @@ export function solveSeated(
       on: sure ? 'hex' : 'unknown',
       heightMm: hex.heightMm,
       uMm: sure
-        ? Math.hypot(hex.uHeightMm * allowances.hexSpread, allowances.hexOfHeight * hex.heightMm)
-        : allowances.unknownHeight * hex.heightMm,
+        ? Math.hypot(hex.uHeightMm * learntHeight.known, learntHeight.ofHeight * hex.heightMm)
+        : unknownHeight * hex.heightMm,
     },
     hexHalfWidthMm: sure ? hex.halfWidthMm : null,
     ...finished,

@@ -1,9 +1,11 @@
+import type { Estimate } from '../../quantity/estimate';
 import { budgetBySource, propagate } from '../../quantity/propagate';
 import type { Field } from '../../scale-card/geometry';
 import { cameraParameters } from '../2-card-pose/fit-camera';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import { fitParameters } from './fit-thread';
 import { lampShadowMm } from './lamp-shadow';
+import { learntShares, spreadMm, type Traces } from './learnt-spread';
 import { raggedMm, robustScatter } from './outline-scatter';
 import { sharedGeometry } from './shared-geometry';
 import { sidesApart } from './sides-apart';
@@ -105,14 +107,19 @@ export function withUncertainty(
   const shadowed = field === 'dark' ? 0 : flashFired ? 1 : Math.sqrt(solution.lampShadow);
   const shadowMm = lampShadowMm(resting.heightMm, -card.camera.centre[2]) / Math.SQRT2;
   const hazy = hazySideMm(solution);
+  const learnt = learntOf(solution);
   const form = Math.hypot(
-    allowances.formOfPitch * pitchMm,
     2 * solution.uFormMm,
-    ragged,
-    doubt * pitchMm,
-    missingSide(solution) * pitchMm,
-    hazy,
-    apart > 0 ? 0.5 * pitchMm : 0,
+    ...(learnt
+      ? [2 * learnt.radiusMm]
+      : [
+          allowances.formOfPitch * pitchMm,
+          ragged,
+          doubt * pitchMm,
+          missingSide(solution) * pitchMm,
+          hazy,
+          apart > 0 ? 0.5 * pitchMm : 0,
+        ]),
   );
   const named = budgetBySource(result, sigma, [
     { name: 'focal-length', inputs: Array.from({ length: cameraParameters }, (_, i) => i) },
@@ -122,17 +129,26 @@ export function withUncertainty(
     { name: 'print-scale', inputs: [iPrint] },
   ] as const);
   const budget: BudgetRow[] = [
-    { source: 'edge-noise', pitchMm: edge.pitch, majorDiameterMm: edge.major },
-    {
-      source: 'edge-bias',
-      pitchMm: nearer * pitchMm,
-      majorDiameterMm: Math.hypot(bias, shadowed * shadowMm),
-    },
-    {
-      source: 'thread-form',
-      pitchMm: Math.hypot(allowances.pitchRelative, apart / 2) * pitchMm,
-      majorDiameterMm: form,
-    },
+    ...(learnt
+      ? // The outline's noise is one of the traces that the allowances weigh.
+        [{ source: 'thread-form' as const, pitchMm: learnt.pitchMm, majorDiameterMm: form }]
+      : [
+          {
+            source: 'edge-noise' as const,
+            pitchMm: edge.pitch,
+            majorDiameterMm: edge.major,
+          },
+          {
+            source: 'edge-bias' as const,
+            pitchMm: nearer * pitchMm,
+            majorDiameterMm: Math.hypot(bias, shadowed * shadowMm),
+          },
+          {
+            source: 'thread-form' as const,
+            pitchMm: Math.hypot(allowances.pitchRelative, apart / 2) * pitchMm,
+            majorDiameterMm: form,
+          },
+        ]),
     ...named.map(({ name, u }) => ({ source: name, pitchMm: u[0], majorDiameterMm: u[1] })),
   ];
   const total = (pick: (row: BudgetRow) => number) => Math.hypot(...budget.map(pick));
@@ -144,10 +160,10 @@ export function withUncertainty(
     edge.taper,
     Math.sqrt(result.covariance[8]),
     allowances.taper,
-    bias / lengthMm,
-    ragged / lengthMm,
-    hazy / lengthMm,
-    (0.5 * doubt * pitchMm) / lengthMm,
+    // Sides drawn inwards or outwards at one end only.
+    ...(learnt
+      ? [(2 * learnt.radiusMm) / lengthMm]
+      : [bias / lengthMm, ragged / lengthMm, hazy / lengthMm, (0.5 * doubt * pitchMm) / lengthMm]),
   );
   const angle = (2 * fit.halfAngleRad * 180) / Math.PI;
   const uAngle = Math.hypot((2 * Math.sqrt(of(9, 9)) * 180) / Math.PI, 0.5);
@@ -162,6 +178,38 @@ export function withUncertainty(
     starts: ragged === 0 ? 1 : null,
     middleFromEndMm: middleS - firstCrest(solution),
     budget,
+  };
+}
+
+/** What the traces of a seated thread amount to, by the calibration; null beside a rule. */
+function learntOf({ known, fit, mmPerPx }: ThreadSolution) {
+  if (!known) return null;
+  const { pitch, radius } = tracesOf({ known, fit, mmPerPx });
+  return {
+    pitchMm: spreadMm(pitch, learntShares.pitch),
+    radiusMm: spreadMm(radius, learntShares.radius),
+  };
+}
+
+/** Traces of pitch and crest radius. */
+export function tracesOf({
+  known,
+  fit,
+  mmPerPx,
+}: Pick<ThreadSolution, 'fit' | 'mmPerPx'> & {
+  readonly known: NonNullable<ThreadSolution['known']>;
+}): { readonly pitch: Traces; readonly radius: Traces } {
+  const u = (k: number) => Math.sqrt(fit.covariance[k * fitParameters.length + k]);
+  const traces = (value: number, fitMm: number, of: Estimate): Traces => ({
+    fitMm,
+    apartMm: Math.abs(value - of.value),
+    knownMm: of.u,
+    pitchMm: fit.pitchMm,
+    pixelMm: mmPerPx,
+  });
+  return {
+    pitch: traces(fit.pitchMm, u(0), known.pitch),
+    radius: traces(fit.crestRadiusMm, u(2), known.radius),
   };
 }
 

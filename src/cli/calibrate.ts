@@ -1,0 +1,107 @@
+import { fork } from 'node:child_process';
+import { readFile, writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { casesInFolder } from './accuracy/cases';
+import { pathFrom, runCommand, UsageError } from './arguments';
+import { fitShares, rounded } from './calibrate/fit-shares';
+import { type Residual, residualOf } from './calibrate/residual';
+import { nodeDecoders } from './node-decoders';
+import { loadNodeVision } from './node-vision';
+
+const usage = `npm run calibrate -- FOLDER --set "SEED, DATE" [--workers N] [--keep ROWS.json] [--rows ROWS.json]
+Sets the allowances of the measurement from photos with truth: what the traces of a measurement are worth as
+uncertainty. FOLDER must not be a set that judges. --keep writes the residuals, --rows fits to such a file again.`;
+
+const file = fileURLToPath(new URL('../journey/5-measurement/allowances.json', import.meta.url));
+
+async function main(): Promise<number> {
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: {
+      set: { type: 'string' },
+      workers: { type: 'string', default: '1' },
+      keep: { type: 'string' },
+      rows: { type: 'string' },
+      share: { type: 'string' },
+    },
+  });
+  const folder = positionals[0];
+  if (values.share !== undefined && folder) {
+    const [k, n] = values.share.split('/').map(Number);
+    await each(
+      pathFrom(folder),
+      (i) => i % n === k,
+      (row) => process.send?.(row),
+    );
+    process.disconnect?.();
+    return 0;
+  }
+  if (!values.set) throw new UsageError('Say which set it is: --set "seed, date".');
+  const rows: (Residual | null)[] = values.rows
+    ? (JSON.parse(await readFile(pathFrom(values.rows), 'utf8')) as Residual[])
+    : [];
+  if (!values.rows) {
+    if (!folder) throw new UsageError('Name a folder of photos with truth.');
+    await inWorkers(Number(values.workers), (row) => {
+      rows.push(row);
+      process.stderr.write(`\r${rows.length} `);
+    });
+  }
+  const kept = rows.filter((row) => row !== null).sort((a, b) => (a.name < b.name ? -1 : 1));
+  if (kept.length < 30) throw new UsageError(`${kept.length} photos are too few to calibrate on.`);
+  if (values.keep) await writeFile(pathFrom(values.keep), JSON.stringify(kept));
+  const start = { fit: 1, apart: 0.3, known: 0.3, pitch: 0.005, pixel: 0.1 };
+  const pitch = fitShares(
+    kept.map((row) => row.pitch),
+    start,
+  );
+  const radius = fitShares(
+    kept.map((row) => row.radius),
+    start,
+  );
+  const height = fitShares(
+    kept.map(({ height: { errorMm, knownMm, heightMm } }) => ({
+      errorMm,
+      sharedMm: 0,
+      traces: { fitMm: 0, apartMm: 0, knownMm, pitchMm: heightMm, pixelMm: 0 },
+    })),
+    { fit: 0, apart: 0, known: 1, pitch: 0.006, pixel: 0 },
+  );
+  const allowances = {
+    from: `npm run calibrate: ${kept.length} rendered photos, seed and date ${values.set}`,
+    shares: { pitch, radius },
+    height: { known: rounded(height.known), ofHeight: rounded(height.pitch) },
+  };
+  await writeFile(file, `${JSON.stringify(allowances, null, 2)}\n`);
+  console.log(JSON.stringify(allowances, null, 2));
+  return 0;
+}
+
+async function each(
+  folder: string,
+  mine: (index: number) => boolean,
+  onRow: (row: Residual | null) => void,
+): Promise<void> {
+  const tools = { vision: await loadNodeVision(), decoders: nodeDecoders };
+  const cases = (await casesInFolder(folder)).filter((_, i) => mine(i));
+  for (const next of cases) onRow(await residualOf(await next.load(), tools));
+}
+
+async function inWorkers(count: number, onRow: (row: Residual | null) => void): Promise<void> {
+  const own = process.argv.slice(2);
+  await Promise.all(
+    Array.from({ length: count }, (_, k) => {
+      const child = fork(process.argv[1], [...own, '--share', `${k}/${count}`]);
+      child.on('message', (row) => onRow(row as Residual | null));
+      return new Promise<void>((resolve, reject) => {
+        child.on('error', reject);
+        child.on('exit', (code) =>
+          code === 0 ? resolve() : reject(new Error(`worker ${k} ended with ${code}`)),
+        );
+      });
+    }),
+  );
+}
+
+await runCommand(usage, main);
