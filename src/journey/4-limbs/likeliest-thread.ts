@@ -6,7 +6,7 @@ import { type SeatedThread, seatThread } from './seat-thread';
 
 /** Nothing more is tried once a seat is worth this much: above it, fewer than one in a hundred is
  *  wrong. */
-const enough = -1;
+const enough = -1.2;
 /** A zone found far beside its mirror line, in radii, may be one side of a wider thread. */
 const beside = 0.25;
 

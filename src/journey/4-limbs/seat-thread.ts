@@ -48,6 +48,7 @@ const coarsest = 0.5;
 const noMore = 0.97;
 /** So a multiple pays for what it may explain by chance. */
 const multiplePower = 1.5;
+const noCrests = -5;
 const rounds = 3;
 
 /** Seats a guess: limbs give radius and middle, the hex its height, the surface its period; three rounds.
@@ -66,7 +67,8 @@ export function seatThread(
   let seated: SeatedThread | null = null;
   for (let round = 0; round < rounds; round++) {
     const crests = crestLines(grey, camera, frame, zone, foldMm, radiusMm, halfTaper);
-    if (!crests) return seated;
+    // No crests on either side: the second look has never found any.
+    if (!crests || (round === 0 && crests.evidence < noCrests)) return seated;
     const ends = [photoAt(camera, frame, zone.fromS, 0), photoAt(camera, frame, zone.toS, 0)];
     frame = recentred(camera, frame, (zone.fromS + zone.toS) / 2, crests.offsetMm, crests.turn);
     const before = -camera.centre[2] + frame.origin[2];
@@ -95,11 +97,17 @@ export function seatThread(
       crests: { ...crests, radiusMm, uRadiusMm: crests.uRadiusMm * scale },
       periods,
       pitchMm: best.periodMm,
-      worth: portable.log(Math.max(1e-4, best.worth)) + 2 * crests.evidence,
+      worth: placeWorth(best, crests),
     };
   }
   return seated && (freeEndFirst ?? seated.hex.ahead > 0.5) ? seated : seated && reversed(seated);
 }
+
+/** What speaks for the place, whatever the period: that surface and limbs show one thread there at all. */
+const placeWorth = (best: RatedPeriod, { evidence, share }: CrestLines): number =>
+  portable.log(Math.max(1e-6, best.worth)) -
+  (scorePower - 1) * portable.log(Math.max(0.01, best.score)) +
+  2 * (evidence + portable.log(share));
 
 /** The same thread seen along its axis the other way. */
 function reversed(seat: SeatedThread): SeatedThread {
