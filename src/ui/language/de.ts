@@ -1,5 +1,6 @@
 import { assemblyDe } from './assembly/de';
 import type { Dictionary } from './dictionary';
+import { referenceDe } from './reference/de';
 
 export const de: Dictionary = {
   shell: {
@@ -92,7 +93,23 @@ export const de: Dictionary = {
     reasons: {
       'no-card': {
         what: 'Keine Maßkarte gefunden.',
-        todo: 'Die Verschraubung auf die gedruckte Karte legen und den ganzen Ring aus Marken ins Bild nehmen.',
+        todo: 'Die Verschraubung auf die gedruckte Karte, neben eine Bankkarte oder auf ein leeres Blatt legen und alles davon ins Bild nehmen; oder von Hand zeigen.',
+      },
+      'business-card': {
+        what: 'Das hat die Form einer Visitenkarte.',
+        todo: 'Visitenkarten gibt es in vielen Größen. Eine Bank- oder Bibliothekskarte, ein leeres A4- oder Letter-Blatt oder die gedruckte Karte verwenden.',
+      },
+      banknote: {
+        what: 'Das hat die Form eines Geldscheins.',
+        todo: 'Scheine sind zum Messen zu ungenau geschnitten. Eine Bank- oder Bibliothekskarte, ein leeres A4- oder Letter-Blatt oder die gedruckte Karte verwenden.',
+      },
+      'other-rectangle': {
+        what: 'Von dieser Karte oder diesem Blatt ist die Größe nicht bekannt.',
+        todo: 'Eine Bank- oder Bibliothekskarte, ein leeres A4- oder Letter-Blatt oder die gedruckte Karte verwenden.',
+      },
+      'which-reference': {
+        what: 'Es ist nicht sicher, was für eine Karte oder was für ein Blatt das ist.',
+        todo: 'Angeben, was es ist; dann wird noch einmal gemessen.',
       },
       'no-thread': {
         what: 'Die Karte ist da, aber in ihrem Fenster wurde kein Gewinde gefunden.',
@@ -532,6 +549,7 @@ export const de: Dictionary = {
     go: 'Bestimmen',
   },
   assembly: assemblyDe,
+  reference: referenceDe,
   result: {
     title: 'Ergebnis',
     back: 'Zur Bestimmung',

@@ -1,5 +1,6 @@
 import type { RefusalReason } from '../../journey/identification';
 import { assemblyEn } from './assembly/en';
+import { referenceEn } from './reference/en';
 
 /** Words on the screen. Trade words stay; ours are explained by the picture beside them. */
 export const en = {
@@ -92,7 +93,23 @@ export const en = {
     reasons: {
       'no-card': {
         what: 'No scale card was found.',
-        todo: 'Lay the fitting on the printed card and keep the whole ring of marks in view.',
+        todo: 'Lay the fitting on the printed card, beside a bank card or on a blank sheet, and keep all of it in view; or show it by hand.',
+      },
+      'business-card': {
+        what: 'This is the shape of a business card.',
+        todo: 'Business cards come in many sizes. Use a bank or library card, a blank A4 or Letter sheet, or the printed card.',
+      },
+      banknote: {
+        what: 'This is the shape of a banknote.',
+        todo: 'Notes are cut too loosely to measure by. Use a bank or library card, a blank A4 or Letter sheet, or the printed card.',
+      },
+      'other-rectangle': {
+        what: 'This card or sheet is of no known size.',
+        todo: 'Use a bank or library card, a blank A4 or Letter sheet, or the printed card.',
+      },
+      'which-reference': {
+        what: 'It is not sure what kind of card or sheet this is.',
+        todo: 'Say what it is, and it is measured again.',
       },
       'no-thread': {
         what: 'The card is there, but no thread was found in its window.',
@@ -520,6 +537,7 @@ export const en = {
     go: 'Identify',
   },
   assembly: assemblyEn,
+  reference: referenceEn,
   result: {
     title: 'Result',
     back: 'Back to the identification',

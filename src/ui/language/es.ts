@@ -1,5 +1,6 @@
 import { assemblyEs } from './assembly/es';
 import type { Dictionary } from './dictionary';
+import { referenceEs } from './reference/es';
 
 export const es: Dictionary = {
   shell: {
@@ -91,7 +92,23 @@ export const es: Dictionary = {
     reasons: {
       'no-card': {
         what: 'No se ha encontrado la tarjeta patrón.',
-        todo: 'Ponga el racor sobre la tarjeta impresa y mantenga todo el anillo de marcas a la vista.',
+        todo: 'Ponga el racor sobre la tarjeta impresa, junto a una tarjeta bancaria o sobre una hoja en blanco, y manténgala entera a la vista; o muéstrela a mano.',
+      },
+      'business-card': {
+        what: 'Tiene la forma de una tarjeta de visita.',
+        todo: 'Las tarjetas de visita tienen muchos tamaños. Use una tarjeta bancaria o de biblioteca, una hoja A4 o Letter en blanco, o la tarjeta impresa.',
+      },
+      banknote: {
+        what: 'Tiene la forma de un billete.',
+        todo: 'Los billetes se cortan con demasiada holgura para medir. Use una tarjeta bancaria o de biblioteca, una hoja A4 o Letter en blanco, o la tarjeta impresa.',
+      },
+      'other-rectangle': {
+        what: 'No se conoce el tamaño de esta tarjeta u hoja.',
+        todo: 'Use una tarjeta bancaria o de biblioteca, una hoja A4 o Letter en blanco, o la tarjeta impresa.',
+      },
+      'which-reference': {
+        what: 'No es seguro qué clase de tarjeta u hoja es.',
+        todo: 'Diga qué es y se mide de nuevo.',
       },
       'no-thread': {
         what: 'La tarjeta está, pero no se ha encontrado rosca en su ventana.',
@@ -527,6 +544,7 @@ export const es: Dictionary = {
     go: 'Identificar',
   },
   assembly: assemblyEs,
+  reference: referenceEs,
   result: {
     title: 'Resultado',
     back: 'Volver a la identificación',

@@ -1,5 +1,6 @@
 import { assemblyFr } from './assembly/fr';
 import type { Dictionary } from './dictionary';
+import { referenceFr } from './reference/fr';
 
 export const fr: Dictionary = {
   shell: {
@@ -93,7 +94,23 @@ export const fr: Dictionary = {
     reasons: {
       'no-card': {
         what: 'Aucune carte étalon trouvée.',
-        todo: 'Posez le raccord sur la carte imprimée et gardez tout l’anneau de repères dans l’image.',
+        todo: 'Posez le raccord sur la carte imprimée, à côté d’une carte bancaire ou sur une feuille vierge, et gardez-la entière dans l’image ; ou montrez-la à la main.',
+      },
+      'business-card': {
+        what: 'C’est la forme d’une carte de visite.',
+        todo: 'Les cartes de visite ont bien des formats. Prenez une carte bancaire ou de bibliothèque, une feuille A4 ou Letter vierge, ou la carte imprimée.',
+      },
+      banknote: {
+        what: 'C’est la forme d’un billet de banque.',
+        todo: 'Les billets sont coupés trop librement pour mesurer. Prenez une carte bancaire ou de bibliothèque, une feuille A4 ou Letter vierge, ou la carte imprimée.',
+      },
+      'other-rectangle': {
+        what: 'Cette carte ou cette feuille n’a pas un format connu.',
+        todo: 'Prenez une carte bancaire ou de bibliothèque, une feuille A4 ou Letter vierge, ou la carte imprimée.',
+      },
+      'which-reference': {
+        what: 'Il n’est pas sûr de quelle carte ou feuille il s’agit.',
+        todo: 'Dites ce que c’est, et la mesure est refaite.',
       },
       'no-thread': {
         what: 'La carte est là, mais aucun filetage n’a été trouvé dans sa fenêtre.',
@@ -530,6 +547,7 @@ export const fr: Dictionary = {
     go: 'Identifier',
   },
   assembly: assemblyFr,
+  reference: referenceFr,
   result: {
     title: 'Résultat',
     back: 'Retour à l’identification',

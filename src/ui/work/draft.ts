@@ -6,7 +6,7 @@ import type { MeasureOptions } from '../../journey/identification';
 export interface Draft {
   readonly photo: Blob;
   readonly at: string;
-  readonly options: MeasureOptions;
+  readonly options: Partial<MeasureOptions>;
 }
 
 interface DraftDb extends DBSchema {

@@ -8,6 +8,7 @@ import {
 } from '../../journey/identification';
 import { barsInUse } from '../card/card-checks';
 import { t } from '../language/language';
+import { askedReference, referenceChoice } from '../reference/reference-choice';
 import { notify } from '../shell/notices';
 import { go, route } from '../shell/route';
 import { dropDraft, keepDraft, recallDraft } from './draft';
@@ -30,7 +31,8 @@ export interface Job {
   readonly photo: Blob;
   readonly at: string;
   readonly options: MeasureOptions;
-  readonly status: 'running' | 'refused' | 'cancelled' | 'failed';
+  /** `marking`: two graduations of a rule have to be shown first. */
+  readonly status: 'running' | 'marking' | 'refused' | 'cancelled' | 'failed';
   readonly stage: StageName | null;
   readonly refused: Refused | null;
 }
@@ -45,13 +47,24 @@ export async function measureNew(
   photo: Blob,
   options: Partial<MeasureOptions> = {},
 ): Promise<void> {
-  const full: MeasureOptions = { ...defaultOptions, bars: barsInUse(), ...options };
+  const full: MeasureOptions = {
+    ...defaultOptions,
+    reference: askedReference(),
+    bars: barsInUse(),
+    ...options,
+  };
   const at = new Date().toISOString();
   running?.abort();
   const controller = new AbortController();
   running = controller;
-  setCurrent({ photo, at, options: full, status: 'running', stage: null, refused: null });
+  const marking = referenceChoice() === 'rule' && !options.ruler && !options.reference;
+  const status = marking ? 'marking' : 'running';
+  setCurrent({ photo, at, options: full, status, stage: null, refused: null });
   go({ screen: 'measuring' });
+  if (marking) {
+    await keepDraft({ photo, at, options });
+    return;
+  }
   let draft: Promise<void> | null = null;
   const keep = async (safe: Blob) => {
     if (controller.signal.aborted) return;
