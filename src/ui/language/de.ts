@@ -1,6 +1,7 @@
 import { assemblyDe } from './assembly/de';
 import type { Dictionary } from './dictionary';
 import { referenceDe } from './reference/de';
+import { wearDe } from './wear/de';
 
 export const de: Dictionary = {
   shell: {
@@ -613,6 +614,7 @@ export const de: Dictionary = {
     numbers: 'Gemessen',
     readings: 'Messwerte',
   },
+  wear: wearDe,
   drawer: {
     title: 'Ablage',
     lead: 'Die auf diesem Gerät behaltenen Blätter.',

@@ -1,6 +1,7 @@
 import { assemblyEs } from './assembly/es';
 import type { Dictionary } from './dictionary';
 import { referenceEs } from './reference/es';
+import { wearEs } from './wear/es';
 
 export const es: Dictionary = {
   shell: {
@@ -606,6 +607,7 @@ export const es: Dictionary = {
     numbers: 'Medido',
     readings: 'Medidas',
   },
+  wear: wearEs,
   drawer: {
     title: 'Cajón',
     lead: 'Las fichas guardadas en este dispositivo.',

@@ -1,6 +1,7 @@
 import { assemblyFr } from './assembly/fr';
 import type { Dictionary } from './dictionary';
 import { referenceFr } from './reference/fr';
+import { wearFr } from './wear/fr';
 
 export const fr: Dictionary = {
   shell: {
@@ -609,6 +610,7 @@ export const fr: Dictionary = {
     numbers: 'Mesuré',
     readings: 'Relevés',
   },
+  wear: wearFr,
   drawer: {
     title: 'Tiroir',
     lead: 'Les fiches gardées sur cet appareil.',

@@ -19,6 +19,7 @@ import { tradeName } from '../language/trade-names';
 import { HandOver } from '../sheet/HandOver';
 import { SheetFacts } from '../sheet/SheetFacts';
 import { hashOf } from '../shell/route';
+import { WearResult } from '../wear/WearNote';
 import { nameOf, stateOf } from '../work/open-sheet';
 import { openById, openSheet } from '../work/sheets';
 import { oRingPlace } from './assembly';
@@ -268,6 +269,7 @@ function Result(props: { readonly tables: Tables }) {
             </section>
           </Show>
         </div>
+        <WearResult />
         <Cautions />
         <CounterPanel />
         <HandOver title={t().result.answer} />

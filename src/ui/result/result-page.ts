@@ -6,6 +6,7 @@ import { loadTables } from '../identification/table-rows';
 import { dateTime, number, percent, plusMinus } from '../language/format';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
+import { wearBlocks } from '../wear/wear-print';
 import { nameOf, type SheetWithPhotos, stateOf } from '../work/open-sheet';
 import { oRingPlace } from './assembly';
 import { cautionOrder } from './Cautions';
@@ -84,6 +85,7 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
       );
     right.push(text(words.elastomersNote));
   }
+  right.push(...wearBlocks(sheet));
   const { counter } = sheet;
   if (counter) {
     right.push(heading(words.counter));
