@@ -40,11 +40,14 @@ export function chooseReference(part: { choice?: Choice; paper?: Paper }): void 
   }
 }
 
+/** Whose outline the live view looks for. */
+export function outlineAsked(): 'id1' | Paper | null {
+  const { choice, paper } = state();
+  return choice === 'id1' ? 'id1' : choice === 'sheet' ? paper : null;
+}
+
 /** What a new photo is searched for. The printed card is found whatever is asked for, and with it chosen
  *  anything else that is sure will do. */
 export function askedReference(): ReferenceAsked {
-  const { choice, paper } = state();
-  if (choice === 'id1') return { kind: 'id1', corners: null };
-  if (choice === 'sheet') return { kind: paper, corners: null };
-  return { kind: 'auto', corners: null };
+  return { kind: outlineAsked() ?? 'auto', corners: null };
 }
