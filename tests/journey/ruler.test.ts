@@ -120,12 +120,12 @@ describe('drawings of a screw beside a rule', () => {
     expect(result.measurement.hand).toBeNull();
     expect(result.notes).toContain('ruler-without-pose');
     const { budget, pitchMm, majorDiameterMm } = result.measurement;
-    // Half the head's width, 7 mm, from 150 mm away, rectangular (JCGM 100:2008, 4.3.7).
-    const parallax = budget.find(({ source }) => source === 'height');
-    expect(parallax!.majorDiameterMm / majorDiameterMm.value).toBeCloseTo(
-      7.1 / 150 / Math.sqrt(3),
-      2,
-    );
+    // Without EXIF 1/distance is good to 42 % (ln 250 ± 0.4), and the axis lies 4.8 mm over a rule of 1 mm: 0.8 %,
+    // and what is left open of its height 0.2 to 0.3 %.
+    const parallax = budget.find(({ source }) => source === 'height')!;
+    const relative = parallax.majorDiameterMm / majorDiameterMm.value;
+    expect(relative).toBeGreaterThan(0.007);
+    expect(relative).toBeLessThan(0.013);
     expect(Math.hypot(...budget.map((row) => row.pitchMm))).toBeCloseTo(pitchMm.u, 6);
     expect(Math.hypot(...budget.map((row) => row.majorDiameterMm))).toBeCloseTo(
       majorDiameterMm.u,

@@ -355,7 +355,8 @@ export const en = {
       'card-not-flat': 'The card does not lie flat.',
       'resting-unknown': 'What the fitting rests on is not certain, and so is its height.',
       'few-markers': 'Few marks of the card are in view.',
-      'ruler-without-pose': 'Measured beside a rule: height is not corrected, only allowed for.',
+      'ruler-without-pose':
+        'Measured beside a rule: how high the axis lies and how far the camera was are estimated, and allowed for.',
       'outline-alone':
         'Scale from the outline of a card or sheet: less sure than the printed scale card. What it leaves open, a gauge reading settles.',
       'flash-fired':

@@ -354,7 +354,7 @@ export const es: Dictionary = {
       'resting-unknown': 'No es seguro sobre qué se apoya el racor, y por tanto tampoco su altura.',
       'few-markers': 'Se ven pocas marcas de la tarjeta.',
       'ruler-without-pose':
-        'Medido junto a una regla: la altura no se corrige, solo se cuenta en la incertidumbre.',
+        'Medido junto a una regla: la altura del eje y la distancia de la cámara se estiman y cuentan en la incertidumbre.',
       'outline-alone':
         'Escala tomada del contorno de una tarjeta o una hoja: menos segura que la tarjeta patrón impresa. Lo que quede abierto lo decide una medida con galga.',
       'flash-fired':

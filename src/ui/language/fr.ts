@@ -357,7 +357,7 @@ export const fr: Dictionary = {
         'On ne sait pas sûrement sur quoi repose le raccord, donc pas non plus sa hauteur.',
       'few-markers': 'Peu de repères de la carte sont visibles.',
       'ruler-without-pose':
-        'Mesuré à côté d’une règle : la hauteur n’est pas corrigée, seulement comptée dans l’incertitude.',
+        'Mesuré à côté d’un réglet : la hauteur de l’axe et la distance de l’appareil sont estimées et comptées dans l’incertitude.',
       'outline-alone':
         'Échelle tirée du contour d’une carte ou d’une feuille : moins sûre que la carte étalon imprimée. Ce qui reste ouvert, une mesure au gabarit le tranche.',
       'flash-fired':
