@@ -99,9 +99,9 @@ describe('drawings of a screw beside a rule', () => {
       // Flat paint mirrors nothing at its rim, where metal does: diameters read large by 0.15 px a side.
       expect(Math.abs(errors.ratio)).toBeLessThan(0.024);
       expect(errors.relative).toBeLessThan(0.07);
-      expect(Math.min(errors.uPitch, errors.uMajor)).toBeGreaterThan(0.01);
+      expect(Math.min(errors.uPitch, errors.uMajor)).toBeGreaterThan(0.005);
       // The scale is common; the shadow that a lamp might throw beside a small screw is not.
-      expect(result.measurement.correlation).toBeGreaterThan(0.55);
+      expect(result.measurement.correlation).toBeGreaterThan(0.3);
     },
     60_000,
   );

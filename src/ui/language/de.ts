@@ -212,7 +212,7 @@ export const de: Dictionary = {
     printTip: 'Mit 100 % oder „tatsächlicher Größe“ drucken, nie „an Seite anpassen“.',
     onScreen: 'Auf diesem Bildschirm zeigen',
     onScreenTip:
-      'Eine Karte auf dem Bildschirm taugt nach derselben Prüfung: beide Balken mit dem Lineal auf dem Glas messen.',
+      'Auch eine Karte auf dem Bildschirm taugt: Ihre Größe wird einmal an einer aufgelegten Bankkarte eingestellt, kleine Bildschirme zeigen eine kleinere Karte.',
     preview: 'Die Karte, wie sie gedruckt wird',
     checkTitle: 'Druckprüfung',
     checkLead:

@@ -209,7 +209,7 @@ export const en = {
     printTip: 'Print at 100 % or “actual size”, never “fit to page”.',
     onScreen: 'Show on this screen',
     onScreenTip:
-      'A card on a screen works after the same check: measure the two bars on the glass with a rule.',
+      'A card on a screen works too: its size is set once against a bank card laid on the glass, and small screens show a smaller card.',
     preview: 'The card as it is printed',
     checkTitle: 'Print check',
     checkLead:

@@ -208,7 +208,7 @@ export const es: Dictionary = {
     printTip: 'Imprima al 100 % o «tamaño real», nunca «ajustar a la página».',
     onScreen: 'Mostrar en esta pantalla',
     onScreenTip:
-      'Una tarjeta en pantalla sirve tras la misma comprobación: mida las dos barras sobre el vidrio con una regla.',
+      'También sirve una tarjeta en pantalla: su tamaño se ajusta una vez con una tarjeta bancaria sobre el cristal; las pantallas pequeñas muestran una más pequeña.',
     preview: 'La tarjeta tal como se imprime',
     checkTitle: 'Comprobación de la impresión',
     checkLead:

@@ -210,7 +210,7 @@ export const fr: Dictionary = {
     printTip: 'Imprimez à 100 % ou « taille réelle », jamais « ajuster à la page ».',
     onScreen: 'Afficher sur cet écran',
     onScreenTip:
-      'Une carte à l’écran convient après la même vérification : mesurez les deux barres sur le verre avec une règle.',
+      'Une carte à l’écran convient aussi : sa taille se règle une fois contre une carte bancaire posée sur le verre ; les petits écrans montrent une carte plus petite.',
     preview: 'La carte telle qu’elle s’imprime',
     checkTitle: 'Vérification de l’impression',
     checkLead:
