@@ -70,6 +70,11 @@ export const codedSchema = z.object({
     d: z.unknown(),
     /** Which end. */
     e: z.enum(['male', 'female']).optional(),
+    /** Gender, form and make of each connection, in their order; which way the thread winds; the
+     *  nearest thread. Later than the rest, and dropped by readers that do not know them. */
+    w: z.array(z.array(z.unknown()).max(3)).max(20).optional(),
+    h: z.enum(['right', 'left']).optional(),
+    n: z.unknown().optional(),
     /** Contradictions. */
     x: z.array(z.unknown()).max(101).optional(),
   }),
@@ -91,7 +96,8 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
   const brief = detail === 'short-text' || detail === 'numbers';
   const text = (value: string, short: number) => (brief ? value.slice(0, short) : value);
   const drawn = detail === 'all' || detail === 'no-crests';
-  const { decision, contradictions, end } = sheet.conclusion;
+  const { decision, contradictions, end, hand, nearest, connections } = sheet.conclusion;
+  const shownConnections = connections.slice(0, brief ? 3 : 8);
   const { ask } = decision;
   return {
     v: 1,
@@ -121,9 +127,10 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
                 digits(c.probability, 4),
               ],
         ),
-      c: sheet.conclusion.connections
-        .slice(0, brief ? 3 : 8)
-        .map((c) => [c.family, c.size, digits(c.probability, 4)]),
+      c: shownConnections.map((c) => [c.family, c.size, digits(c.probability, 4)]),
+      w: shownConnections.map((c) => [c.end, c.form, c.endTypes]),
+      ...given('h', hand),
+      ...given('n', nearest),
       // What each outcome would mean is worked out again from the numbers.
       d: { ...decision, ask: ask && { ...ask, why: text(ask.why, 120), fits: undefined } },
       ...given('e', end),
@@ -199,10 +206,15 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
               probability: c[4],
             },
       ),
-      connections: coded.c.c.map(([family, size, probability]) => ({ family, size, probability })),
+      connections: coded.c.c.map(([family, size, probability], i) => {
+        const [end = null, form = null, endTypes = []] = coded.c.w?.[i] ?? [];
+        return { family, size, probability, end, form, endTypes };
+      }),
       decision: coded.c.d,
       contradictions: coded.c.x ?? [],
       end: coded.c.e ?? null,
+      hand: coded.c.h ?? null,
+      nearest: coded.c.n ?? null,
     },
     counter: coded.k ?? null,
   };

@@ -121,17 +121,3 @@ export function sharedThreads(
       }),
   );
 }
-
-/** What also screws onto this end though it is another connection: it must never be joined. */
-export function screwsOnButMustNot(
-  own: Connection,
-  connections: readonly Connection[],
-): Connection[] {
-  return connections.filter(
-    (other) =>
-      own.thread !== null &&
-      other.thread === own.thread &&
-      other.end !== own.end &&
-      (other.family !== own.family || other.size !== own.size),
-  );
-}

@@ -106,7 +106,20 @@ test('a code from before the flash was told still opens as the same sheet', () =
   if (!coded.ok) throw new Error(coded.reason);
   const read = sheetFromCode(coded.value, { widthPx: 1280, heightPx: 960 });
   const now = throughCode(sheet);
-  expect(read).toEqual({ ok: true, value: { ...now, id: '5b1c7a52-0d1c-4a55-9d8e-6f3f0c2b7a10' } });
+  // What such a code does not say of the end is open.
+  const { conclusion } = now;
+  const said = { end: null, form: null, endTypes: [] };
+  const then = {
+    ...conclusion,
+    connections: conclusion.connections.map((c) => ({ ...c, ...said })),
+    decision: {
+      ...conclusion.decision,
+      connection: { ...conclusion.decision.connection!, ...said },
+    },
+    hand: null,
+  };
+  const value = { ...now, conclusion: then, id: '5b1c7a52-0d1c-4a55-9d8e-6f3f0c2b7a10' };
+  expect(read).toEqual({ ok: true, value });
   expect(now.shots[0]!.photo.flashFired).toBe(false);
 });
 

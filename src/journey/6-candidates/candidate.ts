@@ -1,8 +1,11 @@
+import type { EndType } from '../../standards/connections/connection';
+
 export type ThreadSystem = 'UN' | 'M' | 'G' | 'R' | 'NPT';
 
 export type ThreadCandidate =
   | {
       readonly system: ThreadSystem;
+      /** A left-hand thread ends in ' LH'. */
       readonly designation: string;
       readonly basicMajorMm: number;
       readonly pitchMm: number;
@@ -11,9 +14,16 @@ export type ThreadCandidate =
   /** None of the listed threads. */
   | { readonly system: null; readonly probability: number };
 
-export interface ConnectionCandidate {
+/** One connection as far as it is known: null, or several end types, where that is open. */
+export interface ConnectionEnd {
   /** The standard's number where it has one, e.g. 'ISO 8434-3'. */
   readonly family: string;
   readonly size: string;
+  readonly end: 'male' | 'female' | null;
+  readonly form: string | null;
+  readonly endTypes: readonly EndType[];
+}
+
+export interface ConnectionCandidate extends ConnectionEnd {
   readonly probability: number;
 }

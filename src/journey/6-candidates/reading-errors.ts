@@ -1,8 +1,8 @@
 import { erf } from '../../quantity/erf';
 import { mmPerInch } from '../../quantity/length';
 import * as portable from '../../quantity/portable-math';
-import type { Reading, Seat } from './reading';
-import { seats } from './reading';
+import type { GaugedCone, Mark, Reading, Seat } from './reading';
+import { gaugedCones, seats } from './reading';
 
 /** How readings go wrong. Every reading has a misread share: the value is then anything, so no
  *  single reading decides alone. A repeated reading of one kind repeats its mistakes, and counts
@@ -18,6 +18,9 @@ export const lengthUmm = {
   'caliper-id': 0.08,
   'rule-od': 0.35,
   'tube-od': 0.06,
+  // Heads are made to a quarter of a millimetre, and bolts are sighted from hole to hole.
+  'flange-thickness': 0.15,
+  'bolt-spacing': 0.4,
 } as const;
 
 export type LengthKind = keyof typeof lengthUmm;
@@ -101,9 +104,72 @@ export function closestBladeIndex(pitchMm: number): number {
   return blades.indexOf(closestBlade(pitchMm));
 }
 
-/** Chance of calling `seen` when the end shows `shown`. */
+/** Cones that no eye tells apart for sure: 7° and 8° lie between them. */
+const alike: ReadonlySet<Seat> = new Set(['cone-30', 'cone-37', 'cone-45']);
+const rightByEye = 0.6;
+
+/** Chance of calling `seen`, by eye, when the end shows `shown`. */
 export function seatChance(seen: Seat, shown: Seat, misread: number): number {
-  return seen === shown ? 1 - misread : misread / (seats.length - 1);
+  if (!alike.has(shown)) return seen === shown ? 1 - misread : misread / (seats.length - 1);
+  if (!alike.has(seen)) return misread / (seats.length - alike.size);
+  const share = seen === shown ? rightByEye : (1 - rightByEye) / (alike.size - 1);
+  return (1 - misread) * share;
+}
+
+/** Chance of a seat gauge's blade sitting on what the end shows. */
+export function gaugedConeChance(called: GaugedCone, shown: Seat, misread: number): number {
+  const others = gaugedCones.length - 1;
+  const only = (right: GaugedCone, share: number) =>
+    called === right ? share : (1 - share) / others;
+  // The inverted flare's own 42° passes for the next blade, or for none.
+  if (shown === 'cone-inverted') {
+    return 0.5 * only('cone-45', 1 - misread) + 0.5 * only('none', 1 - misread);
+  }
+  const right = gaugedCones.find((cone) => cone === shown) ?? 'none';
+  return only(right, 1 - misread);
+}
+
+/** Few parts are marked; what is marked is seldom wrong (judgement). */
+const marked = { series: 0.4, other: 0.002 };
+
+/** Chance of finding a mark on a connection of this size's series. */
+export function markChance(mark: Mark, series: 'light' | 'heavy' | null): number {
+  if (mark === 'light' || mark === 'heavy') return mark === series ? marked.series : marked.other;
+  // Left hand and dryseal are marks of the thread, judged apart.
+  if (mark !== 'none') return marked.other;
+  return series === null ? 1 : 1 - marked.series;
+}
+
+/** One standard uncertainty of a length laid beside the crests, mm, and how often one turn too
+ *  many or too few is counted. */
+const turnsError = { uMm: 0.3, miscount: 0.03 };
+
+/** Density of a pitch got by counting `turns`, in mm of the length they cover. */
+export function turnsDensity(
+  overMm: number,
+  turns: number,
+  pitchMm: number,
+  stepMm: number,
+): number {
+  const at = (n: number) => lengthDensity(overMm, n * pitchMm, turnsError.uMm, stepMm);
+  const { miscount } = turnsError;
+  return (1 - 2 * miscount) * at(turns) + miscount * (at(turns - 1) + at(turns + 1));
+}
+
+/** Chance of calling crests rounded or flat: worn flats look round, and burrs make rounds flat. */
+export function crestFormChance(called: 'rounded' | 'flat', flankDeg: 55 | 60, misread: number) {
+  const right = 0.88 * (1 - misread) + misread / 2;
+  return (called === 'rounded') === (flankDeg === 55) ? right : 1 - right;
+}
+
+/** Density of a hex across its flats, mm, for a thread of this major diameter: weak, since bodies
+ *  and nuts of one thread come in several sizes (common practice). */
+export function hexDensity(hexMm: number, majorMm: number, end: 'male' | 'female'): number {
+  const usual = end === 'male' ? 1.22 : 1.3;
+  const spread = 0.2;
+  const z = portable.log(hexMm / (usual * majorMm)) / spread;
+  const bell = portable.exp(-0.5 * z * z) / (hexMm * spread * Math.sqrt(2 * Math.PI));
+  return 0.8 * bell + 0.2 * misreadLengthDensity(hexMm);
 }
 
 /** Chance of calling a thread tapered: short tapers look straight more often than the reverse. */

@@ -1,22 +1,30 @@
+import { leftHandSuffix } from '../../standards/threads';
 import type { ThreadMeasurement } from '../5-measurement/thread-measurement';
+import type { ConnectionEnd } from '../6-candidates/candidate';
 import type { MeasuredThread } from '../6-candidates/photo-likelihood';
 import type { PriorOptions } from '../6-candidates/priors';
 import type { Reading } from '../6-candidates/reading';
 import { type Evidence, type Weighed, weigh } from '../6-candidates/weigh';
 import { agreement } from './contradictions';
 import type { Conclusion, Decision } from './decision';
-import { nextReading, type Tool } from './next-reading';
+import { type Hand, handOf } from './hand';
+import { nearestThread } from './nearest';
+import { nextReading } from './next-reading';
 import {
   best,
   connectionCandidates,
+  connectionEnds,
+  connectionKey,
   flatTally,
   type Tally,
   tally,
   threadCandidates,
 } from './tally';
+import { readingEffort, type Tool, usualTools } from './tools';
+import { openingOf } from './why';
 
 export interface ConcludeOptions extends PriorOptions {
-  /** What the user can lay hands on; everything, unless said. Looking needs no tool. */
+  /** What the user can lay hands on; what most benches have, unless said. Looking needs no tool. */
   readonly atHand?: readonly Tool[];
 }
 
@@ -27,6 +35,12 @@ const settled = {
   thread: { probability: 0.999, flat: 0.95 },
   connection: { probability: 0.995, flat: 0.9 },
   unlisted: 0.95,
+} as const;
+
+/** Where no reading at hand would tell more, a little less must do. */
+const settledAtTheEnd = {
+  thread: { probability: 0.97, flat: 0.6 },
+  connection: { probability: 0.97, flat: 0.6 },
 } as const;
 
 /** What a photo's measurement (or none) and the readings amount to: candidates with probabilities,
@@ -41,16 +55,20 @@ export function conclude(
   const probabilities = tally(weighed);
   const { contradictions, agreeing } = agreement(evidence, options, weighed);
   const trusted = contradictions.length === 0 || agreeing >= 2;
-  const decision = decide(evidence, options, weighed, probabilities, trusted);
+  const hand = handOf(evidence);
+  const suffix = hand.hand === 'left' ? leftHandSuffix : '';
+  const decision = decide(evidence, options, weighed, probabilities, trusted, hand);
   const { male } = probabilities;
   const listed = 1 - probabilities.unlisted;
   const end = measurement || male > 0.99 * listed ? 'male' : male < 0.01 * listed ? 'female' : null;
   return {
-    threads: threadCandidates(weighed, probabilities),
-    connections: connectionCandidates(probabilities),
-    decision,
+    threads: threadCandidates(weighed, probabilities, suffix),
+    connections: connectionCandidates(probabilities, connectionEnds(weighed, readings)),
+    decision: { ...decision, thread: decision.thread && `${decision.thread}${suffix}` },
     contradictions,
     end,
+    hand: hand.hand,
+    nearest: probabilities.unlisted > 0.5 ? nearestThread(evidence) : null,
   };
 }
 
@@ -60,22 +78,78 @@ function decide(
   weighed: Weighed,
   probabilities: Tally,
   trusted: boolean,
+  hand: Hand,
 ): Decision {
-  const ask = () => nextReading(evidence, options, weighed, !trusted);
-  if (!trusted) return { state: 'needs-reading', thread: null, connection: null, ask: ask() };
+  const open = (thread: string | null, connection: Decision['connection']): Decision => {
+    const atHand = options.atHand ?? usualTools;
+    const ask = nextReading(evidence, { atHand }, weighed, !trusted);
+    return {
+      state: 'needs-reading',
+      thread,
+      connection,
+      ask,
+      missing: ask ? null : missing(evidence, weighed, !trusted),
+    };
+  };
+  const done = (
+    state: Decision['state'],
+    thread: string | null,
+    connection: Decision['connection'],
+  ): Decision => ({ state, thread, connection, ask: null, missing: null });
+
+  if (!trusted) return open(null, null);
   if (probabilities.unlisted >= settled.unlisted && measuresAThread(evidence)) {
-    return { state: 'unlisted', thread: null, connection: null, ask: null };
+    return done('unlisted', null, null);
   }
+  const named = settle(evidence, weighed, probabilities, settled);
+  // A left-hand thread is no ordinary part: someone must have looked at it before it is called so.
+  if (hand.doubtful && !declined(evidence, 'hand')) {
+    const ask = { reading: 'hand', why: openingOf('hand'), gainBits: 0.5, fits: [] } as const;
+    return { ...open(named.thread, named.connection), ask, missing: null };
+  }
+  if (named.done) return done('settled', named.thread, named.connection);
+  const asked = open(named.thread, named.connection);
+  if (asked.ask) return asked;
+  // Nothing that could be read here would tell more.
+  const last = settle(evidence, weighed, probabilities, settledAtTheEnd);
+  return last.done ? done('settled', last.thread, last.connection) : asked;
+}
+
+function declined({ readings }: Evidence, kind: string): boolean {
+  return readings.some((r) => r.kind === 'cannot-tell' && r.of === kind);
+}
+
+/** What would help, were every tool at hand. */
+function missing(evidence: Evidence, weighed: Weighed, disputed: boolean): Decision['missing'] {
+  const ask = nextReading(evidence, {}, weighed, disputed);
+  return ask && { reading: ask.reading, tools: readingEffort[ask.reading].tools };
+}
+
+function settle(
+  evidence: Evidence,
+  weighed: Weighed,
+  probabilities: Tally,
+  limits: typeof settled | typeof settledAtTheEnd,
+): Pick<Decision, 'thread' | 'connection'> & { readonly done: boolean } {
   const flat = flatTally(weighed);
-  const thread = firstSettled(probabilities.threads, flat.threads, settled.thread);
-  const key = thread
-    ? firstSettled(probabilities.connections, flat.connections, settled.connection)
-    : null;
-  const [family, size] = key?.split('\t') ?? [];
-  const connection = family && size ? { family, size } : null;
+  const thread = firstSettled(probabilities.threads, flat.threads, limits.thread);
+  const key = firstSettled(probabilities.connections, flat.connections, limits.connection);
+  const endOf = connectionEnds(weighed, evidence.readings);
+  const found = key && (thread || isHead(weighed, key)) ? endOf(key) : null;
+  const connection = found && dryseal(found, evidence);
   const done = connection !== null || (thread !== null && carriesNothing(weighed, thread));
-  if (done) return { state: 'settled', thread, connection, ask: null };
-  return { state: 'needs-reading', thread, connection, ask: ask() };
+  return { thread, connection, done };
+}
+
+function isHead({ heads }: Weighed, key: string): boolean {
+  return heads.some(({ use }) => use.connection && connectionKey(use.connection) === key);
+}
+
+/** Dryseal threads are NPT to every reading: the mark alone tells. */
+function dryseal(found: ConnectionEnd, { readings }: Evidence): ConnectionEnd {
+  const isMarked = readings.some((r) => r.kind === 'marking' && r.mark === 'nptf');
+  const isTaper = found.family === 'ASME B1.20.1' && found.form === null;
+  return isMarked && isTaper ? { ...found, family: 'SAE J476' } : found;
 }
 
 function firstSettled(
@@ -101,5 +175,8 @@ function carriesNothing(weighed: Weighed, designation: string): boolean {
 /** Pitch and a diameter: less cannot say that a thread is in no table. */
 function measuresAThread({ photo, readings }: Evidence): boolean {
   const has = (...kinds: Reading['kind'][]) => readings.some((r) => kinds.includes(r.kind));
-  return photo !== null || (has('pitch-gauge') && has('caliper-od', 'caliper-id', 'rule-od'));
+  return (
+    photo !== null ||
+    (has('pitch-gauge', 'turns-over') && has('caliper-od', 'caliper-id', 'rule-od'))
+  );
 }

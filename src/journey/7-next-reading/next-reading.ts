@@ -1,14 +1,15 @@
 import * as portable from '../../quantity/portable-math';
 import type { Connection } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
-import type { ReadingKind } from '../6-candidates/reading';
+import { type AskableKind, askableKinds } from '../6-candidates/reading';
 import type { Evidence, Weighed, WeighedThread } from '../6-candidates/weigh';
 import type { Ask } from './decision';
 import { type OutcomeTable, outcomeTable } from './outcomes';
 import { connectionKey } from './tally';
+import { readingEffort, type Tool } from './tools';
 import { explain } from './why';
 
-export type Tool = 'rule' | 'caliper' | 'pitch-gauge' | 'form-gauge' | 'seat-gauge';
+export type { Tool };
 
 /** One way things may be: a thread with one use. */
 export interface Scenario {
@@ -21,71 +22,138 @@ export interface Scenario {
   readonly label: number;
 }
 
-/** Tool and trouble of each reading, in units of one look at the part (judgement). */
-export const readingEffort: Record<
-  ReadingKind,
-  { readonly tool: Tool | null; readonly effort: number }
-> = {
-  seat: { tool: null, effort: 1 },
-  taper: { tool: null, effort: 1.1 },
-  'pitch-gauge': { tool: 'pitch-gauge', effort: 1.1 },
-  'caliper-od': { tool: 'caliper', effort: 1 },
-  'caliper-id': { tool: 'caliper', effort: 1.05 },
-  'rule-od': { tool: 'rule', effort: 1 },
-  'tube-od': { tool: 'caliper', effort: 2 },
-  flank: { tool: 'form-gauge', effort: 2 },
-};
-
 const leastGainBits = 0.001;
 const most = 40;
+
+/** A question whose answer is all but known is none; a length must narrow things by this, bits. */
+const known = 0.97;
+const leastLengthGainBits = 0.02;
 
 /** The reading with the most expected information per effort, or null when none would help. */
 export function nextReading(
   evidence: Evidence,
-  options: { readonly atHand?: readonly Tool[] },
+  options: { readonly atHand?: readonly Tool[] | undefined },
   weighed: Weighed,
   /** Sources contradict each other: only a reading that can bear one out will do. */
   disputed = false,
 ): Ask | null {
   const scenarios = scenariosOf(weighed);
   if (scenarios.length < 2) return null;
-  const times = (kind: ReadingKind) => evidence.readings.filter((r) => r.kind === kind).length;
-  const allowed = (Object.keys(readingEffort) as ReadingKind[]).filter((kind) => {
-    if (disputed && (kind === 'taper' || kind === 'flank')) return false;
-    const { tool } = readingEffort[kind];
-    return tool === null || !options.atHand || options.atHand.includes(tool);
-  });
-  const fresh = bestOf(
-    allowed.filter((kind) => times(kind) === 0),
-    evidence,
-    scenarios,
+  const headShare = weighed.heads.reduce((sum, h) => sum + h.weight, 0) / weighed.total;
+  const topThread =
+    Math.max(weighed.threads[0]?.weight ?? 0, ...weighed.heads.map((h) => h.weight)) /
+    weighed.total;
+  const times = (kind: AskableKind) => evidence.readings.filter((r) => r.kind === kind).length;
+  const allowed = askableKinds.filter(
+    (kind) =>
+      isAtHand(kind, options.atHand) &&
+      isSensible(kind, evidence, options.atHand) &&
+      !(disputed && sayingLittle.has(kind)),
   );
-  // Where nothing new would help, the same once more, by another hand or with more care.
+  const untried = allowed.filter((kind) => times(kind) === 0);
+  const inTurn = untried.filter((kind) => comesInTurn(kind, evidence, headShare, topThread));
+  const fresh =
+    bestOf(inTurn, evidence, scenarios, disputed) ?? bestOf(untried, evidence, scenarios, disputed);
+  // Where nothing new would help, the same once more, by another hand or with more care. A second
+  // look with the same eyes sees the same.
   const found =
     fresh ??
     bestOf(
-      allowed.filter((kind) => times(kind) === 1),
+      allowed.filter((kind) => times(kind) === 1 && readingEffort[kind].tools.length > 0),
       evidence,
       scenarios,
+      disputed,
     );
   if (!found) return null;
   const { table, gainBits } = found;
-  const topThread = (weighed.threads[0]?.weight ?? 0) / weighed.total;
   return { reading: table.kind, gainBits, ...explain(table, scenarios, topThread) };
 }
 
-function bestOf(kinds: readonly ReadingKind[], evidence: Evidence, scenarios: readonly Scenario[]) {
+const sayingLittle: ReadonlySet<AskableKind> = new Set([
+  'taper',
+  'flank',
+  'crest-form',
+  'end-type',
+]);
+
+function isAtHand(kind: AskableKind, atHand: readonly Tool[] | undefined): boolean {
+  const { tools } = readingEffort[kind];
+  return tools.length === 0 || !atHand || tools.some((tool) => atHand.includes(tool));
+}
+
+/** As an experienced hand would ask: nothing that was declined, no coarser instrument after (or
+ *  beside) a finer one. */
+function isSensible(
+  kind: AskableKind,
+  { photo, readings }: Evidence,
+  atHand: readonly Tool[] | undefined,
+): boolean {
+  const declined = (of: AskableKind) =>
+    readings.some((r) => r.kind === 'cannot-tell' && r.of === of);
+  const given = (of: AskableKind) => readings.some((r) => r.kind === of);
+  const better = (of: AskableKind) => given(of) || (isAtHand(of, atHand) && !declined(of));
+  if (declined(kind)) return false;
+  if (kind === 'rule-od') return !better('caliper-od') && !given('caliper-id');
+  // A photo counts its turns better than an eye beside a rule.
+  if (kind === 'turns-over') return photo === null && !better('pitch-gauge');
+  if (kind === 'crest-form') return !better('flank');
+  if (kind === 'seat') return !given('seat-gauge');
+  return true;
+}
+
+const takesADiameterOrPitch: ReadonlySet<AskableKind> = new Set([
+  'pitch-gauge',
+  'turns-over',
+  'caliper-od',
+  'caliper-id',
+  'rule-od',
+]);
+/** What an end is called, and what it takes, tells little while the thread is open. */
+const afterTheThread: ReadonlySet<AskableKind> = new Set(['end-type', 'tube-od', 'marking']);
+const likelyThread = 0.9;
+const likelyHead = 0.3;
+
+/** Diameter and pitch before the look of the end: what they would settle is not guessed from it.
+ *  A flange head has no pitch. */
+function comesInTurn(
+  kind: AskableKind,
+  { photo, readings }: Evidence,
+  headShare: number,
+  topThread: number,
+): boolean {
+  const givesPitch = kind === 'pitch-gauge' || kind === 'turns-over';
+  if (headShare >= likelyHead) return !givesPitch;
+  if (afterTheThread.has(kind) && topThread < likelyThread) return false;
+  const hasPitch =
+    photo !== null || readings.some((r) => r.kind === 'pitch-gauge' || r.kind === 'turns-over');
+  return hasPitch || takesADiameterOrPitch.has(kind);
+}
+
+function bestOf(
+  kinds: readonly AskableKind[],
+  evidence: Evidence,
+  scenarios: readonly Scenario[],
+  disputed: boolean,
+) {
   let found: { table: OutcomeTable; gainBits: number; score: number } | null = null;
   for (const kind of kinds) {
     const table = outcomeTable(kind, evidence, scenarios);
     if (!table) continue;
     const gainBits = expectedGain(table, scenarios);
     const score = gainBits / readingEffort[kind].effort;
-    if (gainBits >= leastGainBits && (!found || score > found.score)) {
-      found = { table, gainBits, score };
-    }
+    if (gainBits < leastGainBits || !(disputed || isOpen(table, scenarios, gainBits))) continue;
+    if (!found || score > found.score) found = { table, gainBits, score };
   }
   return found;
+}
+
+/** More than one answer is to be expected. */
+function isOpen(table: OutcomeTable, scenarios: readonly Scenario[], gainBits: number): boolean {
+  if (/^(caliper|rule)-/.test(table.kind)) return gainBits >= leastLengthGainBits;
+  return table.outcomes.every((_, o) => {
+    const share = scenarios.reduce((sum, s, i) => sum + s.probability * table.chances[i]![o]!, 0);
+    return share < known;
+  });
 }
 
 export function scenariosOf(weighed: Weighed): Scenario[] {
@@ -98,6 +166,12 @@ export function scenariosOf(weighed: Weighed): Scenario[] {
       return { weighed: w, thread, connection, name, probability: u.weight / weighed.total };
     }),
   );
+  for (const { use, weight } of weighed.heads) {
+    const connection = use.connection!;
+    const name = `\t${connectionKey(connection)}`;
+    const probability = weight / weighed.total;
+    all.push({ weighed: null, thread: null, connection, name, probability });
+  }
   const unlisted = weighed.unlisted.weight / weighed.total;
   all.push({ weighed: null, thread: null, connection: null, name: '', probability: unlisted });
   const top = all

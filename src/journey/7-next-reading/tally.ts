@@ -1,5 +1,11 @@
-import type { ConnectionCandidate, ThreadCandidate } from '../6-candidates/candidate';
+import type { Connection } from '../../standards/connections/connection';
+import type {
+  ConnectionCandidate,
+  ConnectionEnd,
+  ThreadCandidate,
+} from '../6-candidates/candidate';
 import { otherUseShare } from '../6-candidates/priors';
+import type { Reading } from '../6-candidates/reading';
 import type { Weighed } from '../6-candidates/weigh';
 
 /** Probabilities by thread and by connection, male and female ends and forms added up. */
@@ -24,7 +30,51 @@ export function tally(weighed: Weighed): Tally {
       if (use.connection) add(connections, connectionKey(use.connection), own / weighed.total);
     }
   }
+  for (const { use, weight } of weighed.heads) {
+    add(connections, connectionKey(use.connection!), weight / weighed.total);
+    male += weight / weighed.total;
+  }
   return { threads, connections, unlisted: weighed.unlisted.weight / weighed.total, male };
+}
+
+/** Above this share of a connection's weight its gender and form are known. */
+const knownShare = 0.98;
+
+/** Gender, form and make of each connection, as far as the evidence says. */
+export function connectionEnds(
+  weighed: Weighed,
+  readings: readonly Reading[],
+): (key: string) => ConnectionEnd {
+  const rows = new Map<string, Map<Connection, number>>();
+  const all = [...weighed.threads.flatMap((w) => w.uses), ...weighed.heads];
+  for (const { use, weight } of all) {
+    if (!use.connection) continue;
+    const key = connectionKey(use.connection);
+    const own = rows.get(key) ?? new Map<Connection, number>();
+    rows.set(key, own.set(use.connection, weight));
+  }
+  const named = readings.flatMap((r) => (r.kind === 'end-type' ? [r.type] : []));
+  return (key) => {
+    const [family, size] = key.split('\t') as [string, string];
+    const own = [...(rows.get(key) ?? [])];
+    const total = own.reduce((sum, [, weight]) => sum + weight, 0);
+    const settled = <T>(of: (c: Connection) => T): T | null => {
+      const shares = new Map<T, number>();
+      for (const [c, weight] of own) shares.set(of(c), (shares.get(of(c)) ?? 0) + weight);
+      for (const [value, weight] of shares) if (weight >= knownShare * total) return value;
+      return null;
+    };
+    const likely = own.filter(([, weight]) => weight > (1 - knownShare) * total).map(([c]) => c);
+    const types = [...new Set(likely.flatMap((c) => c.endTypes))];
+    const called = types.filter((type) => named.includes(type));
+    return {
+      family,
+      size,
+      end: settled((c) => c.end),
+      form: settled((c) => c.form),
+      endTypes: called.length > 0 ? called : types,
+    };
+  };
 }
 
 /** The same with every listed thread, and every listed connection, equally likely beforehand. What
@@ -42,6 +92,11 @@ export function flatTally(weighed: Weighed): Omit<Tally, 'male'> {
       useTotal += likelihood * (use.connection ? 1 : otherUseShare);
       if (use.connection) add(connections, connectionKey(use.connection), likelihood);
     }
+  }
+  for (const { use, likelihood } of weighed.heads) {
+    threadTotal += likelihood;
+    useTotal += likelihood;
+    add(connections, connectionKey(use.connection!), likelihood);
   }
   for (const [key, value] of threads) threads.set(key, value / (threadTotal || 1));
   for (const [key, value] of connections) connections.set(key, value / (useTotal || 1));
@@ -61,7 +116,7 @@ export function best(map: ReadonlyMap<string, number>): [key: string, probabilit
 /** Candidates below this do not matter to anyone. */
 const shownFrom = 1e-4;
 
-export function threadCandidates(weighed: Weighed, t: Tally): ThreadCandidate[] {
+export function threadCandidates(weighed: Weighed, t: Tally, suffix = ''): ThreadCandidate[] {
   const listed = new Map(
     weighed.threads.map(({ hypothesis: { thread } }) => [thread.designation, thread]),
   );
@@ -70,19 +125,20 @@ export function threadCandidates(weighed: Weighed, t: Tally): ThreadCandidate[] 
     .map(([designation, probability]) => {
       const thread = listed.get(designation)!;
       const { system, basicMajorMm, pitchMm } = thread;
-      return { system, designation, basicMajorMm, pitchMm, probability };
+      const named = `${designation}${suffix}`;
+      return { system, designation: named, basicMajorMm, pitchMm, probability };
     });
   candidates.push({ system: null, probability: t.unlisted });
   return candidates.sort((a, b) => b.probability - a.probability).slice(0, 24);
 }
 
-export function connectionCandidates(t: Tally): ConnectionCandidate[] {
+export function connectionCandidates(
+  t: Tally,
+  endOf: (key: string) => ConnectionEnd,
+): ConnectionCandidate[] {
   return [...t.connections]
     .filter(([, probability]) => probability >= shownFrom)
-    .map(([key, probability]) => {
-      const [family, size] = key.split('\t') as [string, string];
-      return { family, size, probability };
-    })
+    .map(([key, probability]) => ({ ...endOf(key), probability }))
     .sort((a, b) => b.probability - a.probability)
     .slice(0, 24);
 }

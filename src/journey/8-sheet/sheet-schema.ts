@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { BudgetRow } from '../5-measurement/thread-measurement';
-import { seats } from '../6-candidates/reading';
+import { askableKinds, endTypes, gaugedCones, marks, seats } from '../6-candidates/reading';
+import { allTools } from '../7-next-reading/tools';
 import type { Note } from '../identification';
 
 // Compiled parsers need eval, which the page's content security policy forbids; without this,
@@ -79,6 +80,17 @@ export const readingSchema = z.discriminatedUnion('kind', [
     text: line,
   }),
   z.object({
+    kind: z.literal('turns-over'),
+    turns: z.number().positive().max(1000),
+    overMm: z.number().positive().max(1e4),
+    text: line,
+  }),
+  z.object({
+    kind: z.enum(['flange-thickness', 'bolt-spacing', 'hex']),
+    mm: z.number().positive().max(1e4),
+    text: line,
+  }),
+  z.object({
     kind: z.literal('tube-od'),
     mm: z.number().positive().max(1e4).nullable(),
     text: line,
@@ -89,19 +101,16 @@ export const readingSchema = z.discriminatedUnion('kind', [
     flankDeg: z.union([z.literal(55), z.literal(60)]),
     text: line,
   }),
+  z.object({ kind: z.literal('seat-gauge'), cone: z.enum(gaugedCones), text: line }),
+  z.object({ kind: z.literal('end-type'), type: z.enum(endTypes), text: line }),
+  z.object({ kind: z.literal('crest-form'), crest: z.enum(['rounded', 'flat']), text: line }),
   z.object({ kind: z.literal('taper'), taper: z.enum(['tapered', 'straight']), text: line }),
+  z.object({ kind: z.literal('marking'), mark: z.enum(marks), text: line }),
+  z.object({ kind: z.literal('hand'), hand: z.enum(['right', 'left']), text: line }),
+  z.object({ kind: z.literal('cannot-tell'), of: z.enum(askableKinds), text: line }),
 ]);
 
-export const readingKind = z.enum([
-  'pitch-gauge',
-  'caliper-od',
-  'caliper-id',
-  'rule-od',
-  'tube-od',
-  'seat',
-  'flank',
-  'taper',
-]);
+const askable = z.enum(askableKinds);
 
 const threadCandidate = z.discriminatedUnion('system', [
   z.object({
@@ -114,18 +123,25 @@ const threadCandidate = z.discriminatedUnion('system', [
   z.object({ system: z.null(), probability: share }),
 ]);
 
-const connectionName = z.object({ family: word, size: word });
+const connectionEnd = z.object({
+  family: word,
+  size: word,
+  // The first sheets kept family and size alone.
+  end: z.enum(['male', 'female']).nullable().default(null),
+  form: word.nullable().default(null),
+  endTypes: z.array(z.enum(endTypes)).max(20).default([]),
+});
 
 export const conclusionSchema = z.object({
   threads: z.array(threadCandidate).max(1000),
-  connections: z.array(connectionName.extend({ probability: share })).max(1000),
+  connections: z.array(connectionEnd.extend({ probability: share })).max(1000),
   decision: z.object({
     state: z.enum(['settled', 'needs-reading', 'unlisted']),
     thread: word.nullable(),
-    connection: connectionName.nullable(),
+    connection: connectionEnd.nullable(),
     ask: z
       .object({
-        reading: readingKind,
+        reading: askable,
         why: text,
         gainBits: z.number(),
         // Left out of the code on a shared picture.
@@ -135,6 +151,10 @@ export const conclusionSchema = z.object({
           .default([]),
       })
       .nullable(),
+    missing: z
+      .object({ reading: askable, tools: z.array(z.enum(allTools)).max(20) })
+      .nullable()
+      .default(null),
   }),
   contradictions: z
     .array(
@@ -150,6 +170,11 @@ export const conclusionSchema = z.object({
     .max(101)
     .default([]),
   end: z.enum(['male', 'female']).nullable().default(null),
+  hand: z.enum(['right', 'left']).nullable().default(null),
+  nearest: z
+    .object({ thread: word, end: z.enum(['male', 'female']), offMm: mm })
+    .nullable()
+    .default(null),
 });
 
 export const referenceSchema = z.object({

@@ -26,6 +26,7 @@ export const iso8434part6: readonly Connection[] = sizes.flatMap(([size, dash]) 
       tradeName: '60° cone, G thread (BSPP)',
       size,
       end,
+      endTypes: end === 'male' ? ['fixed'] : ['swivel-nut'],
       dash,
       hoseBoreMm: dashMm(dash),
       thread: `G${size}`,

@@ -1,4 +1,4 @@
-import { type Connection, connection } from './connection';
+import { type Connection, connection, type EndType } from './connection';
 
 /** Metric port with a flat spot face, and its studs: form E (soft profile ring in the shoulder,
  *  ISO 9974-2) and form B (cutting edge, ISO 9974-3). From memory of ISO 9974-1:1996 Table 1;
@@ -30,13 +30,19 @@ export const iso9974: readonly Connection[] = sizes.flatMap(([d, pitch]) => {
     seat: 'flat-washer-face',
     source: d === 26 ? 'DIN 3852-1:2002 (from memory)' : source,
   } as const;
-  const male = { ...common, end: 'male', tradeName: 'flat-face stud end, metric' } as const;
+  const male = {
+    ...common,
+    end: 'male',
+    endTypes: ['stud'] as EndType[],
+    tradeName: 'flat-face stud end, metric',
+  } as const;
   return [
     connection({ ...male, form: 'E', sealing: 'face-ring' }),
     connection({ ...male, form: 'B', sealing: 'metal-edge' }),
     connection({
       ...common,
       end: 'female',
+      endTypes: ['port'],
       tradeName: 'flat-face port, metric',
       sealing: 'face-ring',
     }),

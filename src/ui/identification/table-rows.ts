@@ -1,40 +1,35 @@
+import type { ConnectionEnd } from '../../journey/6-candidates/candidate';
+import type { AlsoUsed } from '../../standards/also-used';
 import type { Connection } from '../../standards/connections/connection';
+import type { NeverJoin } from '../../standards/never-join';
 import type { Thread } from '../../standards/thread';
 import type { SectionDimensions } from './section-geometry';
 
 export interface Tables {
   readonly thread: (designation: string) => Thread | null;
-  readonly connection: (family: string, size: string, end: Connection['end']) => Connection | null;
-  /** What screws onto an end without belonging to it, as 'family size'. */
-  readonly neverWith: (own: Connection) => readonly string[];
-  /** Connections that use a thread, this end only, one per family. */
-  readonly users: (designation: string, end: Connection['end']) => readonly Connection[];
+  /** All rows that a known end may still be. */
+  readonly rows: (known: ConnectionEnd, thread: string | null) => readonly Connection[];
+  readonly neverJoin: (own: Connection) => NeverJoin;
+  readonly alsoUsed: (own: Connection) => readonly AlsoUsed[];
+  readonly aliases: (own: Connection) => readonly string[];
 }
 
 /** The tables load with the first screen that shows candidates, not with the page. */
 export async function loadTables(): Promise<Tables> {
-  const [{ findThread }, { connections }, { screwsOnButMustNot }] = await Promise.all([
-    import('../../standards/threads'),
-    import('../../standards/connections/connections'),
-    import('../../standards/look-alikes'),
-  ]);
+  const [{ findThread }, { rowsOf }, { neverJoin }, { alsoUsed }, { aliasesOf }] =
+    await Promise.all([
+      import('../../standards/threads'),
+      import('../../standards/connections/find-rows'),
+      import('../../standards/never-join'),
+      import('../../standards/also-used'),
+      import('../../standards/aliases'),
+    ]);
   return {
     thread: findThread,
-    connection: (family, size, end) =>
-      connections.find((c) => c.family === family && c.size === size && c.end === end) ??
-      connections.find((c) => c.family === family && c.size === size) ??
-      null,
-    neverWith: (own) => [
-      ...new Set(screwsOnButMustNot(own, connections).map((c) => `${c.family} ${c.size}`)),
-    ],
-    users: (designation, end) => {
-      const seen = new Set<string>();
-      return connections.filter((c) => {
-        const fresh = c.thread === designation && c.end === end && !seen.has(c.family);
-        if (fresh) seen.add(c.family);
-        return fresh;
-      });
-    },
+    rows: rowsOf,
+    neverJoin,
+    alsoUsed: (own) => (own.thread === null ? [] : alsoUsed(own.thread, own.end)),
+    aliases: aliasesOf,
   };
 }
 

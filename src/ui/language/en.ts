@@ -1,4 +1,5 @@
 import type { RefusalReason } from '../../journey/identification';
+import { tradeEn } from './trade/en';
 
 /** Words on the screen. Trade words stay; ours are explained by the picture beside them. */
 export const en = {
@@ -383,9 +384,9 @@ export const en = {
     tools: {
       rule: 'rule',
       caliper: 'caliper',
-      'pitch-gauge': 'pitch gauge',
-      'form-gauge': '55°/60° form gauge',
-      'seat-gauge': 'seat gauge',
+      'pitch-gauge': 'pitch gauge (blades)',
+      'form-gauge': '55°/60° form gauge (blades)',
+      'seat-gauge': 'seat gauge (blades)',
     },
     candidates: 'Threads that fit',
     connections: 'Connections that fit',
@@ -399,8 +400,8 @@ export const en = {
       likely: 'very likely',
       probable: 'probable',
       possible: 'possible',
-      unlikely: 'unlikely',
-      hardly: 'hardly',
+      unlikely: 'less likely',
+      hardly: 'unlikely',
     },
     evidence: {
       pitchFits: (delta: string) => `pitch fits within ${delta}`,
@@ -443,14 +444,14 @@ export const en = {
         how: 'Outside diameter of the tube that goes in, or the bore in the fitting that takes it. A caliper or a rule will do.',
       },
       seat: {
-        name: 'Seat',
+        name: 'Seat, by eye',
         title: 'Look at the end',
         how: 'Which drawing is like the end of this fitting? The heavy line is where it seals.',
       },
       flank: {
         name: 'Flank angle',
         title: 'Try a thread-form gauge',
-        how: 'Hold a 60° and a 55° gauge into the thread, along the axis, against the light. Which one shows no light along both flanks?',
+        how: 'Hold a 60° and a 55° blade into the thread, along the axis, against the light: a form gauge, or pitch gauges marked 60° and 55°. Which one shows no light along both flanks?',
       },
       taper: {
         name: 'Taper',
@@ -470,11 +471,12 @@ export const en = {
       'flat-face-o-ring': 'Flat face with an O-ring in a groove',
       'cone-37': 'Outside cone, 37° to the axis',
       'cone-45': 'Outside cone, 45° to the axis',
-      'cone-24': 'Inside cone, 24° in all',
-      'cone-60': 'Inside cone, 60° in all',
+      'cone-24': 'Inside cone, 24° included',
+      'cone-60': 'Inside cone, 60° included',
       'cone-30': 'Outside cone, 30° to the axis',
       'o-ring-at-hex': 'O-ring under the hex',
       'flat-washer-face': 'Flat face or washer under the hex',
+      'cone-inverted': 'Nut that presses on a flared tube',
       none: 'None of these: it seals on the thread',
     },
     /** The same seats, as the female end shows them. */
@@ -482,11 +484,12 @@ export const en = {
       'flat-face-o-ring': 'Flat sleeve in the nut, without a ring',
       'cone-37': 'Inside flare, 37° to the axis',
       'cone-45': 'Inside flare, 45° to the axis',
-      'cone-24': 'Cone in the nut pointing out, 24° in all',
-      'cone-60': 'Cone in the nut pointing out, 60° in all',
+      'cone-24': 'Cone in the nut pointing out, 24° included',
+      'cone-60': 'Cone in the nut pointing out, 60° included',
       'cone-30': 'Inside flare, 30° to the axis',
       'o-ring-at-hex': 'Chamfer for an O-ring at the mouth',
       'flat-washer-face': 'Flat face around the mouth',
+      'cone-inverted': 'Raised cone at the bottom of the port',
       none: 'None of these: it seals on the thread',
     },
     noTube: 'It takes no tube',
@@ -503,7 +506,7 @@ export const en = {
     female: 'Female: thread inside',
     pitch: 'Pitch, with a pitch gauge',
     od: 'Outside diameter over the crests',
-    id: 'Inside diameter over the crests',
+    id: 'Inside diameter across the crests (minor diameter)',
     with: 'Measured with',
     go: 'Identify',
   },
@@ -516,7 +519,7 @@ export const en = {
     size: 'Size',
     dash: 'Dash size',
     tube: 'Tube or hose',
-    mating: 'Goes with',
+    mating: 'Mates with',
     neverWith: 'Never join with',
     seat: 'Seat',
     seal: 'Seals by',
@@ -524,86 +527,15 @@ export const en = {
     hardness: 'Hardness',
     source: 'From',
     noORing: 'none',
-    shore: (value: string) => `${value} Shore A`,
+    shore: (value: string) => `${value} IRHD`,
     elastomers: 'Elastomer by fluid',
     elastomersNote:
-      'Names after ISO 1629. Common practice; when in doubt, the maker’s table decides.',
-    fluids: {
-      mineral: 'Mineral oil',
-      water: 'Water glycol, water',
-      phosphate: 'Phosphate ester',
-      ester: 'Synthetic ester (biodegradable)',
-      brake: 'Glycol brake fluid',
-      hot: 'Mineral oil above 100 °C',
-    },
+      'Names after ISO 1629, fluids after ISO 6743-4, tested after ISO 6072. Common practice; when in doubt, the maker’s table decides.',
     fluid: 'Fluid',
     suits: 'Suits',
-    avoid: 'Keep away',
+    avoid: 'Not suitable',
     assembly: 'Assembly',
     assemblyNote: 'Torques and turns: the maker’s data for this family and size.',
-    sealings: {
-      'face-seal': 'O-ring in the flat face',
-      flare: 'metal on metal, cone in flare',
-      'stud-o-ring': 'O-ring under the hex, in the chamfer of the port',
-      'face-ring': 'ring or edge on the flat face around the port',
-      'cone-24': 'cutting ring, or O-ring of a weld-on cone, in the 24° cone',
-      'cone-swivel': 'metal on metal, cone in cone',
-      taper: 'thread in thread, with sealant',
-      flange: 'O-ring in the flat face of the flange head',
-    },
-    mates: {
-      'face-seal': 'swivel nut with a flat sleeve of the same size',
-      flare: 'swivel nut over a flared tube, or hose swivel, of the same angle and size',
-      'stud-o-ring': 'port with the same thread and a chamfer for the ring',
-      'face-ring': 'port with the same thread and a flat machined face around it',
-      'cone-24':
-        'nut of the same series (light or heavy) with cutting ring and tube, or a hose end with a 24° cone',
-      'cone-swivel': 'swivel nut with the same thread and seat angle',
-      taper: 'female thread of the same standard',
-      flange: 'pad with four bolts and two half clamps of the same code and size',
-    },
-    steps: {
-      'face-seal': [
-        'Clean both faces. Put the O-ring into its groove, lightly oiled, not twisted.',
-        'Bring the flat sleeve against the face in line, and run the nut down by hand.',
-        'Hold the body with a second wrench and tighten to the maker’s torque.',
-      ],
-      flare: [
-        'Check flare and cone for scratches, cracks and a full ring of contact.',
-        'Oil threads and cone, and run the nut down by hand until the seats touch.',
-        'Hold the body and tighten by the maker’s flats from finger-tight, or torque. Never to cure a leak.',
-      ],
-      'stud-o-ring': [
-        'Inspect the port’s chamfer. Oil the O-ring and put it over the thread with a sleeve.',
-        'On an adjustable end, back the lock nut off fully and turn the washer to the top.',
-        'Screw in by hand until the washer touches, turn back at most one turn to point it, hold, and tighten the lock nut to the maker’s torque.',
-      ],
-      'face-ring': [
-        'Clean the flat around the port; no score may cross it.',
-        'Put the ring on (if this form has one), oil it, and screw in by hand square to the face.',
-        'Tighten to the maker’s torque.',
-      ],
-      'cone-24': [
-        'Cut the tube square, deburr, and seat it against the stop in the cone.',
-        'A new cutting ring is pre-assembled first, in a hardened tool, and its bite is checked.',
-        'Run the nut down by hand and tighten by the maker’s turn after it becomes firm.',
-      ],
-      'cone-swivel': [
-        'Check both cones for scratches and a full ring of contact.',
-        'Bring them together in line and run the nut down by hand.',
-        'Hold the body and tighten to the maker’s torque.',
-      ],
-      taper: [
-        'Clean both threads. Put sealant on the male thread, the first turn left free; dryseal threads take none but a lubricant.',
-        'Screw in by hand, then by wrench, usually one and a half to three turns more (common practice).',
-        'Never turn back to point it: it would leak. Into a straight port it must not go.',
-      ],
-      flange: [
-        'Clean both faces and put the O-ring into its groove, lightly oiled.',
-        'Set both half clamps and all four bolts by hand, with an even gap.',
-        'Tighten crosswise in steps to the maker’s torque, with bolts of the grade asked for.',
-      ],
-    },
     cautions: 'Before you undo or pressurise anything',
     caution: {
       pressure:
@@ -611,7 +543,8 @@ export const en = {
       mix: 'Never join two families because they screw together: what screws together need not hold or seal.',
       injection:
         'Never look for a leak with the hand. A jet too fine to see goes through skin; oil under the skin is an emergency for a surgeon, at once.',
-      gauge: 'Confirm the thread with a gauge before the line is put under pressure.',
+      gauge:
+        'Confirm the thread with a screw gauge (a ring for a male end, a plug for a female one) before the line is put under pressure.',
       authority:
         'The maker’s instructions, local rules and a licensed person’s judgement come before this page.',
     },
@@ -627,6 +560,7 @@ export const en = {
     numbers: 'Measured',
     readings: 'Readings',
   },
+  trade: tradeEn,
   drawer: {
     title: 'Drawer',
     lead: 'The sheets kept on this device.',
@@ -699,6 +633,12 @@ export const en = {
   },
   /** Keyed by the tables' own trade names. */
   tradeNames: {
+    '24° cone, very light series': '24° cone, very light series',
+    'compression fitting, inch': 'compression fitting, inch',
+    'parallel socket for taper pipe (Rp)': 'parallel socket for taper pipe (Rp)',
+    '24° cone, French gas series': '24° cone, French gas series',
+    'brake-line flare, metric': 'brake-line flare, metric',
+    'pressure-gauge end': 'pressure-gauge end',
     'O-ring face seal': 'O-ring face seal',
     '37° flare': '37° flare',
     '45° flare': '45° flare',
@@ -721,7 +661,7 @@ export const en = {
     'taper pipe (NPT)': 'taper pipe (NPT)',
     'dryseal taper pipe (NPTF)': 'dryseal taper pipe (NPTF)',
     'straight pipe swivel (NPSM)': 'straight pipe swivel (NPSM)',
-    'split flange head, code 61': 'split flange head, code 61',
-    'split flange head, code 62': 'split flange head, code 62',
+    'split flange head, code 61': 'split flange head, code 61 (3000 psi)',
+    'split flange head, code 62': 'split flange head, code 62 (6000 psi)',
   },
 };

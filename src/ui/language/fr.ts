@@ -1,4 +1,5 @@
 import type { Dictionary } from './dictionary';
+import { tradeFr } from './trade/fr';
 
 export const fr: Dictionary = {
   shell: {
@@ -6,7 +7,7 @@ export const fr: Dictionary = {
     nav: 'Écrans',
     measure: 'Mesurer',
     card: 'Carte',
-    drawer: 'Tiroir',
+    drawer: 'Mes fiches',
     standards: 'Tables',
     about: 'À propos',
     language: 'Langue',
@@ -15,7 +16,7 @@ export const fr: Dictionary = {
     workerDied:
       'La partie qui mesure s’est arrêtée et a été relancée. Votre photo est toujours là.',
     storageFull:
-      'Il n’y a plus de place pour la fiche sur cet appareil. Enregistrez-la, ou supprimez des fiches du tiroir.',
+      'Il n’y a plus de place pour la fiche sur cet appareil. Enregistrez-la, ou supprimez de mes fiches.',
     storageOff:
       'Le navigateur ne garde rien pour cette page. Enregistrez la fiche avant de partir.',
     close: 'Fermer',
@@ -36,7 +37,7 @@ export const fr: Dictionary = {
       },
       {
         title: 'Lire, ou relever une cote',
-        text: 'Quand deux filetages se ressemblent, un relevé au peigne ou au pied à coulisse tranche.',
+        text: 'Quand deux filetages se ressemblent, un relevé à la jauge ou au pied à coulisse le détermine.',
       },
     ],
     getCard: 'Obtenir la carte',
@@ -246,7 +247,7 @@ export const fr: Dictionary = {
     readings: 'relevés',
     state: 'État',
     states: {
-      settled: 'tranché',
+      settled: 'déterminé',
       'needs-reading': 'un relevé attendu',
       unlisted: 'dans aucune table',
       refused: 'non mesuré',
@@ -341,11 +342,11 @@ export const fr: Dictionary = {
     },
     help: 'Montrer à la main',
     helpText:
-      'Tirez les deux bouts sur l’axe du filetage : A au bout libre, B au dernier filet complet. Puis mesurez à nouveau.',
+      'Tirez les deux repères sur l’axe du filetage : A à l’extrémité libre, B au dernier filet complet. Puis mesurez à nouveau.',
     helpSide: 'Contour à utiliser',
     both: 'les deux côtés',
-    handleA: 'Bout A, bout libre du filetage',
-    handleB: 'Bout B, dernier filet complet',
+    handleA: 'Repère A, extrémité libre du filetage',
+    handleB: 'Repère B, dernier filet complet',
     undo: 'Annuler',
     redo: 'Rétablir',
     clear: 'Sans aide',
@@ -364,14 +365,14 @@ export const fr: Dictionary = {
     connection: 'Raccordement',
     noConnection: 'aucun listé',
     open: 'ouvert',
-    settledLead: 'Tranché.',
-    threadSettled: 'Le filetage est tranché ; le raccordement reste ouvert.',
+    settledLead: 'Déterminé.',
+    threadSettled: 'Le filetage est déterminé ; le raccordement reste ouvert.',
     needs: 'Un relevé aiderait le plus.',
     unlistedLead: 'Bien mesuré, mais dans aucune table d’ici.',
     unlistedText:
       'Ce peut être un filetage spécial. Vérifiez pas et diamètre avec des calibres avant de continuer.',
     conflict:
-      'Ceci contredit le reste. Les deux sont gardés ; rien n’est tranché avant qu’un autre relevé ne concorde.',
+      'Ceci contredit le reste. Les deux sont gardés ; rien n’est déterminé avant qu’un autre relevé ne concorde.',
     thePhoto: 'la photo',
     ask: 'Relevé demandé',
     why: 'Ce que dirait chaque résultat',
@@ -385,9 +386,9 @@ export const fr: Dictionary = {
     tools: {
       rule: 'règle',
       caliper: 'pied à coulisse',
-      'pitch-gauge': 'peigne à fileter',
-      'form-gauge': 'gabarit 55°/60°',
-      'seat-gauge': 'gabarit de siège',
+      'pitch-gauge': 'jauge de filetage (lames)',
+      'form-gauge': 'gabarit 55°/60° (lames)',
+      'seat-gauge': 'gabarit de siège (lames)',
     },
     candidates: 'Filetages possibles',
     connections: 'Raccordements possibles',
@@ -402,7 +403,7 @@ export const fr: Dictionary = {
       probable: 'probable',
       possible: 'possible',
       unlikely: 'peu probable',
-      hardly: 'guère',
+      hardly: 'improbable',
     },
     evidence: {
       pitchFits: (delta) => `le pas concorde à ${delta}`,
@@ -420,8 +421,8 @@ export const fr: Dictionary = {
   reading: {
     kinds: {
       'pitch-gauge': {
-        name: 'Peigne à fileter',
-        title: 'Essayez un peigne à fileter',
+        name: 'Jauge de filetage',
+        title: 'Essayez une jauge de filetage',
         how: 'Présentez les lames le long du filetage, dans l’axe, à contre-jour. La bonne ne laisse pas passer de lumière et ne bascule pas.',
       },
       'caliper-od': {
@@ -445,14 +446,14 @@ export const fr: Dictionary = {
         how: 'Diamètre extérieur du tube qui s’y monte, ou l’alésage qui le reçoit. Un pied à coulisse ou une règle suffit.',
       },
       seat: {
-        name: 'Siège',
-        title: 'Regardez le bout',
-        how: 'Quel dessin ressemble au bout de ce raccord ? Le trait fort marque l’étanchéité.',
+        name: 'Siège, à l’œil',
+        title: 'Regardez l’extrémité',
+        how: 'Quel dessin ressemble à l’extrémité de ce raccord ? Le trait fort marque l’étanchéité.',
       },
       flank: {
         name: 'Angle des flancs',
         title: 'Essayez un gabarit de forme',
-        how: 'Présentez un gabarit de 60° et un de 55° dans le filetage, dans l’axe, à contre-jour. Lequel ne laisse passer de lumière sur aucun flanc ?',
+        how: 'Présentez une lame de 60° et une de 55° dans le filetage, dans l’axe, à contre-jour : un gabarit de forme, ou des jauges de filetage ainsi marquées. Lequel ne laisse passer de lumière sur aucun flanc ?',
       },
       taper: {
         name: 'Conicité',
@@ -478,22 +479,24 @@ export const fr: Dictionary = {
       'flat-face-o-ring': 'Face plane avec joint torique dans une gorge',
       'cone-37': 'Cône extérieur, 37° à l’axe',
       'cone-45': 'Cône extérieur, 45° à l’axe',
-      'cone-24': 'Cône intérieur, 24° en tout',
-      'cone-60': 'Cône intérieur, 60° en tout',
+      'cone-24': 'Cône intérieur, 24° d’angle total',
+      'cone-60': 'Cône intérieur, 60° d’angle total',
       'cone-30': 'Cône extérieur, 30° à l’axe',
       'o-ring-at-hex': 'Joint torique sous l’hexagone',
       'flat-washer-face': 'Face plane ou rondelle sous l’hexagone',
+      'cone-inverted': 'Écrou qui serre un tube évasé',
       none: 'Rien de cela : étanche dans le filet',
     },
     femaleSeats: {
       'flat-face-o-ring': 'Douille plane dans l’écrou, sans joint',
-      'cone-37': 'Évasement intérieur, 37° à l’axe',
-      'cone-45': 'Évasement intérieur, 45° à l’axe',
-      'cone-24': 'Cône saillant dans l’écrou, 24° en tout',
-      'cone-60': 'Cône saillant dans l’écrou, 60° en tout',
-      'cone-30': 'Évasement intérieur, 30° à l’axe',
+      'cone-37': 'Cône femelle, 37° à l’axe',
+      'cone-45': 'Cône femelle, 45° à l’axe',
+      'cone-24': 'Cône saillant dans l’écrou, 24° d’angle total',
+      'cone-60': 'Cône saillant dans l’écrou, 60° d’angle total',
+      'cone-30': 'Cône femelle, 30° à l’axe',
       'o-ring-at-hex': 'Chanfrein pour joint torique à l’entrée',
       'flat-washer-face': 'Face plane autour de l’entrée',
+      'cone-inverted': 'Cône saillant au fond de l’orifice',
       none: 'Rien de cela : étanche dans le filet',
     },
     noTube: 'Il ne reçoit pas de tube',
@@ -508,25 +511,25 @@ export const fr: Dictionary = {
   readingsOnly: {
     title: 'D’après des relevés seuls',
     lead: 'Le pas et un diamètre suffisent pour commencer.',
-    end: 'Quel bout est-ce ?',
+    end: 'Quelle extrémité est-ce ?',
     male: 'Mâle : filetage extérieur',
     female: 'Femelle : filetage intérieur',
-    pitch: 'Pas, au peigne à fileter',
+    pitch: 'Pas, à la jauge de filetage',
     od: 'Diamètre extérieur sur les crêtes',
-    id: 'Diamètre intérieur sur les crêtes',
+    id: 'Diamètre intérieur entre les crêtes',
     with: 'Mesuré avec',
     go: 'Identifier',
   },
   result: {
     title: 'Résultat',
     back: 'Retour à l’identification',
-    notSettled: 'Pas encore tranché. Imprimé ainsi, c’est écrit.',
+    notSettled: 'Pas encore déterminé. Imprimé ainsi, c’est écrit.',
     thread: 'Filetage',
     family: 'Raccordement',
     size: 'Taille',
-    dash: 'Taille dash',
+    dash: 'Module (dash)',
     tube: 'Tube ou flexible',
-    mating: 'Va avec',
+    mating: 'S’assemble avec',
     neverWith: 'Ne jamais joindre à',
     seat: 'Siège',
     seal: 'Étanchéité par',
@@ -534,86 +537,15 @@ export const fr: Dictionary = {
     hardness: 'Dureté',
     source: 'Source',
     noORing: 'aucun',
-    shore: (value) => `${value} Shore A`,
+    shore: (value) => `${value} DIDC`,
     elastomers: 'Élastomère selon le fluide',
     elastomersNote:
-      'Noms selon ISO 1629. Usage courant ; en cas de doute, la table du fabricant décide.',
-    fluids: {
-      mineral: 'Huile minérale',
-      water: 'Eau glycolée, eau',
-      phosphate: 'Ester phosphorique',
-      ester: 'Ester synthétique (biodégradable)',
-      brake: 'Liquide de frein au glycol',
-      hot: 'Huile minérale au-dessus de 100 °C',
-    },
+      'Noms selon ISO 1629, fluides selon ISO 6743-4, essais selon ISO 6072. Usage courant ; en cas de doute, la table du fabricant décide.',
     fluid: 'Fluide',
     suits: 'Convient',
-    avoid: 'À écarter',
+    avoid: 'Ne convient pas',
     assembly: 'Montage',
     assemblyNote: 'Couples et angles : données du fabricant pour cette famille et cette taille.',
-    sealings: {
-      'face-seal': 'joint torique dans la face plane',
-      flare: 'métal sur métal, cône dans évasement',
-      'stud-o-ring': 'joint torique sous l’hexagone, dans le chanfrein de l’orifice',
-      'face-ring': 'bague ou arête sur la face plane autour de l’orifice',
-      'cone-24': 'bague coupante, ou joint torique d’un cône à souder, dans le cône de 24°',
-      'cone-swivel': 'métal sur métal, cône dans cône',
-      taper: 'filet dans filet, avec produit d’étanchéité',
-      flange: 'joint torique dans la face plane de la tête de bride',
-    },
-    mates: {
-      'face-seal': 'écrou tournant avec douille plane de même taille',
-      flare: 'écrou sur tube évasé, ou embout de flexible, de même angle et de même taille',
-      'stud-o-ring': 'orifice de même filetage avec chanfrein pour le joint',
-      'face-ring': 'orifice de même filetage avec face plane usinée autour',
-      'cone-24':
-        'écrou de la même série (légère ou lourde) avec bague coupante et tube, ou embout à cône de 24°',
-      'cone-swivel': 'écrou tournant de même filetage et de même angle de siège',
-      taper: 'filetage femelle de la même norme',
-      flange: 'plan à quatre vis et deux demi-brides de même série et de même taille',
-    },
-    steps: {
-      'face-seal': [
-        'Nettoyez les deux faces. Posez le joint dans sa gorge, légèrement huilé, sans le vriller.',
-        'Amenez la douille plane contre la face, bien alignée, et vissez l’écrou à la main.',
-        'Retenez le corps avec une seconde clé et serrez au couple du fabricant.',
-      ],
-      flare: [
-        'Vérifiez évasement et cône : ni rayure ni fissure, un anneau de contact complet.',
-        'Huilez filets et cône, et vissez l’écrou à la main jusqu’au contact des sièges.',
-        'Retenez le corps et serrez selon les pans à partir du serrage à la main, ou au couple, du fabricant. Jamais pour tarir une fuite.',
-      ],
-      'stud-o-ring': [
-        'Examinez le chanfrein de l’orifice. Huilez le joint et passez-le sur le filet avec une douille.',
-        'Sur un bout orientable, reculez à fond le contre-écrou, rondelle en haut.',
-        'Vissez à la main jusqu’à la rondelle, reculez d’un tour au plus pour orienter, tenez, et serrez le contre-écrou au couple du fabricant.',
-      ],
-      'face-ring': [
-        'Nettoyez la face autour de l’orifice ; aucune rayure ne doit la traverser.',
-        'Posez la bague (si cette forme en a une), huilez-la, et vissez à la main d’équerre à la face.',
-        'Serrez au couple du fabricant.',
-      ],
-      'cone-24': [
-        'Coupez le tube d’équerre, ébavurez-le, et poussez-le en butée dans le cône.',
-        'Une bague coupante neuve se pré-monte d’abord dans un outil trempé, et son entaille se vérifie.',
-        'Vissez l’écrou à la main et serrez de l’angle du fabricant à partir du point dur.',
-      ],
-      'cone-swivel': [
-        'Vérifiez les deux cônes : pas de rayure, un anneau de contact complet.',
-        'Réunissez-les bien alignés et vissez l’écrou à la main.',
-        'Retenez le corps et serrez au couple du fabricant.',
-      ],
-      taper: [
-        'Nettoyez les deux filets. Produit d’étanchéité sur le mâle, premier filet libre ; les filets étanches à sec n’ont qu’un lubrifiant.',
-        'Vissez à la main, puis à la clé, d’ordinaire un tour et demi à trois tours de plus (usage courant).',
-        'Ne revenez jamais en arrière pour orienter : cela fuirait. Jamais dans un orifice cylindrique.',
-      ],
-      flange: [
-        'Nettoyez les deux faces et posez le joint dans sa gorge, légèrement huilé.',
-        'Placez à la main les deux demi-brides et les quatre vis, jeu égal partout.',
-        'Serrez en croix par étapes au couple du fabricant, avec des vis de la classe demandée.',
-      ],
-    },
     cautions: 'Avant de desserrer ou de mettre sous pression',
     caution: {
       pressure:
@@ -621,7 +553,8 @@ export const fr: Dictionary = {
       mix: 'N’assemblez jamais deux familles parce qu’elles se vissent : cela ne prouve ni tenue ni étanchéité.',
       injection:
         'Ne cherchez jamais une fuite à la main. Un jet invisible traverse la peau ; de l’huile sous la peau est une urgence chirurgicale immédiate.',
-      gauge: 'Confirmez le filetage avec un calibre avant de mettre la conduite sous pression.',
+      gauge:
+        'Confirmez le filetage avec un calibre fileté (bague pour un mâle, tampon pour une femelle) avant de mettre la conduite sous pression.',
       authority:
         'Les instructions du fabricant, les règles locales et l’avis d’une personne habilitée priment sur cette page.',
     },
@@ -637,8 +570,9 @@ export const fr: Dictionary = {
     numbers: 'Mesuré',
     readings: 'Relevés',
   },
+  trade: tradeFr,
   drawer: {
-    title: 'Tiroir',
+    title: 'Mes fiches',
     lead: 'Les fiches gardées sur cet appareil.',
     empty: 'Rien encore. Mesurez une photo, ou ouvrez une fiche reçue.',
     search: 'Chercher',
@@ -656,9 +590,9 @@ export const fr: Dictionary = {
     importBad: 'Ce fichier ne contient aucune fiche qui puisse s’ouvrir.',
     used: (used) => `${used} utilisés sur cet appareil`,
     persist: 'Garder même si la place manque',
-    persisted: 'Le navigateur a promis de garder le tiroir.',
+    persisted: 'Le navigateur a promis de garder mes fiches.',
     notPersisted:
-      'Le navigateur peut vider le tiroir si la place manque. Enregistrez ce qui compte.',
+      'Le navigateur peut vider « Mes fiches » si la place manque. Enregistrez ce qui compte.',
     untitled: 'Non identifié',
     noMatch: 'Aucune fiche ne répond à cette recherche.',
   },
@@ -681,7 +615,7 @@ export const fr: Dictionary = {
       source: 'Source',
       family: 'Famille',
       size: 'Taille',
-      end: 'Bout',
+      end: 'Extrémité',
       tube: 'Tube',
       thread: 'Filetage',
       seat: 'Siège',
@@ -696,7 +630,7 @@ export const fr: Dictionary = {
   about: {
     title: 'À propos',
     text: [
-      'Crestwise mesure un filetage sur une photo et dit quel raccordement hydraulique c’est, ou quel relevé trancherait.',
+      'Crestwise mesure un filetage sur une photo et dit quel raccordement hydraulique c’est, ou quel relevé le déterminerait.',
       'Les photos sont mesurées dans cette page, sur cet appareil. Rien n’est envoyé.',
       'Chaque nombre porte son incertitude. Quand la photo ne suffit pas, la page demande ou s’abstient.',
     ],
@@ -710,6 +644,12 @@ export const fr: Dictionary = {
       'Cette fiche vient d’une version plus récente. Rechargez cette page, puis ouvrez-la de nouveau.',
   },
   tradeNames: {
+    '24° cone, very light series': 'cône 24°, série très légère',
+    'compression fitting, inch': 'raccord à olive, pouces',
+    'parallel socket for taper pipe (Rp)': 'femelle cylindrique pour R (Rp)',
+    '24° cone, French gas series': 'cône 24°, série gaz',
+    'brake-line flare, metric': 'évasement de frein, métrique',
+    'pressure-gauge end': 'raccord de manomètre',
     'O-ring face seal': 'face plane à joint torique',
     '37° flare': 'évasement 37°',
     '45° flare': 'évasement 45°',
@@ -729,10 +669,10 @@ export const fr: Dictionary = {
     '30° seat, G thread': 'siège 30°, filetage G',
     '30° seat, metric thread': 'siège 30°, filetage métrique',
     'taper pipe (BSPT)': 'gaz conique (BSPT)',
-    'taper pipe (NPT)': 'gaz conique (NPT)',
+    'taper pipe (NPT)': 'NPT conique',
     'dryseal taper pipe (NPTF)': 'conique étanche à sec (NPTF)',
     'straight pipe swivel (NPSM)': 'écrou tournant cylindrique (NPSM)',
-    'split flange head, code 61': 'tête de bride, série 61',
-    'split flange head, code 62': 'tête de bride, série 62',
+    'split flange head, code 61': 'tête de bride, code 61 (3000 psi)',
+    'split flange head, code 62': 'tête de bride, code 62 (6000 psi)',
   },
 };

@@ -1,6 +1,7 @@
 import type { Tool } from '../../journey/7-next-reading/next-reading';
 import type { SheetWithPhotos } from '../../journey/8-sheet/sheet-file';
 import type { CounterAnswer, Sheet, Shot } from '../../journey/8-sheet/sheet-schema';
+import { connectionTitle } from '../identification/connection-words';
 
 export type { CounterAnswer, Sheet, SheetWithPhotos, Shot, Tool };
 
@@ -18,8 +19,6 @@ export function nameOf(sheet: Pick<Sheet, 'conclusion'>): string | null {
   if (decision.state === 'unlisted') return null;
   const likeliest = threads.find((candidate) => candidate.system !== null);
   const thread = decision.thread ?? (likeliest?.system ? `${likeliest.designation} ?` : null);
-  if (!thread) return null;
-  return decision.connection
-    ? `${thread} · ${decision.connection.family} ${decision.connection.size}`
-    : thread;
+  if (!thread) return decision.connection && connectionTitle(decision.connection);
+  return decision.connection ? `${thread} · ${connectionTitle(decision.connection)}` : thread;
 }
