@@ -3,14 +3,16 @@ import { parseArgs } from 'node:util';
 import type { Identification, MeasureOptions } from '../journey/identification';
 import { identifyPhoto } from '../journey/identify';
 import { pathFrom, runCommand, UsageError } from './arguments';
-import { identificationJson } from './identification-json';
+import { type Expected, expectedThread } from './expected-thread';
+import { identificationJson, resolvedMajor } from './identification-json';
 import { identificationText } from './identification-text';
 import { measureOptions } from './measure-options';
 import { nodeDecoders } from './node-decoders';
 import { loadNodeVision } from './node-vision';
+import { wearText } from './wear-text';
 
 const usage =
-  'npm run --silent measure -- [--json] [--reading KIND=VALUE]… [--ruler x1,y1,x2,y2,MM] [--bars MM150,MM100] PHOTO…';
+  'npm run --silent measure -- [--json] [--reading KIND=VALUE]… [--ruler x1,y1,x2,y2,MM] [--bars MM150,MM100] [--expect THREAD [--class CLASS]] PHOTO…';
 
 async function main(): Promise<number> {
   const { values, positionals } = parseArgs({
@@ -20,15 +22,18 @@ async function main(): Promise<number> {
       reading: { type: 'string', multiple: true },
       ruler: { type: 'string' },
       bars: { type: 'string' },
+      expect: { type: 'string' },
+      class: { type: 'string' },
     },
   });
   if (positionals.length === 0) throw new UsageError('Name at least one photo.');
   const options = measureOptions(values);
+  const expected = expectedThread(values);
   let faults = 0;
   for (const photo of positionals) {
     const answer = await identifyFile(photo, options);
     if (answer === null) faults++;
-    console.log((values.json ? asJson : asText)(photo, answer));
+    console.log((values.json ? asJson : asText)(photo, answer, expected));
   }
   return faults > 0 ? 1 : 0;
 }
@@ -59,13 +64,17 @@ const fault = {
   advice: 'Crestwise itself failed on this photo: try another, and report this one.',
 };
 
-function asJson(photo: string, answer: Identification | null): string {
+function asJson(photo: string, answer: Identification | null, expected: Expected | null): string {
   return JSON.stringify(
-    answer ? identificationJson(photo, answer) : { photo, outcome: 'refused', refusal: fault },
+    answer
+      ? identificationJson(photo, answer, expected)
+      : { photo, outcome: 'refused', refusal: fault },
   );
 }
 
-function asText(photo: string, answer: Identification | null): string {
+function asText(photo: string, answer: Identification | null, expected: Expected | null): string {
+  if (answer?.outcome === 'measured' && expected)
+    return `${identificationText(photo, answer)}${wearText(expected, answer, resolvedMajor(answer.measurement))}`;
   return answer
     ? identificationText(photo, answer)
     : `${photo}\n  not measured (${fault.reason}): ${fault.advice}\n`;

@@ -2,6 +2,7 @@ import type { ThreadMeasurement } from './5-measurement/thread-measurement';
 import type { Reading } from './6-candidates/reading';
 import type { Conclusion } from './7-next-reading/decision';
 import type { CrestProfile, Overlay, PhotoPoint } from './overlay';
+import type { CrestHeight } from './wear/crest-heights';
 
 export type RefusalReason =
   | 'no-card'
@@ -32,6 +33,8 @@ export interface Measured {
   readonly measurement: ThreadMeasurement;
   readonly overlay: Overlay;
   readonly profile: CrestProfile;
+  /** None beside a rule: without a pose a single crest says nothing. */
+  readonly crests: readonly CrestHeight[];
   readonly conclusion: Conclusion;
   /** Things the reader should know: one-sided outline, bowed card, unchecked print … */
   readonly notes: readonly Note[];

@@ -15,6 +15,7 @@ import { measureByRuler } from './measure-by-ruler';
 import type { Overlay } from './overlay';
 import { cardOverlay, crestProfile, threadOverlay } from './overlay-of';
 import { stopwatch } from './stopwatch';
+import { crestHeights } from './wear/crest-heights';
 
 export interface Tools {
   readonly vision: Vision;
@@ -47,7 +48,13 @@ export async function identifyPhoto(
     if (!byRuler.ok) return refused(byRuler);
     clock.enter('candidates');
     const conclusion = conclude(byRuler.value.measurement, options.readings);
-    return { outcome: 'measured', ...byRuler.value, conclusion, timingsMs: clock.timings() };
+    return {
+      outcome: 'measured',
+      ...byRuler.value,
+      crests: [],
+      conclusion,
+      timingsMs: clock.timings(),
+    };
   }
 
   clock.enter('card-pose');
@@ -99,6 +106,12 @@ export async function identifyPhoto(
     measurement,
     overlay: threadOverlay(photo.value, found.value, solved.value),
     profile: crestProfile(solved.value),
+    crests: crestHeights(
+      solved.value.points,
+      solved.value.fit,
+      solved.value.zone,
+      measurement.majorDiameterMm.u,
+    ),
     conclusion,
     notes: notesOn(photo.value, found.value, solved.value, fitting.value.field, options),
     timingsMs: clock.timings(),

@@ -73,6 +73,7 @@ function answer(over: {
       crests: [],
     },
     profile: { axialMm: [], leftMm: [], rightMm: [], leftFitMm: [], rightFitMm: [] },
+    crests: [],
     conclusion: {
       threads: [],
       connections: [],

@@ -115,18 +115,18 @@ export interface CardShape {
   readonly uAspect: number;
   /** Prior standard deviation of the bow: rise at `bowAtMm`, mm. */
   readonly uBowMm: number;
+  /** How far each edge of a reference that has but a few lies off its nominal place, and leans at its
+   *  ends, mm: worn, cut, curled, or shifted by what it borders on. `EdgePoint.markerId` says which edge,
+   *  from 0. None for a card of many markers. */
+  readonly edges?: { readonly count: number; readonly uMm: number; readonly uLeanMm: number };
 }
-
-/** At which distance people hold a phone: 15 to 60 cm for most (common practice). It is what is left
- *  where neither EXIF nor a tilt tells the focal length. */
-const usualDistanceMm = 300;
-const uLnDistance = 0.45;
 
 const uInsetPriorPx = 0.5;
 const insetAt = cameraParameters;
 const aspectAt = insetAt + 1;
 const bowAt = aspectAt + 1;
-const priors = 10;
+const edgesAt = bowAt + 3;
+const priors = 9;
 
 /** Joint least squares of lens, pose and bow on edge points of the reference. Residuals are distances
  *  across each side over their σ, Huber beyond 2.5 σ; priors are residuals. The bow is always free: a
@@ -143,11 +143,25 @@ export function fitCamera(
   const bowOf = (p: ArrayLike<number>): Bow => [p[bowAt], p[bowAt + 1], p[bowAt + 2]];
   const sigma = Float64Array.from(points, (p) => Math.hypot(p.uPx, 0.03));
   const uBow = bowPriorScale.map((k) => k * shape.uBowMm);
-  const lnDistance = portable.log(prior.fPx / usualDistanceMm);
   const n = points.length;
-  const count = n + priors;
+  const edges = shape.edges?.count ?? 0;
+  const count = n + priors + 2 * edges;
+  const asBegun = parametersOf(start, prior);
+  /** An edge's own offset in the photo: the scale hardly changes while the pose settles. */
+  const pxPerMm = portable.exp(asBegun[9]);
+  const { uMm: uEdge, uLeanMm: uLean } = shape.edges ?? { uMm: 1, uLeanMm: 1 };
+  const along = Float64Array.from(points, (p) => p.alongEdge ?? 0);
   let scale = givenScale ?? 1;
   let sides = facing(points, start, shape);
+  const pixelsOff = (p: Float64Array, out: Float64Array) => {
+    across(cameraOf(p), sides, p[aspectAt], bowOf(p), out);
+    for (let i = 0; i < n; i++) out[i] += p[insetAt];
+    if (edges === 0) return;
+    for (let i = 0; i < n; i++) {
+      const e = edgesAt + points[i].markerId;
+      out[i] += (p[e] + p[e + edges] * along[i]) * pxPerMm;
+    }
+  };
   const fit = (parameters: ArrayLike<number>) =>
     leastSquares({
       parameters,
@@ -155,20 +169,26 @@ export function fitCamera(
       loss: 'huber',
       lossScale: 2.5,
       lossCount: n,
+      // A fit whose scale is given is one of many that are compared by their costs, which are of order 10.
+      tolerance: givenScale === undefined ? 1e-10 : 1e-6,
+      maxIterations: givenScale === undefined ? 50 : 30,
       residuals: (p, out) => {
-        across(cameraOf(p), sides, p[aspectAt], bowOf(p), out);
-        for (let i = 0; i < n; i++) out[i] = (out[i] + p[insetAt]) / (sigma[i] * scale);
+        pixelsOff(p, out);
+        for (let i = 0; i < n; i++) out[i] /= sigma[i] * scale;
         out[n] = p[0] / prior.uLnF;
         out[n + 1] = p[1];
         out[n + 2] = p[2];
         out[n + 3] = p[3] / prior.uK1;
-        out[n + 4] = (lnDistance + p[0] - p[9]) / uLnDistance;
-        out[n + 5] = p[insetAt] / uInsetPriorPx;
-        out[n + 6] = p[aspectAt] / shape.uAspect;
+        out[n + 4] = p[insetAt] / uInsetPriorPx;
+        out[n + 5] = p[aspectAt] / shape.uAspect;
         const [xx, xy, yy] = bowOf(p);
-        out[n + 7] = (xx + yy) / uBow[0];
-        out[n + 8] = (xx - yy) / uBow[1];
-        out[n + 9] = xy / uBow[2];
+        out[n + 6] = (xx + yy) / uBow[0];
+        out[n + 7] = (xx - yy) / uBow[1];
+        out[n + 8] = xy / uBow[2];
+        for (let e = 0; e < edges; e++) {
+          out[n + priors + e] = p[edgesAt + e] / uEdge;
+          out[n + priors + edges + e] = p[edgesAt + edges + e] / uLean;
+        }
       },
       jacobian: (p, out) => {
         out.fill(0);
@@ -189,30 +209,41 @@ export function fitCamera(
         set(1, 1, 1);
         set(2, 2, 1);
         set(3, 3, 1 / prior.uK1);
-        set(4, 0, 1 / uLnDistance);
-        set(4, 9, -1 / uLnDistance);
-        set(5, insetAt, 1 / uInsetPriorPx);
-        set(6, aspectAt, 1 / shape.uAspect);
-        set(7, bowAt, 1 / uBow[0]);
-        set(7, bowAt + 2, 1 / uBow[0]);
-        set(8, bowAt, 1 / uBow[1]);
-        set(8, bowAt + 2, -1 / uBow[1]);
-        set(9, bowAt + 1, 1 / uBow[2]);
+        set(4, insetAt, 1 / uInsetPriorPx);
+        set(5, aspectAt, 1 / shape.uAspect);
+        set(6, bowAt, 1 / uBow[0]);
+        set(6, bowAt + 2, 1 / uBow[0]);
+        set(7, bowAt, 1 / uBow[1]);
+        set(7, bowAt + 2, -1 / uBow[1]);
+        set(8, bowAt + 1, 1 / uBow[2]);
+        if (edges === 0) return;
+        for (let e = 0; e < edges; e++) {
+          set(priors + e, edgesAt + e, 1 / uEdge);
+          set(priors + edges + e, edgesAt + edges + e, 1 / uLean);
+        }
+        for (let i = 0; i < n; i++) {
+          const e = edgesAt + points[i].markerId;
+          const weight = pxPerMm / (sigma[i] * scale);
+          out[e * count + i] = weight;
+          out[(e + edges) * count + i] = weight * along[i];
+        }
       },
     });
-  const first = fit([...parametersOf(start, prior), 0, 0, ...flat]).parameters;
+  const offAt = (p: Float64Array) => {
+    const out = new Float64Array(n);
+    pixelsOff(p, out);
+    return out;
+  };
+  let solved = fit([...asBegun, 0, 0, ...flat, ...Array.from({ length: 2 * edges }, () => 0)]);
   // Scatter beyond the edge fits' own u, shared along a side, widens everything: the second fit
   // weighs image against priors with it.
-  const seen = new Float64Array(n);
-  sides = facing(points, cameraOf(first), shape);
-  across(cameraOf(first), sides, first[aspectAt], bowOf(first), seen);
-  const scatter = scatterOf(
-    points,
-    seen.map((d) => d + first[insetAt]),
-    sigma,
-  );
-  scale = givenScale ?? scatter.scale;
-  const { parameters: p, covariance: all, cost } = fit(first);
+  const scatter = scatterOf(points, offAt(solved.parameters), sigma);
+  if (givenScale === undefined) {
+    scale = scatter.scale;
+    sides = facing(points, cameraOf(solved.parameters), shape);
+    solved = fit(solved.parameters);
+  }
+  const { parameters: p, covariance: all, cost } = solved;
   const k = p.length;
   const of = (i: number, j: number) => all[i * k + j];
   return {

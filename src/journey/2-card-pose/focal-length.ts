@@ -1,15 +1,46 @@
 import * as portable from '../../quantity/portable-math';
-import { type CameraFit, cameraFrom } from './fit-camera';
+import { diagonal35Mm } from '../1-photo/photo';
+import { type CameraFit, cameraFrom, type LensPrior } from './fit-camera';
 
 /** Stated whole millimetres and rounded marketing values are good to about 3 % (design, section 3): taken as
  *  bounds, any place between them as likely (JCGM 100:2008, 4.3.7). */
-export const uLnExif = 0.03 / Math.sqrt(3);
+const uLnExif = 0.03 / Math.sqrt(3);
 /** Phones from 13 to 120 mm equivalent, most near 26 or 50. */
-export const typicalF35Mm = 38;
-export const uLnUnknown = 0.5;
+const typicalF35Mm = 38;
+const uLnTypical = 0.5;
+/** At which distance people hold a phone: 15 to 60 cm for most (common practice). */
+const uLnDistance = 0.45;
 /** How often a crop or zoom has changed the angle of view behind EXIF's back: seldom (common practice:
  *  taken for 2 %), so that only a card which clearly says otherwise is believed. */
 const wrongStatements = 0.02;
+
+/** What is believed of a camera's focal length before its photo is looked at: as EXIF states it, and from
+ *  what phones have and how far from the reference they are held. The photo's scale ties the two of
+ *  these together: f = px per mm · distance. */
+export function lensPriors(
+  { width, height }: { readonly width: number; readonly height: number },
+  f35Mm: number | null,
+  pxPerMm: number,
+  usualDistanceMm: number,
+): { readonly stated: LensPrior | null; readonly open: LensPrior } {
+  const lens = (fPx: number, uLnF: number): LensPrior => ({
+    fPx,
+    uLnF,
+    cx: (width - 1) / 2,
+    cy: (height - 1) / 2,
+    uCentrePx: 0.003 * Math.max(width, height),
+    uK1: 0.05,
+  });
+  const perF35 = Math.hypot(width, height) / diagonal35Mm;
+  const [a, b] = [1 / uLnTypical ** 2, 1 / uLnDistance ** 2];
+  const lnF =
+    (a * portable.log(perF35 * typicalF35Mm) + b * portable.log(pxPerMm * usualDistanceMm)) /
+    (a + b);
+  return {
+    stated: f35Mm === null ? null : lens(perF35 * f35Mm, uLnExif),
+    open: lens(portable.exp(lnF), 1 / Math.sqrt(a + b)),
+  };
+}
 
 /** Whether the card, asked alone, might find another focal length than the one stated. Were the fit
  *  linear, its own answer would lie from the stated one by z = Δ/√(u² − v), Δ and v the shift and

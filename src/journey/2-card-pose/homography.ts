@@ -95,3 +95,11 @@ function unit(v: readonly [number, number, number]): [number, number, number] {
   const n = Math.hypot(...v);
   return [v[0] / n, v[1] / n, v[2] / n];
 }
+
+/** Pixels per mm at a place of the plane: the root of the area that a square millimetre takes. */
+export function scaleAt(H: ArrayLike<number>, x: number, y: number): number {
+  const w = H[6] * x + H[7] * y + H[8];
+  const [u, v] = [(H[0] * x + H[1] * y + H[2]) / w, (H[3] * x + H[4] * y + H[5]) / w];
+  const det = (H[0] - u * H[6]) * (H[4] - v * H[7]) - (H[1] - u * H[7]) * (H[3] - v * H[6]);
+  return Math.sqrt(Math.abs(det)) / Math.abs(w);
+}

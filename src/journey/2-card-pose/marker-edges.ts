@@ -15,6 +15,8 @@ export interface EdgePoint {
   readonly onCard: Vec3;
   /** Unit normal of the side on the card, pointing out of the marker. */
   readonly outward: Vec3;
+  /** Between the ends of its edge, −1 … 1; for references of few edges. */
+  readonly alongEdge?: number;
   readonly measured: PhotoPoint;
   readonly uPx: number;
   readonly blurPx: number;

@@ -1,20 +1,12 @@
 import * as portable from '../../quantity/portable-math';
 import { card, markers } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
-import { diagonal35Mm } from '../1-photo/photo';
 import type { PhotoPoint } from '../overlay';
 import { posed, tiltRad, type Vec3 } from './camera';
 import { type EdgeResponse, edgeResponse } from './edge-response';
-import { type CameraFit, type CardShape, fitCamera, type LensPrior } from './fit-camera';
-import {
-  mayContradict,
-  mixed,
-  typicalF35Mm,
-  uLnExif,
-  uLnUnknown,
-  weightOfStatement,
-} from './focal-length';
-import { homography, poseFromHomography } from './homography';
+import { type CameraFit, type CardShape, fitCamera } from './fit-camera';
+import { lensPriors, mayContradict, mixed, weightOfStatement } from './focal-length';
+import { homography, poseFromHomography, scaleAt } from './homography';
 import { type EdgePoint, markerEdges } from './marker-edges';
 
 export interface DetectedMarker {
@@ -39,6 +31,9 @@ const uPrinterAspect = 0.001;
 /** Rise of a sheet at `bowAtMm`, standard deviation: 0.3 to 0.4 mm is usual (common practice); wider, since
  *  three independent numbers count the one rise of a cylinder twice over. */
 const uSheetBowMm = 0.6;
+
+/** From which the card fills most of a photo (common practice). */
+const usualDistanceMm = 300;
 
 export interface PrintScale {
   readonly x: number;
@@ -98,19 +93,8 @@ export function poseFromMarkers(
   });
   const H = homography(corners);
   if (!H) return null;
-  const diagonalPx = Math.hypot(grey.width, grey.height);
-  const cx = (grey.width - 1) / 2;
-  const cy = (grey.height - 1) / 2;
-  const lens = (f35: number, uLnF: number): LensPrior => ({
-    fPx: (f35 / diagonal35Mm) * diagonalPx,
-    uLnF,
-    cx,
-    cy,
-    uCentrePx: 0.003 * Math.max(grey.width, grey.height),
-    uK1: 0.05,
-  });
-  const open = lens(typicalF35Mm, uLnUnknown);
-  const stated = f35Mm === null ? null : lens(f35Mm, uLnExif);
+  const pxPerMm = scaleAt(H, card.widthMm / 2, card.heightMm / 2);
+  const { stated, open } = lensPriors(grey, f35Mm, pxPerMm, usualDistanceMm);
   const shape: CardShape = {
     scaleX: scale.x,
     scaleY: scale.y,
@@ -121,7 +105,7 @@ export function poseFromMarkers(
 
   // A wrong focal length bends the first pose; the corners straighten it before sides are sought.
   const first = stated ?? open;
-  const start = posed(poseFromHomography(H, first.fPx, cx, cy));
+  const start = posed(poseFromHomography(H, first.fPx, first.cx, first.cy));
   let fit = fitCamera(cornerPoints(detected), start, first, shape);
   let points: EdgePoint[] = [];
   for (const reachMm of [1.9, 1.5]) {

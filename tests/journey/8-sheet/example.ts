@@ -121,6 +121,7 @@ export async function exampleSheet(): Promise<{
         leftFitMm: [8.6, 8.4, 8.1],
         rightFitMm: [8.2, 8.4, 8.6],
       },
+      crests: [],
       notes: ['few-markers'],
     },
     options: { ...defaultOptions, bars: { horizontalMm: 149.8, verticalMm: 100.1, uMm: 0.1 } },

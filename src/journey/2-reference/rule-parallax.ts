@@ -1,0 +1,45 @@
+import type { Estimate } from '../../quantity/estimate';
+import * as portable from '../../quantity/portable-math';
+
+/** Half the height of what a fitting rests on over its thread's major diameter: a thread or shank that is
+ *  the largest round comes to 0.5, a hex to 0.55 … 0.85 (ISO 4017 and connectors' wrench sizes, common
+ *  practice). Rectangular between the bounds (JCGM 100:2008, 4.3.7). */
+const heightOverDiameter = { from: 0.5, to: 0.85 };
+
+/** Height of a thread's axis over the table, from what the photo shows beside a rule: the hex where one is
+ *  seen, else what fittings are like. `hexAcrossFlatsMm` is as measured at the axis. */
+export function axisHeightPrior(
+  majorDiameterMm: number,
+  hexAcrossFlatsMm: Estimate | null,
+): Estimate {
+  if (hexAcrossFlatsMm) return { value: hexAcrossFlatsMm.value / 2, u: hexAcrossFlatsMm.u / 2 };
+  const { from, to } = heightOverDiameter;
+  return {
+    value: ((from + to) / 2) * majorDiameterMm,
+    u: ((to - from) / (2 * Math.sqrt(3))) * majorDiameterMm,
+  };
+}
+
+export interface RuleScene {
+  /** ln of the camera's distance from the rule's face, mm, and its standard uncertainty. */
+  readonly lnDistance: Estimate;
+  /** The rule's face over the table: steel rules are 0.5 to 1 mm thick, folding ones up to 3 (common
+   *  practice). */
+  readonly faceMm: Estimate;
+  /** The axis over the table. */
+  readonly axisMm: Estimate;
+}
+
+/** What a length in the axis's plane has to be multiplied by when it was taken with the scale of the rule's
+ *  face: 1 − a/Z, a the axis over the face. Mean and u over what is not known; 1/Z of a distance known
+ *  by its logarithm has mean e^(−μ + σ²/2) and relative variance e^σ² − 1. */
+export function ruleParallax({ lnDistance, faceMm, axisMm }: RuleScene): Estimate {
+  const over = axisMm.value - faceMm.value;
+  const uOver = Math.hypot(axisMm.u, faceMm.u);
+  const variance = lnDistance.u ** 2;
+  const inverse = portable.exp(-lnDistance.value + variance / 2);
+  const uInverse = inverse * Math.sqrt(portable.exp(variance) - 1);
+  // Of a product of two independent numbers: both vary at once.
+  const u = Math.hypot(over * uInverse, inverse * uOver, uInverse * uOver);
+  return { value: 1 - over * inverse, u };
+}

@@ -1,0 +1,241 @@
+import * as portable from '../../quantity/portable-math';
+import type { Unrolled } from './unrolled-surface';
+
+/** A period of the unrolled surface, and what speaks for it. Found without the outline: on photos whose axis is
+ *  known it is right where shadows and highlights mislead the outline. Not yet part of the journey. */
+export interface SurfacePeriod {
+  readonly periodMm: number;
+  /** How far the pattern climbs from row to row, periods per turn: +1 for a right-hand thread of one
+   *  start about a true axis, −1 for a left-hand one, 0 for rings; an axis turned by α adds
+   *  2πRα/period. */
+  readonly climb: number;
+  /** Share of the surface's variance in the period's harmonics that climb together, 0…1. */
+  readonly score: number;
+}
+
+/** Under the window, which fades towards its ends. */
+const fewestTurns = 3.5;
+/** Harmonics of the period that are looked at. */
+const harmonics = 6;
+/** Climbs that are tried, periods per turn. */
+const mostClimb = 4;
+const climbSteps = 33;
+/** Shares of the rows by which rows lie apart whose phases are compared: 10 to 45 degrees. */
+const baselines = [1 / 16, 1 / 8, 1 / 5, 2 / 7];
+/** Periods whose multiples and fractions are looked at. */
+const peaksKept = 8;
+const refinedPeriods = 7;
+const fractions = [0.5, 1, 2, 3];
+/** Fewest samples to a wave. */
+const samplesPerWave = 3.2;
+
+/** Periods of the surface, likeliest first: peaks of the rows' summed spectra, their multiples and
+ *  halves, each scored by the energy of its harmonics in all rows as far as they climb together.
+ *  `range` bounds the period, mm. */
+export function surfacePeriods(
+  view: Unrolled,
+  range: { readonly fromMm: number; readonly toMm: number },
+): SurfacePeriod[] {
+  const surface = windowed(view);
+  if (!surface) return [];
+  const { lengthMm } = surface;
+  const shortest = Math.max(range.fromMm / 2, samplesPerWave * view.stepMm);
+  const longest = Math.min(range.toMm, lengthMm / fewestTurns);
+  if (!(longest > shortest)) return [];
+  const step = 1 / (5 * lengthMm);
+  const frequencies: number[] = [];
+  for (let f = 1 / longest; f <= 1 / shortest; f += step) frequencies.push(f);
+  const energy = frequencies.map((f) => power(amplitudes(surface, f)));
+  const peaks = energy
+    .map((e, i) => ({ e, i }))
+    .filter(({ e, i }) => e > (energy[i - 1] ?? 0) && e >= (energy[i + 1] ?? 0))
+    .sort((a, b) => b.e - a.e)
+    .slice(0, peaksKept)
+    .map(({ i }) => 1 / topOf(frequencies, energy, i));
+  const found: SurfacePeriod[] = [];
+  for (const peak of peaks)
+    for (const fraction of fractions) {
+      const periodMm = peak * fraction;
+      if (periodMm < range.fromMm || periodMm > longest) continue;
+      if (found.some((q) => Math.abs(q.periodMm / periodMm - 1) < 0.004)) continue;
+      found.push(scored(surface, periodMm));
+    }
+  return distinct(
+    found
+      .sort((a, b) => b.score - a.score)
+      .slice(0, refinedPeriods)
+      .map((q) => refined(surface, q.periodMm))
+      .sort((a, b) => b.score - a.score),
+  );
+}
+
+/** How well a wave's pattern holds over a stretch of the view, as `SurfacePeriod.score`; 0 where too little of it
+ *  is seen. */
+export function scoreOver(
+  view: Unrolled,
+  periodMm: number,
+  zone: { readonly fromS: number; readonly toS: number },
+): number {
+  const column = (s: number) =>
+    Math.max(0, Math.min(view.rows[0].length, Math.round((s - view.fromS) / view.stepMm)));
+  const from = column(zone.fromS);
+  const to = column(zone.toS);
+  const surface = windowed({ ...view, rows: view.rows.map((row) => row.subarray(from, to)) });
+  return surface ? scored(surface, periodMm).score : 0;
+}
+
+interface Windowed {
+  readonly rows: readonly Float64Array[];
+  readonly azimuths: readonly number[];
+  readonly stepMm: number;
+  readonly lengthMm: number;
+  readonly middle: number;
+  /** Energy of all rows under the window, and of the window itself. */
+  readonly energy: number;
+  readonly window2: number;
+}
+
+function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null {
+  const n = rows[0]?.length ?? 0;
+  if (rows.length < 12 || n < 16) return null;
+  const w = Float64Array.from(
+    { length: n },
+    (_, i) => portable.sin((Math.PI * (i + 0.5)) / n) ** 2,
+  );
+  let energy = 1e-9;
+  const out = rows.map((row) => {
+    const v = row.map((x, i) => x * w[i]);
+    for (let i = 0; i < n; i++) energy += v[i] * v[i];
+    return v;
+  });
+  return {
+    rows: out,
+    azimuths,
+    stepMm,
+    lengthMm: n * stepMm,
+    middle: (n - 1) / 2,
+    energy,
+    window2: w.reduce((s, x) => s + x * x, 0),
+  };
+}
+
+/** Complex amplitude of every row at a frequency, per mm: real and imaginary in turn. */
+function amplitudes({ rows, stepMm, middle }: Windowed, frequency: number): Float64Array {
+  const n = rows[0].length;
+  const out = new Float64Array(2 * rows.length);
+  const cosines = new Float64Array(n);
+  const sines = new Float64Array(n);
+  const turn = 2 * Math.PI * frequency * stepMm;
+  const ct = portable.cos(turn);
+  const st = portable.sin(turn);
+  let c = portable.cos(turn * middle);
+  let s = -portable.sin(turn * middle);
+  for (let i = 0; i < n; i++) {
+    cosines[i] = c;
+    sines[i] = s;
+    const next = c * ct - s * st;
+    s = s * ct + c * st;
+    c = next;
+  }
+  for (let j = 0; j < rows.length; j++) {
+    const row = rows[j];
+    let a = 0;
+    let b = 0;
+    for (let i = 0; i < n; i++) {
+      a += row[i] * cosines[i];
+      b -= row[i] * sines[i];
+    }
+    out[2 * j] = a;
+    out[2 * j + 1] = b;
+  }
+  return out;
+}
+
+function power(a: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += a[i] * a[i];
+  return sum;
+}
+
+/** Frequency at the top of the parabola through three neighbours. */
+function topOf(frequencies: readonly number[], energy: readonly number[], i: number): number {
+  const a = energy[i - 1] ?? energy[i];
+  const b = energy[i];
+  const c = energy[i + 1] ?? energy[i];
+  const bend = a - 2 * b + c;
+  const shift = bend < 0 ? Math.max(-0.5, Math.min(0.5, (a - c) / (2 * bend))) : 0;
+  return frequencies[i] + shift * (frequencies[1] - frequencies[0]);
+}
+
+function scored(surface: Windowed, periodMm: number): SurfacePeriod {
+  const { azimuths, stepMm, energy, window2 } = surface;
+  const sums = new Float64Array(climbSteps);
+  const spacing = azimuths[1] - azimuths[0];
+  const rows = azimuths.length;
+  for (let k = 1; k <= harmonics; k++) {
+    if (periodMm / k < samplesPerWave * stepMm) break;
+    const a = amplitudes(surface, k / periodMm);
+    const together = new Float64Array(climbSteps);
+    let all = 1e-12;
+    for (const share of baselines) {
+      const b = Math.max(1, Math.round(share * rows));
+      let re = 0;
+      let im = 0;
+      for (let j = 0; j + 2 * b < a.length; j += 2) {
+        const p = a[j];
+        const q = a[j + 1];
+        const r = a[j + 2 * b];
+        const s = a[j + 2 * b + 1];
+        const x = r * p + s * q;
+        const y = s * p - r * q;
+        re += x;
+        im += y;
+        all += Math.sqrt(x * x + y * y);
+      }
+      for (let m = 0; m < climbSteps; m++) {
+        const angle = k * climbAt(m) * b * spacing;
+        together[m] += re * portable.cos(angle) - im * portable.sin(angle);
+      }
+    }
+    const share = (2 * power(a)) / (window2 * energy);
+    for (let m = 0; m < climbSteps; m++) sums[m] += share * Math.max(together[m] / all, -0.2);
+  }
+  let top = 0;
+  for (let m = 1; m < climbSteps; m++) if (sums[m] > sums[top]) top = m;
+  const before = sums[Math.max(0, top - 1)];
+  const after = sums[Math.min(climbSteps - 1, top + 1)];
+  const bend = before - 2 * sums[top] + after;
+  const shift = bend < 0 ? Math.max(-0.5, Math.min(0.5, (before - after) / (2 * bend))) : 0;
+  return { periodMm, climb: climbAt(top + shift), score: sums[top] };
+}
+
+const climbAt = (m: number): number => mostClimb * ((2 * m) / (climbSteps - 1) - 1);
+
+/** The best period about a first one, by ever smaller steps. */
+function refined(surface: Windowed, periodMm: number): SurfacePeriod {
+  const resolution = periodMm / surface.lengthMm;
+  let best = scored(surface, periodMm);
+  for (let h = 0.12 * resolution; h > 0.005 * resolution; h /= 3) {
+    const middle = best;
+    const below = scored(surface, middle.periodMm * (1 - h));
+    const above = scored(surface, middle.periodMm * (1 + h));
+    if (below.score > best.score) best = below;
+    if (above.score > best.score) best = above;
+    const bend = below.score - 2 * middle.score + above.score;
+    if (best !== middle || !(bend < 0)) continue;
+    const top = scored(
+      surface,
+      middle.periodMm * (1 + (h * (below.score - above.score)) / (2 * bend)),
+    );
+    if (top.score > best.score) best = top;
+  }
+  return best;
+}
+
+/** Of periods that ran into the same peak, one. */
+function distinct(sorted: readonly SurfacePeriod[]): SurfacePeriod[] {
+  const out: SurfacePeriod[] = [];
+  for (const q of sorted)
+    if (!out.some((o) => Math.abs(o.periodMm / q.periodMm - 1) < 0.01)) out.push(q);
+  return out;
+}

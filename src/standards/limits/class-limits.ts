@@ -1,0 +1,51 @@
+import type { CrestRange, Thread } from '../thread';
+import { metricLimits } from './metric-limits';
+import { parallelPipeLimits } from './parallel-pipe-limits';
+import { unifiedLimits } from './unified-limits';
+
+/** Tolerance classes of external threads that fittings are made to; the usual one of each standard
+ *  stands first (common practice). */
+const classesBySystem = {
+  UN: ['2A', '3A'],
+  M: ['6g', '6h'],
+  G: ['A', 'B'],
+  R: [],
+  NPT: [],
+} as const;
+
+export type ThreadClass = (typeof classesBySystem)[Thread['system']][number];
+
+/** Limits of size of an external thread, diameters in mm. */
+export interface ClassLimits {
+  readonly thread: string;
+  readonly class: ThreadClass;
+  /** Over the crests. */
+  readonly major: CrestRange;
+  /** What GO and NOT GO rings judge. */
+  readonly pitchDiameter: CrestRange;
+  readonly source: string;
+}
+
+/** Classes that a thread may be judged by. None on a taper, which its gauge plane judges, nor on NPSM,
+ *  whose limits we only know within a tenth of a millimetre. */
+export function classesOf(thread: Thread): readonly ThreadClass[] {
+  return classesBySystem[thread.system];
+}
+
+export function classLimits(thread: Thread, name?: string): ClassLimits | null {
+  const classes = classesOf(thread);
+  const wanted = name === undefined ? classes[0] : classes.find((one) => one === name);
+  if (wanted === undefined) return null;
+  const shared = { thread: thread.designation, class: wanted };
+  switch (wanted) {
+    case '2A':
+    case '3A':
+      return { ...shared, ...unifiedLimits(thread, wanted) };
+    case '6g':
+    case '6h':
+      return { ...shared, ...metricLimits(thread, wanted) };
+    case 'A':
+    case 'B':
+      return { ...shared, ...parallelPipeLimits(thread, wanted) };
+  }
+}

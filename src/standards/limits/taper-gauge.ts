@@ -1,0 +1,17 @@
+import type { Thread } from '../thread';
+
+/** A tapered thread is judged by how far its gauge ring runs on, not by its crests (ISO 7-2;
+ *  ASME B1.20.1): the small end lies flush with the ring's face within a tolerance along the axis. */
+export interface TaperGauge {
+  readonly gaugeLengthMm: number;
+  /** Either way, of a part as made. */
+  readonly toleranceMm: number;
+  readonly toleranceTurns: number;
+  readonly pitchMm: number;
+}
+
+export function taperGauge({ taperPlanes, pitchMm }: Thread): TaperGauge | null {
+  if (!taperPlanes) return null;
+  const { gaugeLengthMm, gaugeToleranceMm: toleranceMm } = taperPlanes;
+  return { gaugeLengthMm, toleranceMm, toleranceTurns: toleranceMm / pitchMm, pitchMm };
+}

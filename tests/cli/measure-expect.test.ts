@@ -1,0 +1,82 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { expect, test } from 'vitest';
+import { jsonLines, runCommand } from './run-command';
+
+const photo = (name: string) =>
+  fileURLToPath(new URL(`../../fixtures/photos/${name}.jpg`, import.meta.url));
+const truth = (name: string) =>
+  JSON.parse(readFileSync(photo(name).replace(/\.jpg$/, '.truth.json'), 'utf8'));
+
+interface Wear {
+  readonly thread: string;
+  readonly class: string | null;
+  readonly crest: {
+    readonly state: string;
+    readonly why: string | null;
+    readonly byMm: number | null;
+    readonly lowerMm: number | null;
+    readonly upperMm: number | null;
+  };
+  readonly perCrest: readonly { atMm: number; heightMm: number; u: number; side: string }[];
+  readonly overlapMm: number | null;
+}
+
+async function wearOf(name: string, ...args: string[]): Promise<Wear> {
+  const { code, out, err } = await runCommand('measure', '--json', ...args, photo(name));
+  expect(code, err).toBe(0);
+  return (jsonLines(out)[0] as unknown as { wear: Wear }).wear;
+}
+
+// d26 is a render of a 3/4-16 UNF stud; its truth lies beside it.
+test('--expect adds the wear of the thread that is named, and the class changes its limits', async () => {
+  const loose = await wearOf('d26', '--expect', '3/4-16 UNF');
+  const tight = await wearOf('d26', '--expect', '3/4-16', '--class', '3A');
+  expect(loose).toMatchObject({ thread: '3/4-16 UNF', class: '2A' });
+  expect(loose.crest.lowerMm).toBeCloseTo(18.773, 2);
+  expect(loose.crest.upperMm).toBeCloseTo(19.012, 2);
+  expect(tight.class).toBe('3A');
+  expect(tight.crest.upperMm).toBeCloseTo(19.05, 6);
+  expect(loose.crest.state).toMatch(/^(within|not-decidable)$/);
+
+  const real = truth('d26').crest_major_at_start_mm / 2;
+  expect(loose.perCrest.length).toBeGreaterThan(8);
+  expect(new Set(loose.perCrest.map(({ side }) => side)).size).toBe(2);
+  const off = loose.perCrest.map(({ heightMm, u }) => Math.abs(heightMm - real) / u);
+  expect(off.filter((z) => z < 3).length).toBeGreaterThan(0.9 * off.length);
+  expect(loose.overlapMm).toBeCloseTo(real - 17.69 / 2, 0);
+});
+
+test('another thread, a taper: not decidable, with the reason', async () => {
+  expect((await wearOf('d26', '--expect', 'M22x1.5')).crest).toMatchObject({
+    state: 'not-decidable',
+    why: 'another-pitch',
+    byMm: null,
+  });
+  const taper = await wearOf('d26', '--expect', '1/2 NPT');
+  expect(taper.crest).toMatchObject({ state: 'not-decidable', why: 'tapered', lowerMm: null });
+  expect(taper.class).toBeNull();
+});
+
+test('without --expect there is no wear; as text it comes with its cautions', async () => {
+  const plain = await runCommand('measure', '--json', photo('d26'));
+  expect(jsonLines(plain.out)[0]).not.toHaveProperty('wear');
+  const { out } = await runCommand('measure', '--expect', '3/4-16 UNF', photo('d26'));
+  expect(out).toMatch(/class +18\.77\d to 19\.01\d mm/);
+  expect(out).toMatch(/GO and NOT GO/);
+  expect(out).not.toMatch(/\bgood\b|impossible/);
+});
+
+test('a thread or class that is none is a usage error', async () => {
+  for (const [args, complaint] of [
+    [['--expect', '3/4-17'], /3\/4-17/],
+    [['--expect', 'M22x1.5', '--class', '2A'], /6g or 6h/],
+    [['--expect', '1/2 NPT', '--class', '2A'], /no class/],
+    [['--class', '2A'], /--expect/],
+  ] as const) {
+    const { code, out, err } = await runCommand('measure', ...args, photo('d26'));
+    expect(code, err).toBe(2);
+    expect(err).toMatch(complaint);
+    expect(out).toBe('');
+  }
+});

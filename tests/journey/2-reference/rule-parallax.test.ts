@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { axisHeightPrior, ruleParallax } from '../../../src/journey/2-reference/rule-parallax';
+import { seededRandom } from '../../../src/quantity/random';
+
+describe('parallax beside a rule', () => {
+  it('is the ratio of similar triangles where everything is known', () => {
+    // Camera 300 mm over the face, axis 14 mm over a table with a rule of 1 mm: 287/300.
+    const { value, u } = ruleParallax({
+      lnDistance: { value: Math.log(300), u: 0 },
+      faceMm: { value: 1, u: 0 },
+      axisMm: { value: 14, u: 0 },
+    });
+    expect(value).toBeCloseTo(287 / 300, 9);
+    expect(u).toBe(0);
+  });
+
+  it.each([
+    [0.02, 0.3],
+    [0.4, 3],
+  ])(
+    'u(ln distance) %f, u(height) %f mm: mean and u as drawn by Monte Carlo (JCGM 101)',
+    (uLn, uMm) => {
+      const random = seededRandom(4);
+      const scene = {
+        lnDistance: { value: Math.log(250), u: uLn },
+        faceMm: { value: 1, u: 0.3 },
+        axisMm: { value: 15, u: uMm },
+      };
+      const n = 200_000;
+      let sum = 0;
+      let square = 0;
+      for (let i = 0; i < n; i++) {
+        const distance = Math.exp(scene.lnDistance.value + uLn * random.normal());
+        const over = 14 + uMm * random.normal() - 0.3 * random.normal();
+        const factor = 1 - over / distance;
+        sum += factor;
+        square += factor * factor;
+      }
+      const mean = sum / n;
+      const spread = Math.sqrt(square / n - mean * mean);
+      const found = ruleParallax(scene);
+      expect(Math.abs(found.value - mean)).toBeLessThan(0.02 * spread);
+      expect(Math.abs(found.u / spread - 1)).toBeLessThan(0.02);
+    },
+  );
+
+  it('takes the height from the hex where there is one', () => {
+    expect(axisHeightPrior(16, { value: 22, u: 0.4 })).toEqual({ value: 11, u: 0.2 });
+    const guess = axisHeightPrior(16, null);
+    // M16 on its 24 mm hex (ISO 4017) lies 12 mm up, on its own thread 8 mm: both within the bounds.
+    expect(Math.abs(guess.value - 12)).toBeLessThan(2 * guess.u);
+    expect(Math.abs(guess.value - 8)).toBeLessThan(2 * guess.u);
+  });
+});
