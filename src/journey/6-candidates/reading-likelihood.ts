@@ -268,13 +268,16 @@ export function tubeShare(mm: number, connection: Connection | null): number {
 
 /** Someone measures a tube, or a bore, where the end takes none. */
 export const strayTubeShare = 0.05;
-/** Swivel nuts sit on hoses as well as on tubes: that one takes no tube says nothing against it. */
+/** Nuts sit on hoses as well as on tubes, and a flare or a flat face meets the tube's sleeve: that
+ *  such an end takes no tube says nothing against it. */
 const withoutTubeShare = 0.6;
+const takesTheTubeIn: ReadonlySet<string> = new Set(['cone-24', 'cone-inverted', 'none']);
 
 /** Chance of 'it takes no tube'. */
 export function noTubeChance(connection: Connection | null, misread: number): number {
   if (tubesOf(connection).length === 0) return 1 - Math.max(strayTubeShare, misread / 2);
-  return connection?.endTypes.includes('swivel-nut') ? withoutTubeShare : misread / 2;
+  const isIn = connection !== null && takesTheTubeIn.has(connection.seat);
+  return isIn && !connection.endTypes.includes('swivel-nut') ? misread / 2 : withoutTubeShare;
 }
 
 function tubeDensity(

@@ -22,20 +22,29 @@ export interface Scenario {
   readonly label: number;
 }
 
-const leastGainBits = 0.001;
 const most = 40;
 
-/** A question whose answer is all but known is none; a length must narrow things by this, bits. */
+/** A question whose answer is all but known is none; neither is one whose several answers mean the
+ *  same, as lengths and names of ends have them: those must narrow things by more, bits. */
 const known = 0.97;
-const leastLengthGainBits = 0.02;
+const leastGainBits = { sharp: 0.001, broad: 0.02 } as const;
+const isBroad: ReadonlySet<AskableKind> = new Set([
+  'caliper-od',
+  'caliper-id',
+  'rule-od',
+  'tube-od',
+  'end-type',
+  'marking',
+]);
 
 /** The reading with the most expected information per effort, or null when none would help. */
 export function nextReading(
   evidence: Evidence,
   options: { readonly atHand?: readonly Tool[] | undefined },
   weighed: Weighed,
-  /** Sources contradict each other: only a reading that can bear one out will do. */
-  disputed = false,
+  /** Sources contradict each other: only a reading that can bear one out will do, and first of all
+   *  those that are contradicted, once more. */
+  disputed: readonly AskableKind[] | null = null,
 ): Ask | null {
   const scenarios = scenariosOf(weighed);
   if (scenarios.length < 2) return null;
@@ -48,26 +57,24 @@ export function nextReading(
     (kind) =>
       isAtHand(kind, options.atHand) &&
       isSensible(kind, evidence, options.atHand) &&
-      !(disputed && sayingLittle.has(kind)),
+      !(disputed !== null && sayingLittle.has(kind)),
   );
   const untried = allowed.filter((kind) => times(kind) === 0);
-  const inTurn = untried.filter((kind) => comesInTurn(kind, evidence, headShare, topThread));
-  const fresh =
-    bestOf(inTurn, evidence, scenarios, disputed) ?? bestOf(untried, evidence, scenarios, disputed);
+  const stage = { headShare, topThread, taperedShare: taperedShareOf(scenarios) };
+  const inTurn = untried.filter((kind) => comesInTurn(kind, evidence, stage));
+  const best = (kinds: readonly AskableKind[]) =>
+    bestOf(kinds, evidence, scenarios, disputed !== null);
+  const again = allowed.filter((kind) => times(kind) === 1 && disputed?.includes(kind));
+  const fresh = best(again) ?? best(inTurn) ?? best(untried);
   // Where nothing new would help, the same once more, by another hand or with more care. A second
-  // look with the same eyes sees the same.
-  const found =
-    fresh ??
-    bestOf(
-      allowed.filter((kind) => times(kind) === 1 && readingEffort[kind].tools.length > 0),
-      evidence,
-      scenarios,
-      disputed,
-    );
+  // look with the same eyes sees the same, and a tube is what it is.
+  const found = fresh ?? best(allowed.filter((kind) => times(kind) === 1 && repeatable.has(kind)));
   if (!found) return null;
   const { table, gainBits } = found;
   return { reading: table.kind, gainBits, ...explain(table, scenarios, topThread) };
 }
+
+const repeatable: ReadonlySet<AskableKind> = new Set(['caliper-od', 'caliper-id', 'pitch-gauge']);
 
 const sayingLittle: ReadonlySet<AskableKind> = new Set([
   'taper',
@@ -112,18 +119,33 @@ const takesADiameterOrPitch: ReadonlySet<AskableKind> = new Set([
 const afterTheThread: ReadonlySet<AskableKind> = new Set(['end-type', 'tube-od', 'marking']);
 const likelyThread = 0.9;
 const likelyHead = 0.3;
+const openTaper = 0.05;
+
+/** How far things have come: shares of flange heads, of the likeliest thread, of tapers. */
+interface Stage {
+  readonly headShare: number;
+  readonly topThread: number;
+  readonly taperedShare: number;
+}
+
+function taperedShareOf(scenarios: readonly Scenario[]): number {
+  return scenarios.reduce((sum, s) => sum + (s.thread?.taper ? s.probability : 0), 0);
+}
 
 /** Diameter and pitch before the look of the end: what they would settle is not guessed from it.
  *  A flange head has no pitch. */
 function comesInTurn(
   kind: AskableKind,
   { photo, readings }: Evidence,
-  headShare: number,
-  topThread: number,
+  { headShare, topThread, taperedShare }: Stage,
 ): boolean {
   const givesPitch = kind === 'pitch-gauge' || kind === 'turns-over';
   if (headShare >= likelyHead) return !givesPitch;
   if (afterTheThread.has(kind) && topThread < likelyThread) return false;
+  // A taper seals in its thread: without knowing it, the end's looks mislead.
+  const taperIsOpen = Math.min(taperedShare, 1 - taperedShare) > openTaper;
+  const askedTaper = readings.some((r) => (r.kind === 'cannot-tell' ? r.of : r.kind) === 'taper');
+  if (kind === 'seat' && taperIsOpen && !askedTaper) return false;
   const hasPitch =
     photo !== null || readings.some((r) => r.kind === 'pitch-gauge' || r.kind === 'turns-over');
   return hasPitch || takesADiameterOrPitch.has(kind);
@@ -141,15 +163,17 @@ function bestOf(
     if (!table) continue;
     const gainBits = expectedGain(table, scenarios);
     const score = gainBits / readingEffort[kind].effort;
-    if (gainBits < leastGainBits || !(disputed || isOpen(table, scenarios, gainBits))) continue;
+    if (gainBits < leastGainBits.sharp) continue;
+    if (!disputed && !isOpen(table, scenarios, gainBits)) continue;
     if (!found || score > found.score) found = { table, gainBits, score };
   }
   return found;
 }
 
-/** More than one answer is to be expected. */
+/** More than one answer is to be expected, and they mean different things. */
 function isOpen(table: OutcomeTable, scenarios: readonly Scenario[], gainBits: number): boolean {
-  if (/^(caliper|rule)-/.test(table.kind)) return gainBits >= leastLengthGainBits;
+  if (gainBits < leastGainBits[isBroad.has(table.kind) ? 'broad' : 'sharp']) return false;
+  if (isBroad.has(table.kind)) return true;
   return table.outcomes.every((_, o) => {
     const share = scenarios.reduce((sum, s, i) => sum + s.probability * table.chances[i]![o]!, 0);
     return share < known;

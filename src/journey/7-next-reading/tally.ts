@@ -37,6 +37,8 @@ export function tally(weighed: Weighed): Tally {
   return { threads, connections, unlisted: weighed.unlisted.weight / weighed.total, male };
 }
 
+/** Rows below this share of the whole are no candidates. */
+const negligible = 1e-7;
 /** Above this share of a connection's weight its gender and form are known. */
 const knownShare = 0.98;
 
@@ -48,7 +50,7 @@ export function connectionEnds(
   const rows = new Map<string, Map<Connection, number>>();
   const all = [...weighed.threads.flatMap((w) => w.uses), ...weighed.heads];
   for (const { use, weight } of all) {
-    if (!use.connection) continue;
+    if (!use.connection || weight < negligible * weighed.total) continue;
     const key = connectionKey(use.connection);
     const own = rows.get(key) ?? new Map<Connection, number>();
     rows.set(key, own.set(use.connection, weight));

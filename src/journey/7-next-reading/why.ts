@@ -30,19 +30,25 @@ export function explain(
     const head = connection && `${connection.family} ${connection.size}`;
     const name = byConnection ? head : (thread?.designation ?? head);
     if (name === null) return;
-    const value = typicalOutcome(table, i);
-    fits.set(value, (fits.get(value) ?? new Set()).add(name));
+    for (const value of typicalOutcomes(table, i)) {
+      fits.set(value, (fits.get(value) ?? new Set()).add(name));
+    }
   });
   const list = [...fits].map(([value, names]) => ({ value, candidates: [...names] }));
   return { why: list.length > 0 ? inWords(table.kind, list) : opening[table.kind], fits: list };
 }
 
-/** The likeliest outcome; for lengths, the interval that holds the middle 90 %. */
-function typicalOutcome(table: OutcomeTable, scenario: number): string {
+/** An outcome this close to a scenario's likeliest is typical of it too. */
+const asTypical = 0.4;
+
+/** The likeliest outcomes; for lengths, the interval that holds the middle 90 %. */
+function typicalOutcomes(table: OutcomeTable, scenario: number): readonly string[] {
   const row = table.chances[scenario]!;
   let top = 0;
   for (let o = 0; o < row.length; o++) if (row[o]! > row[top]!) top = o;
-  if (!/^(caliper|rule)-/.test(table.kind)) return table.outcomes[top]!;
+  if (!/^(caliper|rule)-/.test(table.kind)) {
+    return table.outcomes.filter((_, o) => row[o]! >= asTypical * row[top]!);
+  }
   let low = top;
   let high = top;
   let mass = row[top]!;
@@ -55,7 +61,7 @@ function typicalOutcome(table: OutcomeTable, scenario: number): string {
   }
   const from = table.outcomes[low]!.split('…')[0]!;
   const to = table.outcomes[high]!.split('…')[1]!;
-  return `${Number(from).toFixed(1)}…${Number.parseFloat(to).toFixed(1)}mm`;
+  return [`${Number(from).toFixed(1)}…${Number.parseFloat(to).toFixed(1)}mm`];
 }
 
 /** Without enough to name candidates. */
@@ -78,6 +84,9 @@ const opening: Record<AskableKind, string> = {
   taper: 'Pipe threads that taper look like straight ones of the same size.',
   flank: 'The thread angle tells the two pipe thread systems apart.',
 };
+
+/** Of a reading that does not go with the rest. */
+export const takeAgain = 'The readings do not go together: take this one once more.';
 
 export const openingOf = (kind: AskableKind): string => opening[kind];
 

@@ -1,6 +1,7 @@
 import type { ConnectionEnd } from '../../journey/6-candidates/candidate';
 import type { AlsoUsed } from '../../standards/also-used';
 import type { Connection } from '../../standards/connections/connection';
+import type { Note } from '../../standards/families';
 import type { NeverJoin } from '../../standards/never-join';
 import type { Thread } from '../../standards/thread';
 import type { SectionDimensions } from './section-geometry';
@@ -11,24 +12,27 @@ export interface Tables {
   readonly rows: (known: ConnectionEnd, thread: string | null) => readonly Connection[];
   readonly neverJoin: (own: Connection) => NeverJoin;
   readonly alsoUsed: (own: Connection) => readonly AlsoUsed[];
+  readonly notes: (own: Connection) => readonly Note[];
   readonly aliases: (own: Connection) => readonly string[];
 }
 
 /** The tables load with the first screen that shows candidates, not with the page. */
 export async function loadTables(): Promise<Tables> {
-  const [{ findThread }, { rowsOf }, { neverJoin }, { alsoUsed }, { aliasesOf }] =
+  const [{ findThread }, { rowsOf }, { neverJoin }, { alsoUsed }, { aliasesOf }, { familyOf }] =
     await Promise.all([
       import('../../standards/threads'),
       import('../../standards/connections/find-rows'),
       import('../../standards/never-join'),
       import('../../standards/also-used'),
       import('../../standards/aliases'),
+      import('../../standards/families'),
     ]);
   return {
     thread: findThread,
     rows: rowsOf,
     neverJoin,
     alsoUsed: (own) => (own.thread === null ? [] : alsoUsed(own.thread, own.end)),
+    notes: (own) => familyOf(own.family)?.notes ?? [],
     aliases: aliasesOf,
   };
 }

@@ -56,7 +56,7 @@ export const fr: Dictionary = {
     },
     noPhoto: 'Sans photo',
     noPhotoText:
-      'Un peigne à fileter et un pied à coulisse suffisent : dehors sur un mâle, dedans sur une femelle.',
+      'Une jauge de filetage et un pied à coulisse suffisent : dehors sur un mâle, dedans sur une femelle.',
     readingsOnly: 'Saisir des relevés',
     draft: 'Travail en cours',
     draftFrom: (when) => `Photo du ${when}, mesure inachevée.`,

@@ -88,6 +88,7 @@ export function resultFacts(sheet: Sheet, tables: Tables): ResultFacts | null {
       trade.also,
       tables.alsoUsed(row).map((key) => trade.alsoUsed[key]),
     ),
+    fact(trade.notes, noteLines(row, tables)),
     fact(result.source, [[...new Set(rows.map((one) => shortSource(one.source)))].join(', ')]),
   ].filter(({ lines }) => lines.length > 0);
   const ringed = rows.some(hasElastomer);
@@ -153,6 +154,12 @@ function ringWords({ designation, innerDiameterMm, sectionMm, hardnessShoreA }: 
   const size = `${number(innerDiameterMm, 2)} × ${number(sectionMm, 2)} mm`;
   const hard = hardnessShoreA === null ? '' : ` · ${t().result.shore(String(hardnessShoreA))}`;
   return `${designation} · ${size}${hard}`;
+}
+
+/** The English stands in the tables; a language without a sentence shows that. */
+function noteLines(row: Connection, tables: Tables): string[] {
+  const words = t().trade.familyNotes;
+  return tables.notes(row).map(({ key, en }) => words[key.replace('family.', '')] ?? en);
 }
 
 const mostNames = 8;

@@ -1,3 +1,4 @@
+import { notesDe } from '../notes/de';
 import type { Trade } from './trade';
 
 export const tradeDe: Trade = {
@@ -393,4 +394,5 @@ export const tradeDe: Trade = {
     'seat-gauge': 'Innengewinde: das Blatt in den Sitz halten, oder an den Kegel in der Mutter.',
     seat: 'Welche Zeichnung gleicht dem Innern dieses Endes? An der dicken Linie dichtet es.',
   },
+  familyNotes: notesDe,
 };

@@ -387,4 +387,6 @@ export const tradeEn = {
     'seat-gauge': 'Female end: hold the blade into the seat, or against the cone in the nut.',
     seat: 'Which drawing is like the inside of this end? The heavy line is where it seals.',
   },
+  /** Of the families, where the tables' own English needs other words. */
+  familyNotes: {} as Readonly<Record<string, string>>,
 } as const;

@@ -1,3 +1,4 @@
+import { notesEs } from '../notes/es';
 import type { Trade } from './trade';
 
 export const tradeEs: Trade = {
@@ -381,4 +382,5 @@ export const tradeEs: Trade = {
     'seat-gauge': 'Hembra: ponga la lámina en el asiento, o contra el cono de la tuerca.',
     seat: '¿Qué dibujo se parece al interior de este extremo? La línea gruesa es donde sella.',
   },
+  familyNotes: notesEs,
 };

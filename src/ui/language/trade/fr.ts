@@ -1,3 +1,4 @@
+import { notesFr } from '../notes/fr';
 import type { Trade } from './trade';
 
 export const tradeFr: Trade = {
@@ -375,11 +376,12 @@ export const tradeFr: Trade = {
     'turns-over':
       'Femelle : pressez-y de la pâte ou du papier souple, retirez, et comptez les nervures.',
     taper:
-      'Femelle : vissez-y un mâle cylindrique (tampon). Dans un conique il serre après quelques filets ; dans un cylindrique il va jusqu’au bout.',
+      'Femelle : vissez-y un mâle cylindrique (tampon). Dans un conique il serre après quelques filets ; dans un cylindrique il va jusqu’au fond.',
     flank: 'Femelle : présentez le gabarit dans l’alésage, ou prenez une empreinte.',
     'crest-form': 'Femelle : regardez les crêtes à l’entrée, à la loupe et à la lampe.',
     'tube-od': 'Diamètre extérieur du tube qui porte l’écrou.',
     'seat-gauge': 'Femelle : présentez la lame dans le siège, ou contre le cône dans l’écrou.',
     seat: 'Quel dessin ressemble à l’intérieur de cette extrémité ? Le trait fort marque l’étanchéité.',
   },
+  familyNotes: notesFr,
 };
