@@ -1,12 +1,12 @@
-import type { ReadingKind } from '../../../src/journey/6-candidates/reading';
+import type { AskableKind } from '../../../src/journey/6-candidates/reading';
 import { type Evidence, weigh } from '../../../src/journey/6-candidates/weigh';
 import {
   expectedGain,
-  readingEffort,
   type Scenario,
   scenariosOf,
 } from '../../../src/journey/7-next-reading/next-reading';
 import { type OutcomeTable, outcomeTable } from '../../../src/journey/7-next-reading/outcomes';
+import { readingEffort } from '../../../src/journey/7-next-reading/tools';
 import { seededRandom } from '../../../src/quantity/random';
 import { drawHydraulic } from './part';
 import { photograph, qualities } from './photo';
@@ -35,7 +35,8 @@ export function greedyAgainstExhaustive(cases: number, seed: number) {
 }
 
 function tablesFor(evidence: Evidence, scenarios: readonly Scenario[]): OutcomeTable[] {
-  return (Object.keys(readingEffort) as ReadingKind[])
+  return (Object.keys(readingEffort) as AskableKind[])
+    .filter((kind) => kind !== 'rule-od' && kind !== 'turns-over')
     .map((kind) => outcomeTable(kind, evidence, scenarios))
     .filter((table) => table !== null);
 }
