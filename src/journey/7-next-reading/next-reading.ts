@@ -27,6 +27,8 @@ const most = 40;
 /** A question whose answer is all but known is none; neither is one whose several answers mean the
  *  same, as lengths and names of ends have them: those must narrow things by more, bits. */
 const known = 0.97;
+/** A look costs nothing, and bears out what the rest says. */
+const knownAtALook = 0.995;
 const leastGainBits = { sharp: 0.001, broad: 0.02 } as const;
 const isBroad: ReadonlySet<AskableKind> = new Set([
   'caliper-od',
@@ -184,7 +186,7 @@ function isOpen(table: OutcomeTable, scenarios: readonly Scenario[], gainBits: n
   if (isBroad.has(table.kind)) return true;
   return table.outcomes.every((_, o) => {
     const share = scenarios.reduce((sum, s, i) => sum + s.probability * table.chances[i]![o]!, 0);
-    return share < known;
+    return share < (table.kind === 'seat' ? knownAtALook : known);
   });
 }
 

@@ -140,8 +140,13 @@ const endWords: Record<string, string> = {
 };
 
 function inWords(kind: AskableKind, fits: readonly Fit[]): string {
-  const only = fits.length > 1 ? 'only ' : '';
+  const counts = new Map<string, number>();
+  for (const name of fits.flatMap((f) => f.candidates)) {
+    counts.set(name, (counts.get(name) ?? 0) + 1);
+  }
   const parts = fits.slice(0, 3).map(({ value, candidates }) => {
+    const isApart = candidates.every((name) => counts.get(name)! < fits.length);
+    const only = fits.length > 1 && isApart ? 'only ' : '';
     const shown = candidates.slice(0, 3).join(', ');
     const more = candidates.length > 3 ? ' and others' : '';
     return `${verbs[kind](value)} ${only}${shown}${more}`;
