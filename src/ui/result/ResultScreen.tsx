@@ -75,7 +75,7 @@ function Result(props: { readonly tables: Tables }) {
           <div>
             <p class="caps">{t().result.title}</p>
             <h1>{sheet().title || nameOf(sheet()) || t().drawer.untitled}</h1>
-            <Show when={facts()} keyed>
+            <Show when={sheet().title === '' ? null : facts()} keyed>
               {(found) => (
                 <p class="result-end">
                   {found.connection.family} {found.connection.size} · <strong>{found.end}</strong>
