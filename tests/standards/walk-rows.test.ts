@@ -9,8 +9,8 @@ test('with caliper, rule and pitch gauge every row ends right, or open with the 
   const failed = walks.filter((w) => w.verdict === 'wrong' || w.verdict === 'dead-end');
   expect(failed.map((w) => `${w.row.family} ${w.row.size} ${w.row.end}`)).toEqual([]);
   expect(walks).toHaveLength(connections.length);
-  expect(shareOf('right')).toBeGreaterThan(0.96);
-  // What is left open are flares on one thread, which no eye tells apart.
+  expect(shareOf('right')).toBeGreaterThan(0.97);
+  // What is left open are flares on one thread, which no eye tells apart and no caliper reaches.
   for (const { row, last } of walks.filter((w) => w.verdict === 'told')) {
     expect(['ISO 8434-2', 'SAE J512']).toContain(row.family);
     expect(last.decision.missing).toEqual({ reading: 'seat-gauge', tools: ['seat-gauge'] });

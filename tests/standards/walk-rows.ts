@@ -70,6 +70,14 @@ function answer(kind: AskableKind, row: Connection): string {
       return `seat=${row.seat}`;
     case 'seat-gauge':
       return `seat-gauge=${/^cone-\d/.test(row.seat) ? row.seat.slice(5) : 'none'}`;
+    case 'cone-size': {
+      if (row.end === 'female' || row.seatHalfAngleDeg === null || !thread) return cannot;
+      // From below the thread's roots to the tube's bore, as flared ends are made.
+      const wide = thread.crests.minMm - 1.3 * thread.pitchMm;
+      const narrow = 0.6 * wide;
+      const over = (wide - narrow) / 2 / Math.tan((row.seatHalfAngleDeg * Math.PI) / 180);
+      return `cone-size=${wide.toFixed(1)}-${narrow.toFixed(1)} over ${over.toFixed(1)}mm`;
+    }
     case 'end-type':
       return `end-type=${row.endTypes[0]}`;
     case 'taper':

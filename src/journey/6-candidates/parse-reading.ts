@@ -1,5 +1,6 @@
 import { ok, type Result, refuse } from '../../quantity/result';
 import { parseLength, parsePitch } from '../../quantity/units';
+import { coneAngleDeg } from './cone-angle';
 import {
   askableKinds,
   endTypes,
@@ -21,7 +22,7 @@ type Parsed = Result<Reading, ReadingRefusal>;
 
 /** 'KIND=VALUE' as typed on the command line or stored in a sheet, e.g. 'pitch-gauge=16tpi',
  *  'caliper-od=1 7/16in', 'turns-over=10 in 15.9mm', 'seat=cone-37' (by eye), 'seat-gauge=37',
- *  'cannot-tell=seat'. */
+ *  'cone-size=9.2-5.4 over 2.5mm', 'cannot-tell=seat'. */
 export function parseReading(text: string): Parsed {
   const at = text.indexOf('=');
   const kind = text.slice(0, Math.max(at, 0)).trim().toLowerCase();
@@ -56,6 +57,8 @@ export function parseReading(text: string): Parsed {
     }
     case 'seat-gauge':
       return seatGauge(word);
+    case 'cone-size':
+      return coneSize(value);
     case 'end-type':
       return choice(endTypes, word, 'end type', (type) => ({ kind, type, text: type }));
     case 'flank': {
@@ -114,6 +117,33 @@ function seatGauge(word: string): Parsed {
 }
 
 export const degreesOf = (cone: GaugedCone): string => cone.replace('cone-', '');
+
+/** '9.2-5.4 over 2.5mm', '1-5/16 to 3/4 over 1/4in', with the unit behind the last or behind each. */
+function coneSize(value: string): Parsed {
+  const advice = 'Write the cone as wide-narrow over length, like 9.2-5.4 over 2.5mm.';
+  const match =
+    /^(.+?)\s+to\s+(.+?)\s+over\s+(.+?)(mm|in|"|″)?$/i.exec(value) ??
+    /^([^-–]+)[-–]([^-–]+)\s+over\s+(.+?)(mm|in|"|″)?$/i.exec(value);
+  if (!match) return refuse('not-a-length', advice);
+  const unit = match[4] ?? '';
+  const lengths = match.slice(1, 4).map((text) => {
+    const own = text!.trim();
+    return parseLength(/(mm|in|"|″)$/i.test(own) ? own : `${own}${unit}`);
+  });
+  const [wide, narrow, over] = lengths;
+  if (!wide?.ok || !narrow?.ok || !over?.ok) return refuse('not-a-length', advice);
+  const angleDeg = coneAngleDeg(wide.value, narrow.value, over.value);
+  if (!(angleDeg > 5 && angleDeg < 80) || wide.value > 300) {
+    return refuse('impossible-value', 'Check the cone: the first diameter is the wide end.');
+  }
+  return ok({
+    kind: 'cone-size',
+    wideMm: wide.value,
+    narrowMm: narrow.value,
+    overMm: over.value,
+    text: value,
+  });
+}
 
 /** '10 in 15.9mm', '10/15.9mm', '8 = 1/2in'. */
 function turnsOver(value: string): Parsed {

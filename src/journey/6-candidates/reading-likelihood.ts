@@ -1,5 +1,6 @@
 import { type Connection, takesTube } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
+import { anyConeAngle, coneAngleDeg, coneAngleDensity, coneAngleU } from './cone-angle';
 import type { EndType, Reading, Seat } from './reading';
 import { endTypes, seats } from './reading';
 import {
@@ -163,6 +164,13 @@ export function useFactor(model: ReadingModel, connection: Connection | null): n
       return overShown(connection, (shown) => seatChance(reading.seat, shown, misread));
     case 'seat-gauge':
       return overShown(connection, (shown) => gaugedConeChance(reading.cone, shown, misread));
+    case 'cone-size': {
+      const { wideMm, narrowMm, overMm } = reading;
+      if (connection?.end === 'female') return misread * anyConeAngle;
+      const deg = coneAngleDeg(wideMm, narrowMm, overMm);
+      const u = coneAngleU(wideMm, narrowMm, overMm);
+      return overShown(connection, (shown) => coneAngleDensity(deg, u, shown, misread));
+    }
     case 'end-type':
       return endTypeChance(reading.type, connection, misread);
     case 'marking':

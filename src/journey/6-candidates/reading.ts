@@ -54,6 +54,15 @@ export type Reading =
   /** By eye: flares of 30°, 37° and 45° look alike. */
   | { readonly kind: 'seat'; readonly seat: Seat; readonly text: string }
   | { readonly kind: 'seat-gauge'; readonly cone: GaugedCone; readonly text: string }
+  | {
+      /** A cone on a male end: across its wide and its narrow end, and the length between them. Half
+       *  the difference over the length is the tangent of its angle to the axis. */
+      readonly kind: 'cone-size';
+      readonly wideMm: number;
+      readonly narrowMm: number;
+      readonly overMm: number;
+      readonly text: string;
+    }
   | { readonly kind: 'end-type'; readonly type: EndType; readonly text: string }
   | {
       /** Angle of the thread-form gauge that sits in the thread without light. */
@@ -79,6 +88,7 @@ export const askableKinds = [
   'end-type',
   'seat',
   'seat-gauge',
+  'cone-size',
   'taper',
   'crest-form',
   'flank',

@@ -109,6 +109,10 @@ function isSensible(
   // A look tells whether there is a cone to be gauged, and what there is where no blade sits.
   const gauged = readings.find((r) => r.kind === 'seat-gauge');
   if (kind === 'seat') return !gauged || gauged.cone === 'none';
+  if (kind === 'cone-size') {
+    if (photo?.noseHalfAngleDeg || better('seat-gauge')) return false;
+    return readings.some((r) => r.kind === 'seat' && isFlare(r.seat));
+  }
   if (kind === 'seat-gauge') {
     const looks = readings.filter((r) => r.kind === 'seat');
     return looks.length > 0 ? looks.some((r) => isCone(r.seat)) : declined('seat');
@@ -116,6 +120,7 @@ function isSensible(
   return true;
 }
 
+const isFlare = (seat: Seat) => /^cone-(30|37|45)$/.test(seat);
 const isCone = (seat: Seat) => /^cone-\d/.test(seat);
 
 const takesADiameterOrPitch: ReadonlySet<AskableKind> = new Set([
@@ -166,16 +171,47 @@ function bestOf(
   evidence: Evidence,
   scenarios: readonly Scenario[],
   disputed: boolean,
-) {
-  let found: { table: OutcomeTable; gainBits: number; score: number } | null = null;
-  for (const kind of kinds) {
+): Rated | null {
+  const rated = kinds.flatMap((kind) => {
     const table = outcomeTable(kind, evidence, scenarios);
-    if (!table) continue;
-    const gainBits = expectedGain(table, scenarios);
-    const score = gainBits / readingEffort[kind].effort;
-    if (gainBits < leastGainBits.sharp) continue;
-    if (!disputed && !isOpen(table, scenarios, gainBits)) continue;
-    if (!found || score > found.score) found = { table, gainBits, score };
+    return table ? [rate(table, scenarios)] : [];
+  });
+  return mostUseful(
+    rated.filter(
+      ({ table, gainBits }) =>
+        gainBits >= leastGainBits.sharp && (disputed || isOpen(table, scenarios, gainBits)),
+    ),
+  );
+}
+
+interface Rated {
+  readonly table: OutcomeTable;
+  readonly gainBits: number;
+  /** Gain per effort. */
+  readonly score: number;
+  /** Chance that the answer leaves one label all but alone. */
+  readonly settles: number;
+}
+
+export function rate(table: OutcomeTable, scenarios: readonly Scenario[]): Rated {
+  const { gainBits, settles } = expected(table, scenarios);
+  return { table, gainBits, settles, score: gainBits / readingEffort[table.kind].effort };
+}
+
+/** Of readings about as good, the one that more often ends the asking: information that leaves
+ *  things open still costs another reading. */
+const aboutAsGood = 0.75;
+
+export function mostUseful(rated: readonly Rated[]): Rated | null {
+  const top = Math.max(...rated.map((r) => r.score));
+  let found: Rated | null = null;
+  for (const one of rated) {
+    if (one.score < aboutAsGood * top) continue;
+    const better =
+      !found ||
+      one.settles > found.settles + 0.01 ||
+      (one.settles > found.settles - 0.01 && one.score > found.score);
+    if (better) found = one;
   }
   return found;
 }
@@ -219,12 +255,16 @@ export function scenariosOf(weighed: Weighed): Scenario[] {
   });
 }
 
-/** Expected drop of the entropy over answers, bits. */
-export function expectedGain(table: OutcomeTable, scenarios: readonly Scenario[]): number {
+/** The share of the likeliest label from which on nothing is asked. */
+const settledShare = 0.995;
+
+/** Expected drop of the entropy over answers, bits, and how often one answer is left. */
+function expected(table: OutcomeTable, scenarios: readonly Scenario[]) {
   const labels = 1 + Math.max(...scenarios.map((s) => s.label));
   const before = new Float64Array(labels);
   for (const s of scenarios) before[s.label]! += s.probability;
-  let gain = entropy(before, 1);
+  let gainBits = entropy(before, 1);
+  let settles = 0;
   const after = new Float64Array(labels);
   for (let o = 0; o < table.outcomes.length; o++) {
     after.fill(0);
@@ -234,9 +274,11 @@ export function expectedGain(table: OutcomeTable, scenarios: readonly Scenario[]
       after[scenarios[s]!.label]! += joint;
       total += joint;
     }
-    if (total > 1e-12) gain -= total * entropy(after, total);
+    if (total <= 1e-12) continue;
+    gainBits -= total * entropy(after, total);
+    if (after.reduce((a, b) => Math.max(a, b), 0) >= settledShare * total) settles += total;
   }
-  return gain;
+  return { gainBits, settles };
 }
 
 function entropy(weights: Float64Array, total: number): number {

@@ -1,4 +1,5 @@
 import * as portable from '../../quantity/portable-math';
+import { coneAngleDensity } from '../6-candidates/cone-angle';
 import {
   type AskableKind,
   endTypes,
@@ -57,6 +58,8 @@ export function outcomeTable(
       return byShown(kind, gaugedCones, scenarios, (cone, shown) =>
         gaugedConeChance(cone, shown, misread),
       );
+    case 'cone-size':
+      return coneAngles(evidence, scenarios, misread);
     case 'end-type': {
       const chances = scenarios.map(({ connection }) =>
         endTypes.map((type) => endTypeChance(type, connection, misread)),
@@ -154,6 +157,29 @@ function countedChances(pitchMm: number, misread: number): Float64Array {
   const row = Float64Array.from(blades, (mm) => portable.exp(-0.5 * ((mm - pitchMm) / uMm) ** 2));
   const sum = row.reduce((total, w) => total + w, 0) || 1;
   return row.map((w) => ((1 - misread) * w) / sum + misread / blades.length);
+}
+
+/** Angles that measuring a cone would tell; null where an end shows none outside. */
+function coneAngles(
+  { readings }: Evidence,
+  scenarios: readonly Scenario[],
+  misread: number,
+): OutcomeTable | null {
+  if (readings.some((r) => r.kind === 'caliper-id')) return null;
+  const angles = [30, 37, 45] as const;
+  // Of a small cone; larger ones are told better.
+  const u = 3;
+  const chances = scenarios.map(({ connection }) => {
+    if (connection?.end === 'female') return [0, 0, 0, 1];
+    const row = angles.map((deg) =>
+      shownSeats(connection).reduce(
+        (sum, [seat, share]) => sum + 7.5 * share * coneAngleDensity(deg, u, seat, misread),
+        0,
+      ),
+    );
+    return [...row, Math.max(0, 1 - row.reduce((sum, chance) => sum + chance, 0))];
+  });
+  return { kind: 'cone-size', outcomes: [...angles.map(String), 'other'], chances };
 }
 
 /** Heads whose thickness or bolts a caliper tells apart; null where hardly anything is a head. */

@@ -14,7 +14,7 @@ export const readingEffort: Record<
 > = {
   seat: { tools: [], effort: 1 },
   taper: { tools: [], effort: 1.1 },
-  'end-type': { tools: [], effort: 1.6 },
+  'end-type': { tools: [], effort: 1.05 },
   'pitch-gauge': { tools: ['pitch-gauge'], effort: 1.1 },
   'turns-over': { tools: ['rule', 'caliper'], effort: 1.4 },
   'caliper-od': { tools: ['caliper'], effort: 1 },
@@ -25,6 +25,7 @@ export const readingEffort: Record<
   // Pitch gauges are cut for 55° or for 60°, and marked so (common practice).
   flank: { tools: ['form-gauge', 'pitch-gauge'], effort: 2 },
   'seat-gauge': { tools: ['seat-gauge'], effort: 1.2 },
+  'cone-size': { tools: ['caliper'], effort: 2.4 },
   'flange-thickness': { tools: ['caliper', 'rule'], effort: 1 },
   'bolt-spacing': { tools: ['caliper', 'rule'], effort: 1.2 },
   marking: { tools: [], effort: 2 },

@@ -7,6 +7,7 @@ const most = 8;
 const tellsConnections: ReadonlySet<AskableKind> = new Set([
   'seat',
   'seat-gauge',
+  'cone-size',
   'tube-od',
   'end-type',
   'marking',
@@ -75,6 +76,7 @@ const opening: Record<AskableKind, string> = {
   'turns-over': 'The pitch rules out most threads of this diameter.',
   'end-type': 'What the end is made as rules out most families.',
   'seat-gauge': 'Cones of 30°, 37° and 45° look alike: a seat gauge tells them apart.',
+  'cone-size': 'The two diameters of the cone and its length give its angle.',
   'crest-form': 'Crests of pipe threads of 55° are rounded, those of 60° are cut flat.',
   'flange-thickness': 'The two pressure series differ in the thickness of the head.',
   'bolt-spacing': 'The two pressure series differ in where their bolts stand.',
@@ -106,6 +108,7 @@ const verbs: Record<AskableKind, (value: string) => string> = {
   'end-type': (v) => `${endWords[v] ?? v} fits`,
   'seat-gauge': (v) =>
     `${v === 'none' ? 'no blade at all' : `the ${v.replace('cone-', '')}° blade`} fits`,
+  'cone-size': (v) => `${v === 'other' ? 'another angle' : `an angle of ${v}°`} fits`,
   'crest-form': (v) => `${v === 'rounded' ? 'rounded crests fit' : 'flat crests fit'}`,
   'flange-thickness': (v) =>
     `${v === 'other' ? 'another thickness' : `a head of ${spaced(v)}`} fits`,

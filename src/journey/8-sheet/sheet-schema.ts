@@ -103,6 +103,13 @@ export const readingSchema = z.discriminatedUnion('kind', [
     text: line,
   }),
   z.object({ kind: z.literal('seat-gauge'), cone: z.enum(gaugedCones), text: line }),
+  z.object({
+    kind: z.literal('cone-size'),
+    wideMm: z.number().positive().max(1e4),
+    narrowMm: z.number().nonnegative().max(1e4),
+    overMm: z.number().positive().max(1e4),
+    text: line,
+  }),
   z.object({ kind: z.literal('end-type'), type: z.enum(endTypes), text: line }),
   z.object({ kind: z.literal('crest-form'), crest: z.enum(['rounded', 'flat']), text: line }),
   z.object({ kind: z.literal('taper'), taper: z.enum(['tapered', 'straight']), text: line }),

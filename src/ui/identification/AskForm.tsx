@@ -13,6 +13,7 @@ import { t } from '../language/language';
 import {
   type LengthUnit,
   type PitchUnit,
+  typedCone,
   typedReading,
   typedTurns,
   type ValueKind,
@@ -52,6 +53,9 @@ export function AskForm(props: {
         </Match>
         <Match when={props.kind === 'turns-over'}>
           <TurnsForm onReading={props.onReading} />
+        </Match>
+        <Match when={props.kind === 'cone-size'}>
+          <ConeForm onReading={props.onReading} />
         </Match>
         <Match when={choicesOf(props.kind, props.end ?? 'male')} keyed>
           {(choices) => <ChoiceForm choices={choices} onReading={props.onReading} />}
@@ -405,6 +409,41 @@ function TurnsForm(props: { readonly onReading: (reading: Reading) => void }) {
         placeholder={lengthPlaceholder()}
         wrong={wrong()}
       />
+      <LengthUnitChoice />
+      <button type="submit" class="button strong">
+        {t().identification.add}
+      </button>
+    </form>
+  );
+}
+
+/** The two ends of a cone and the length between them, for benches without a seat gauge. */
+function ConeForm(props: { readonly onReading: (reading: Reading) => void }) {
+  const [typed, setTyped] = createSignal({ wide: '', narrow: '', over: '' });
+  const [wrong, setWrong] = createSignal<string | null>(null);
+  const submit = (event: Event) => {
+    event.preventDefault();
+    const { wide, narrow, over } = typed();
+    const reading = typedCone(wide, narrow, over, lengthUnit());
+    if (reading.ok) props.onReading(reading.value);
+    else setWrong(wrongWords('caliper-od', reading.reason));
+  };
+  return (
+    <form class="value-form" onSubmit={submit}>
+      <For each={['wide', 'narrow', 'over'] as const}>
+        {(field) => (
+          <ValueInput
+            label={t().trade.cone[field]}
+            text={typed()[field]}
+            onText={(value) => {
+              setTyped((now) => ({ ...now, [field]: value }));
+              setWrong(null);
+            }}
+            placeholder={lengthPlaceholder()}
+            wrong={field === 'over' ? wrong() : null}
+          />
+        )}
+      </For>
       <LengthUnitChoice />
       <button type="submit" class="button strong">
         {t().identification.add}

@@ -73,6 +73,14 @@ export function ReadingPicture(props: {
             <path class="arrow" d="M150 24V120" />
           </Show>
         </Match>
+        <Match when={props.kind === 'cone-size'}>
+          <path class="part" d="M239 40H150L90 66V78L150 104H239" />
+          <path class="axis" d="M60 72H239" />
+          <path class="arrow" d="M150 40V104M150 40l-4 7M150 40l4 7M150 104l-4-7M150 104l4-7" />
+          <path class="arrow" d="M90 50V66M90 94V78M90 66l-4-7M90 66l4-7M90 78l-4 7M90 78l4 7" />
+          <path class="arrow" d="M90 22H150M90 22l7-4M90 22l7 4M150 22l-7-4M150 22l-7 4" />
+          <path class="sight" d="M90 18V62M150 18V38" />
+        </Match>
         <Match when={props.kind === 'hex'}>
           <path class="part" d="M80 72L105 28H155L180 72L155 116H105Z" />
           <circle class="part" cx="130" cy="72" r="22" />

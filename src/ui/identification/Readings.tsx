@@ -62,7 +62,7 @@ export function AskedReading(props: {
                 –
               </option>
             </Show>
-            <For each={askableKinds}>
+            <For each={askableKinds.filter((k) => isOf(k, props.end))}>
               {(k) => (
                 <option value={k} selected={kind() === k}>
                   {kindWords(k).name}
@@ -76,6 +76,14 @@ export function AskedReading(props: {
       </div>
     </section>
   );
+}
+
+const ofMale: ReadonlySet<AskableKind> = new Set(['caliper-od', 'rule-od', 'cone-size']);
+
+/** Nobody measures over the crests of a female end. */
+function isOf(kind: AskableKind, end: End): boolean {
+  if (end === 'female') return !ofMale.has(kind);
+  return end === null || kind !== 'caliper-id';
 }
 
 /** What each outcome would speak for. */

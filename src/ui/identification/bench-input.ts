@@ -32,6 +32,12 @@ export function typedTurns(turns: string, over: string, unit: LengthUnit) {
   return parseReading(`turns-over=${turns.trim()} in ${withUnit(over, unit)}`);
 }
 
+/** A cone's diameters and the length between them. */
+export function typedCone(wide: string, narrow: string, over: string, unit: LengthUnit) {
+  const [w, n, o] = [wide, narrow, over].map((typed) => withUnit(typed, unit));
+  return parseReading(`cone-size=${w} to ${n} over ${o}`);
+}
+
 /** mm, or null when it cannot be read. */
 export function typedLengthMm(typed: string, unit: LengthUnit): number | null {
   const length = parseLength(withUnit(typed, unit));

@@ -69,13 +69,22 @@ export function valueText(kind: ReadingKind, value: string, end: End = 'male'): 
       return value === 'tapered' ? reading.tapered : reading.straight;
     case 'flank':
       return `${value}°`;
+    case 'cone-size':
+      if (/^\d+$/.test(value)) return `${value}°`;
+      break;
     default:
       break;
   }
   if (kind === 'tube-od' && value === 'none') return reading.noTube;
   if (value === 'other') return reading.otherValue;
   const spaced = value.replace(/\s*(tpi|mm|in)$/, ' $1').replace('…', ' – ');
-  const counted = kind === 'turns-over' ? spaced.replace(/^([\d.,]+) in /, '$1 / ') : spaced;
+  const counted =
+    kind === 'turns-over'
+      ? spaced.replace(/^([\d.,]+) in /, '$1 / ')
+      : spaced
+          .replace(' over ', ' / ')
+          .replace(' to ', ' – ')
+          .replaceAll(/(\d)(mm|in)\b/g, '$1 $2');
   return language() === 'en' ? counted : counted.replaceAll('.', ',');
 }
 

@@ -47,6 +47,18 @@ export function takeReading(kind: AskableKind, part: Part, random: Random): stri
       const fits = gaugedCones.find((cone) => cone === shown) ?? 'none';
       return (wrong ? random.pick(gaugedCones) : fits).replace('cone-', '');
     }
+    case 'cone-size': {
+      const angle = /^cone-(30|37|45)$/.exec(part.connection?.seat ?? '')?.[1];
+      if (!angle || part.end === 'female') return null;
+      const wide = part.crestAtEndMm - 1.2 * part.pitchMm;
+      const narrow = wide * random.between(0.5, 0.7);
+      const over = (wide - narrow) / 2 / Math.tan((Number(angle) * Math.PI) / 180);
+      const off = () => (wrong ? random.between(-1, 1) : 0.08 * random.normal());
+      const [w, n, o] = [wide + off(), narrow + off(), over + 1.4 * off()];
+      return w > n + 0.4 && o > 0.3
+        ? `${w.toFixed(1)}-${n.toFixed(1)} over ${o.toFixed(1)}mm`
+        : null;
+    }
     case 'end-type':
       return wrong || !part.connection
         ? random.pick(endTypes)

@@ -101,9 +101,27 @@ test('38.1 mm with a flat face: head thickness and bolts, not a pitch gauge', ()
   });
 });
 
+test('without a seat gauge a male cone is measured, a female one stays open', () => {
+  const male = 'caliper-od=12.6mm;pitch-gauge=20tpi;seat=cone-37;end-type=fixed';
+  expect(asked(male)).toBe('cone-size');
+  // A half difference of 2.15 mm over 2.85 mm stands at 37.0°, over 2.15 mm at 45°.
+  expect(at(`${male};cone-size=10.8-6.5 over 2.85mm`).decision.connection).toMatchObject({
+    family: 'ISO 8434-2',
+    size: '-5',
+  });
+  expect(at(`${male};cone-size=10.8-6.5 over 2.15mm`).decision.connection).toMatchObject({
+    family: 'SAE J512',
+    size: '-5',
+  });
+  const all = { atHand: ['caliper', 'seat-gauge'] } as const;
+  expect(asked('caliper-od=12.6mm;pitch-gauge=20tpi;seat=cone-37', all)).toBe('seat-gauge');
+  const female = 'caliper-id=11.5mm;pitch-gauge=20tpi;seat=cone-37;end-type=swivel-nut';
+  expect(asked(female)).not.toBe('cone-size');
+});
+
 test('a cone by eye leaves 30°, 37° and 45° open; a gauge or the photo settles', () => {
   const thread = 'caliper-od=11.0mm;pitch-gauge=20tpi';
-  const byEye = at(`${thread};seat=cone-45;tube-od=none`).decision;
+  const byEye = at(`${thread};seat=cone-45;tube-od=none;cannot-tell=cone-size`).decision;
   expect(byEye).toMatchObject({
     thread: '7/16-20 UNF',
     connection: null,

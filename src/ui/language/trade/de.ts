@@ -302,6 +302,7 @@ export const tradeDe: Trade = {
     },
   },
   turns: { count: 'Gänge', over: 'auf einer Länge von' },
+  cone: { wide: 'Weites Ende', narrow: 'Enges Ende', over: 'Länge dazwischen' },
   cones: {
     24: '24° Gesamtwinkel',
     60: '60° Gesamtwinkel',
@@ -348,6 +349,11 @@ export const tradeDe: Trade = {
       name: 'Sitzlehre',
       title: 'Sitzlehre (Blätter) anlegen',
       how: 'Die Blätter an den Kegel halten, in Achsrichtung, gegen das Licht. 30°, 37° und 45° sehen für das Auge gleich aus.',
+    },
+    'cone-size': {
+      name: 'Kegel mit dem Messschieber',
+      title: 'Den Kegel messen',
+      how: 'Durchmesser am weiten und am engen Ende, und die Länge dazwischen längs der Achse (Tiefenmaß oder Lineal). Daraus folgt der Winkel.',
     },
     'crest-form': {
       name: 'Form der Spitzen',

@@ -296,6 +296,7 @@ export const tradeEn = {
     },
   },
   turns: { count: 'Turns', over: 'in a length of' },
+  cone: { wide: 'Wide end', narrow: 'Narrow end', over: 'Length between' },
   cones: {
     24: '24° included',
     60: '60° included',
@@ -342,6 +343,11 @@ export const tradeEn = {
       name: 'Seat gauge',
       title: 'Try a seat gauge (blades)',
       how: 'Hold the blades against the cone, along the axis, against the light. 30°, 37° and 45° look alike to the eye.',
+    },
+    'cone-size': {
+      name: 'Cone by caliper',
+      title: 'Measure the cone',
+      how: 'Across its wide end, across its narrow end, and the length between the two along the axis (caliper rod, or rule). These give its angle.',
     },
     'crest-form': {
       name: 'Crest form',

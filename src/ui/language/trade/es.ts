@@ -292,6 +292,7 @@ export const tradeEs: Trade = {
     },
   },
   turns: { count: 'Hilos', over: 'en un largo de' },
+  cone: { wide: 'Extremo ancho', narrow: 'Extremo estrecho', over: 'Largo entre los dos' },
   cones: {
     24: '24° de ángulo total',
     60: '60° de ángulo total',
@@ -338,6 +339,11 @@ export const tradeEs: Trade = {
       name: 'Galga de asiento',
       title: 'Pruebe una galga de asiento (láminas)',
       how: 'Ponga las láminas contra el cono, en línea con el eje, a contraluz. 30°, 37° y 45° se parecen a la vista.',
+    },
+    'cone-size': {
+      name: 'Cono con pie de rey',
+      title: 'Mida el cono',
+      how: 'Diámetro del extremo ancho, del estrecho y el largo entre los dos según el eje (sonda o regla). De ahí sale el ángulo.',
     },
     'crest-form': {
       name: 'Forma de las crestas',

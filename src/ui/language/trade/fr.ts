@@ -292,6 +292,7 @@ export const tradeFr: Trade = {
     },
   },
   turns: { count: 'Filets', over: 'sur une longueur de' },
+  cone: { wide: 'Grand diamètre', narrow: 'Petit diamètre', over: 'Longueur entre les deux' },
   cones: {
     24: '24° d’angle total',
     60: '60° d’angle total',
@@ -338,6 +339,11 @@ export const tradeFr: Trade = {
       name: 'Gabarit de siège',
       title: 'Essayez un gabarit de siège (lames)',
       how: 'Présentez les lames contre le cône, dans l’axe, à contre-jour. 30°, 37° et 45° se ressemblent à l’œil.',
+    },
+    'cone-size': {
+      name: 'Cône au pied à coulisse',
+      title: 'Mesurez le cône',
+      how: 'Le grand diamètre, le petit, et la longueur entre les deux le long de l’axe (jauge de profondeur ou réglet). L’angle en découle.',
     },
     'crest-form': {
       name: 'Forme des crêtes',
