@@ -96,11 +96,13 @@ export function UnitChoice<U extends string>(props: {
   readonly units: readonly (readonly [unit: U, name: string])[];
   readonly chosen: U;
   readonly onChoose: (unit: U) => void;
+  /** What is chosen, for those who do not see it; a unit, unless said. */
+  readonly title?: string;
 }) {
   const group = createUniqueId();
   return (
     <fieldset class="unit-choice">
-      <legend class="visually-hidden">{t().reading.unit}</legend>
+      <legend class="visually-hidden">{props.title ?? t().reading.unit}</legend>
       <For each={props.units}>
         {([unit, name]) => (
           <label>

@@ -1,5 +1,6 @@
 import type { Dictionary } from './dictionary';
 import { tradeDe } from './trade/de';
+import { wearDe } from './wear/de';
 
 export const de: Dictionary = {
   shell: {
@@ -573,6 +574,7 @@ export const de: Dictionary = {
     readings: 'Messwerte',
   },
   trade: tradeDe,
+  wear: wearDe,
   drawer: {
     title: 'Ablage',
     lead: 'Die auf diesem Gerät behaltenen Blätter.',

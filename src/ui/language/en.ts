@@ -1,5 +1,6 @@
 import type { RefusalReason } from '../../journey/identification';
 import { tradeEn } from './trade/en';
+import { wearEn } from './wear/en';
 
 /** Words on the screen. Trade words stay; ours are explained by the picture beside them. */
 export const en = {
@@ -561,6 +562,7 @@ export const en = {
     readings: 'Readings',
   },
   trade: tradeEn,
+  wear: wearEn,
   drawer: {
     title: 'Drawer',
     lead: 'The sheets kept on this device.',

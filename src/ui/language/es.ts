@@ -1,5 +1,6 @@
 import type { Dictionary } from './dictionary';
 import { tradeEs } from './trade/es';
+import { wearEs } from './wear/es';
 
 export const es: Dictionary = {
   shell: {
@@ -568,6 +569,7 @@ export const es: Dictionary = {
     readings: 'Medidas',
   },
   trade: tradeEs,
+  wear: wearEs,
   drawer: {
     title: 'Archivo',
     lead: 'Las fichas guardadas en este dispositivo.',

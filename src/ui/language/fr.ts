@@ -1,5 +1,6 @@
 import type { Dictionary } from './dictionary';
 import { tradeFr } from './trade/fr';
+import { wearFr } from './wear/fr';
 
 export const fr: Dictionary = {
   shell: {
@@ -571,6 +572,7 @@ export const fr: Dictionary = {
     readings: 'Relevés',
   },
   trade: tradeFr,
+  wear: wearFr,
   drawer: {
     title: 'Mes fiches',
     lead: 'Les fiches gardées sur cet appareil.',

@@ -18,6 +18,7 @@ import { t } from '../language/language';
 import { HandOver } from '../sheet/HandOver';
 import { SheetFacts } from '../sheet/SheetFacts';
 import { hashOf } from '../shell/route';
+import { WearResult } from '../wear/WearNote';
 import { nameOf, stateOf } from '../work/open-sheet';
 import { openById, openSheet } from '../work/sheets';
 import { Cautions } from './Cautions';
@@ -233,6 +234,7 @@ function Result(props: { readonly tables: Tables }) {
             </section>
           </Show>
         </div>
+        <WearResult />
         <Cautions />
         <CounterPanel />
         <HandOver title={t().result.answer} />

@@ -5,6 +5,7 @@ import { readingText } from '../identification/reading-text';
 import { loadTables } from '../identification/table-rows';
 import { dateTime, percent, plusMinusBoth } from '../language/format';
 import { t } from '../language/language';
+import { wearBlocks } from '../wear/wear-print';
 import { nameOf, type SheetWithPhotos, stateOf } from '../work/open-sheet';
 import { cautionOrder } from './Cautions';
 import { elastomers } from './elastomers';
@@ -60,6 +61,7 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
       text(`${t().trade.epdm} ${words.elastomersNote}`),
     );
   }
+  right.push(...wearBlocks(sheet));
   const { counter } = sheet;
   if (counter) {
     right.push(heading(words.counter));

@@ -2,6 +2,7 @@ import { createSignal, Show } from 'solid-js';
 import { plusMinus } from '../language/format';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';
+import { wearLines } from '../wear/wear-print';
 import { saveFile, shareFile } from '../widgets/save-file';
 import { nameOf, type SheetWithPhotos } from '../work/open-sheet';
 import { uprightPhoto } from '../work/photo-bytes';
@@ -94,12 +95,15 @@ async function pictureOf({ sheet, photos }: SheetWithPhotos): Promise<Blob | nul
   const { measurement: m } = sheet;
   const made = await sharedPicture(sheet, photo, {
     heading: sheet.title || (nameOf(sheet) ?? t().drawer.untitled),
-    lines: m
-      ? [
-          `${t().inspection.pitch} ${plusMinus(m.pitchMm, 'mm')}`,
-          `${t().inspection.major} ${plusMinus(m.majorDiameterMm, 'mm')}`,
-        ]
-      : [t().sheet.noPhoto],
+    lines: [
+      ...(m
+        ? [
+            `${t().inspection.pitch} ${plusMinus(m.pitchMm, 'mm')}`,
+            `${t().inspection.major} ${plusMinus(m.majorDiameterMm, 'mm')}`,
+          ]
+        : [t().sheet.noPhoto]),
+      ...wearLines(sheet),
+    ],
     hint: t().sheet.pictureHint,
   });
   if (made.ok) return made.value;

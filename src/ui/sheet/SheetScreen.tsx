@@ -11,6 +11,7 @@ import { t } from '../language/language';
 import { Cautions } from '../result/Cautions';
 import { notify } from '../shell/notices';
 import { hashOf } from '../shell/route';
+import { WearNote } from '../wear/WearNote';
 import { openById, openSheet } from '../work/sheets';
 import { setToolsAtHand, toolsAtHand } from '../work/tools';
 import { HandOver } from './HandOver';
@@ -91,6 +92,7 @@ function OpenedSheet() {
           />
         </Show>
         <ReadingList readings={sheet().readings} end={sheet().conclusion.end} onRemove={remove} />
+        <WearNote />
       </div>
       <Show when={shot()}>
         <div class="sheet-photo">

@@ -30,6 +30,8 @@ const ShootScreen = lazy(async () => ({
 const ReadingsScreen = lazy(async () => ({
   default: (await import('../readings/ReadingsScreen')).ReadingsScreen,
 }));
+const UsedScreen = lazy(async () => ({ default: (await import('../wear/UsedScreen')).UsedScreen }));
+const WearScreen = lazy(async () => ({ default: (await import('../wear/WearScreen')).WearScreen }));
 const CardScreen = lazy(async () => ({ default: (await import('../card/CardScreen')).CardScreen }));
 const SheetScreen = lazy(async () => ({
   default: (await import('../sheet/SheetScreen')).SheetScreen,
@@ -87,6 +89,9 @@ export function App() {
               <Match when={route().screen === 'readings'}>
                 <ReadingsScreen />
               </Match>
+              <Match when={route().screen === 'used'}>
+                <UsedScreen />
+              </Match>
               <Match when={route().screen === 'card'}>
                 <CardScreen />
               </Match>
@@ -95,6 +100,9 @@ export function App() {
               </Match>
               <Match when={sheetId('result')} keyed>
                 {(id) => <ResultScreen id={id} />}
+              </Match>
+              <Match when={sheetId('wear')} keyed>
+                {(id) => <WearScreen id={id} />}
               </Match>
               <Match when={route().screen === 'drawer'}>
                 <DrawerScreen />
@@ -114,7 +122,7 @@ export function App() {
   );
 }
 
-function sheetId(screen: 'sheet' | 'result'): string | null {
+function sheetId(screen: 'sheet' | 'result' | 'wear'): string | null {
   const now = route();
   return now.screen === screen && 'id' in now ? now.id : null;
 }
@@ -131,6 +139,8 @@ function titleOf(now: Route): string {
     about: t().about.title,
     sheet: t().sheet.title,
     result: t().result.title,
+    used: t().wear.start,
+    wear: t().wear.title,
   };
   return `${names[now.screen]} · Crestwise`;
 }

@@ -20,8 +20,9 @@ async function merged(here: SheetWithPhotos, arrived: SheetWithPhotos): Promise<
     arrived.sheet.shots.some((shot) => shot.photo.recompressed);
   if (!poorer) return arrived;
   const { title, remarks, readings, counter, updatedAt } = arrived.sheet;
+  const wear = arrived.sheet.wear ?? here.sheet.wear;
   return concluded({
-    sheet: { ...here.sheet, title, remarks, readings, counter, updatedAt },
+    sheet: { ...here.sheet, title, remarks, readings, counter, wear, updatedAt },
     photos: here.photos,
   });
 }
