@@ -50,17 +50,20 @@ export function conclusionText(conclusion: Conclusion): string {
   const { threads, connections, decision, hand, nearest } = conclusion;
   const likely = (probability: number) => probability >= 0.01;
   const percent = (probability: number) => `${(100 * probability).toFixed(1).padStart(5)} %`;
-  const lines = [
-    ...threads
-      .filter((thread) => likely(thread.probability))
-      .map(
-        (t) =>
-          `  ${percent(t.probability)}  ${t.system ? t.designation : 'none of the listed threads'}`,
-      ),
-    ...connections
-      .filter((connection) => likely(connection.probability))
-      .map((c) => `  ${percent(c.probability)}  ${connectionWords(c)}`),
-  ];
+  // Shares among threads of which none fits say nothing.
+  const lines = nearest
+    ? []
+    : [
+        ...threads
+          .filter((thread) => likely(thread.probability))
+          .map(
+            (t) =>
+              `  ${percent(t.probability)}  ${t.system ? t.designation : 'none of the listed threads'}`,
+          ),
+        ...connections
+          .filter((connection) => likely(connection.probability))
+          .map((c) => `  ${percent(c.probability)}  ${connectionWords(c)}`),
+      ];
   const { connection, missing, thread } = decision;
   return `${[
     ...lines,

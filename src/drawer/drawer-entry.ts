@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { conclusionSchema, counterSchema, type Sheet } from '../journey/8-sheet/sheet-schema';
+import { aliasesOf } from '../standards/aliases';
 
 /** One line of the drawer's list, derived from its sheet whenever that is kept. Another version may
  *  have written it: what does not fit is derived anew. */
@@ -64,6 +65,7 @@ export function entryMatches(entry: DrawerEntry, search: string): boolean {
     entry.likeliestThread,
     entry.usedThread,
     connection && `${connection.family} ${connection.size}`,
+    ...(connection ? aliasesOf(connection) : []),
     ...entry.parts,
     entry.createdAt.slice(0, 10),
   ]

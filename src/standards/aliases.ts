@@ -25,7 +25,15 @@ const byFamily: Readonly<Record<string, readonly string[]>> = {
   'EN 837-1': ['gauge'],
 };
 
-export function aliasesOf({ family, size, form, end }: Connection): readonly string[] {
+/** Of an end as far as it is known. */
+export function aliasesOf({
+  family,
+  size,
+  form,
+  end,
+}: Pick<Connection, 'family' | 'size' | 'form'> & {
+  readonly end: Connection['end'] | null;
+}): readonly string[] {
   if (form === 'NPSM swivel') return ['NPSM'];
   if (family !== 'ISO 8434-1') return byFamily[family] ?? [];
   const series = size.endsWith('S') ? 'S' : size.endsWith('LL') ? 'LL' : 'L';

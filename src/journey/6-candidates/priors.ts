@@ -2,14 +2,17 @@ import * as portable from '../../quantity/portable-math';
 import type { Connection } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
 
+export const regions = ['anywhere', 'north-america', 'europe', 'east-asia'] as const;
+export const trades = ['any', 'mobile-hydraulics', 'automotive'] as const;
+
 /** Everything believed before a measurement, in one place. A photo is sent when someone is in
  *  doubt, and the rare ones are overrepresented among the doubtful: so every listed connection
  *  starts equal, but for what the user says of region and trade. Shares are judgement (common
  *  practice), not statistics. Stage 7 settles nothing that a flat prior would leave open, so none
  *  of them can decide alone. */
 export interface PriorOptions {
-  readonly region?: 'anywhere' | 'north-america' | 'europe' | 'east-asia';
-  readonly trade?: 'any' | 'mobile-hydraulics' | 'automotive';
+  readonly region?: (typeof regions)[number];
+  readonly trade?: (typeof trades)[number];
 }
 
 /** Families that a region or trade meets more often. */

@@ -1,12 +1,10 @@
 import { For } from 'solid-js';
+import { regions, trades } from '../../journey/6-candidates/priors';
 import { t } from '../language/language';
 import { priorChoice, type Region, setPriorChoice, type TradeKind } from '../work/prior-choice';
 import { openSheet } from '../work/sheets';
 import { toolsAtHand } from '../work/tools';
 import { withReadings } from './conclusion-actions';
-
-const regions: readonly Region[] = ['anywhere', 'north-america', 'europe', 'east-asia'];
-const trades: readonly TradeKind[] = ['any', 'mobile-hydraulics', 'automotive'];
 
 /** Region and trade, for those who know what the part is off. Unset, it counts for nothing. */
 export function WhatItIsOff() {
