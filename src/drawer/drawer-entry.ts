@@ -35,7 +35,9 @@ export function drawerEntry(
   size: Pick<DrawerEntry, 'sheetBytes' | 'photoBytes'>,
 ): DrawerEntry {
   const { state, thread, connection } = sheet.conclusion.decision;
-  const likeliest = sheet.conclusion.threads.find((candidate) => candidate.system !== null);
+  const { threads, nearest } = sheet.conclusion;
+  // Where no thread fits, the likeliest is none.
+  const likeliest = nearest ? null : threads.find((candidate) => candidate.system !== null);
   return {
     id: sheet.id,
     createdAt: sheet.createdAt,

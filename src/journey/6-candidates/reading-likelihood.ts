@@ -166,7 +166,8 @@ export function useFactor(model: ReadingModel, connection: Connection | null): n
       return overShown(connection, (shown) => gaugedConeChance(reading.cone, shown, misread));
     case 'cone-size': {
       const { wideMm, narrowMm, overMm } = reading;
-      if (connection?.end === 'female') return misread * anyConeAngle;
+      if (connection === null) return anyConeAngle;
+      if (connection.end === 'female') return misread * anyConeAngle;
       const deg = coneAngleDeg(wideMm, narrowMm, overMm);
       const u = coneAngleU(wideMm, narrowMm, overMm);
       return overShown(connection, (shown) => coneAngleDensity(deg, u, shown, misread));

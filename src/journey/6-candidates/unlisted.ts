@@ -168,6 +168,7 @@ function otherFactor(model: ReadingModel): number {
       );
     case 'seat':
     case 'seat-gauge':
+    case 'cone-size':
     case 'end-type':
     case 'marking':
     case 'tube-od':

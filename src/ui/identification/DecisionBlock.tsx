@@ -9,7 +9,9 @@ import './decision.css';
 /** The answer, as two lines of a title block: the thread, and the connection. */
 export function DecisionBlock(props: { readonly conclusion: Conclusion }) {
   const decision = () => props.conclusion.decision;
+  /** None where no thread fits. */
   const likeliest = () => {
+    if (props.conclusion.nearest) return null;
     const first = props.conclusion.threads.find((c) => c.system !== null);
     return first?.system ? first : null;
   };

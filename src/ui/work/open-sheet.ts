@@ -15,8 +15,8 @@ export function stateOf(sheet: Pick<Sheet, 'counter' | 'conclusion'>): SheetStat
 
 /** What to call it in a list: the settled thread and connection, else the likeliest thread. */
 export function nameOf(sheet: Pick<Sheet, 'conclusion'>): string | null {
-  const { decision, threads } = sheet.conclusion;
-  if (decision.state === 'unlisted') return null;
+  const { decision, threads, nearest } = sheet.conclusion;
+  if (decision.state === 'unlisted' || nearest) return null;
   const likeliest = threads.find((candidate) => candidate.system !== null);
   const thread = decision.thread ?? (likeliest?.system ? `${likeliest.designation} ?` : null);
   if (!thread) return decision.connection && connectionTitle(decision.connection);

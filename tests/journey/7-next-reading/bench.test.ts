@@ -113,6 +113,10 @@ test('without a seat gauge a male cone is measured, a female one stays open', ()
     family: 'SAE J512',
     size: '-5',
   });
+  // That a cone was measured says nothing for threads in no table.
+  const none = (readings: string) =>
+    at(readings).threads.find((t) => t.system === null)?.probability ?? 0;
+  expect(none(`${male};cone-size=10.8-6.5 over 2.85mm`)).toBeLessThanOrEqual(none(male));
   const all = { atHand: ['caliper', 'seat-gauge'] } as const;
   expect(asked('caliper-od=12.6mm;pitch-gauge=20tpi;seat=cone-37', all)).toBe('seat-gauge');
   const female = 'caliper-id=11.5mm;pitch-gauge=20tpi;seat=cone-37;end-type=swivel-nut';
