@@ -6,6 +6,10 @@ import type { CrestHeight } from './wear/crest-heights';
 
 export type RefusalReason =
   | 'no-card'
+  | 'business-card'
+  | 'banknote'
+  | 'other-rectangle'
+  | 'which-reference'
   | 'no-thread'
   | 'too-few-turns'
   | 'too-blurred'

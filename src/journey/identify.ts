@@ -135,8 +135,8 @@ function printScale({ bars }: MeasureOptions): { x: number; y: number; u: number
   return {
     x: bars.horizontalMm / 150,
     y: bars.verticalMm / 100,
-    // Both bars speak for the one scale: u/√(150² + 100²).
-    u: Math.max(bars.uMm / 180, 1e-4),
+    // Both bars speak for the one scale: u/√(150² + 100²) at full size.
+    u: Math.max(bars.uMm / Math.hypot(bars.horizontalMm, bars.verticalMm), 1e-4),
   };
 }
 

@@ -6,6 +6,7 @@ import type { Vision } from '../vision/vision';
 import { diagonal35Mm, type Photo } from './1-photo/photo';
 import { photoBlur } from './2-card-pose/photo-blur';
 import type { Reference } from './2-reference/reference';
+import { axisHeightPrior } from './2-reference/rule-parallax';
 import { ruleReference, rulerPx } from './2-reference/rule-reference';
 import { photoView, type Suspect, suspects, viewIn } from './3-find/beside-rule';
 import { ruleStrip } from './3-find/rule-strip';
@@ -116,7 +117,7 @@ export function measureByRuler(
   if (!best.ok) return best;
   const { trial, solution } = best.value;
   const { reference, unitMm, field } = trial;
-  // Where the axis lies is not known: its height goes into the bounds, and out of the result.
+  // How high the axis lies is not known as with a card: it is taken out here, and estimated by withRuler.
   const { resting } = solution;
   const lighting = { field, flashFired: photo.flashFired };
   const level = { ...solution, resting: { ...resting, uMm: 0 } };
@@ -309,7 +310,7 @@ function shotOf(
   solution: ThreadSolution,
   distance: Distance,
 ): RulerShot {
-  const { reference, unitMm, place } = trial;
+  const { reference, unitMm } = trial;
   const { fit, frame, middleS } = solution;
   const middle = photoAt(reference.camera, frame, middleS, 0);
   const apart = Math.hypot(
@@ -318,16 +319,13 @@ function shotOf(
   );
   const [dx, dy] = [work.to[0] - work.from[0], work.to[1] - work.from[1]];
   const along = (dx * frame.along[0] + dy * frame.along[1]) / Math.hypot(dx, dy);
-  const widestMm = Math.max(
-    fit.crestRadiusMm,
-    Math.min(place.widest.halfWidthMm, 2.2 * fit.crestRadiusMm),
-  );
+  const widestMm = solution.hexHalfWidthMm === null ? null : solution.hexHalfWidthMm * unitMm;
   return {
     rulerPx: Math.hypot(dx, dy),
     markPx: 1,
     distance,
     radiusMm: fit.crestRadiusMm * unitMm,
-    heightMm: widestMm * unitMm,
+    axisMm: axisHeightPrior(2 * fit.crestRadiusMm * unitMm, widestMm),
     apartMm: apart / work.pxPerMm,
     angleRad: portable.acos(Math.min(1, Math.abs(along))),
   };

@@ -1,5 +1,6 @@
-import { assemblyDe } from './assembly/de';
 import type { Dictionary } from './dictionary';
+import { referenceDe } from './reference/de';
+import { tradeDe } from './trade/de';
 import { wearDe } from './wear/de';
 
 export const de: Dictionary = {
@@ -93,7 +94,23 @@ export const de: Dictionary = {
     reasons: {
       'no-card': {
         what: 'Keine Maßkarte gefunden.',
-        todo: 'Die Verschraubung auf die gedruckte Karte legen und den ganzen Ring aus Marken ins Bild nehmen.',
+        todo: 'Die Verschraubung auf die gedruckte Karte, neben eine Bankkarte oder auf ein leeres Blatt legen und alles davon ins Bild nehmen; oder von Hand zeigen.',
+      },
+      'business-card': {
+        what: 'Das hat die Form einer Visitenkarte.',
+        todo: 'Visitenkarten gibt es in vielen Größen. Eine Bank- oder Bibliothekskarte, ein leeres A4- oder Letter-Blatt oder die gedruckte Karte verwenden.',
+      },
+      banknote: {
+        what: 'Das hat die Form eines Geldscheins.',
+        todo: 'Scheine sind zum Messen zu ungenau geschnitten. Eine Bank- oder Bibliothekskarte, ein leeres A4- oder Letter-Blatt oder die gedruckte Karte verwenden.',
+      },
+      'other-rectangle': {
+        what: 'Von dieser Karte oder diesem Blatt ist die Größe nicht bekannt.',
+        todo: 'Eine Bank- oder Bibliothekskarte, ein leeres A4- oder Letter-Blatt oder die gedruckte Karte verwenden.',
+      },
+      'which-reference': {
+        what: 'Es ist nicht sicher, was für eine Karte oder was für ein Blatt das ist.',
+        todo: 'Angeben, was es ist; dann wird noch einmal gemessen.',
       },
       'no-thread': {
         what: 'Die Karte ist da, aber in ihrem Fenster wurde kein Gewinde gefunden.',
@@ -195,7 +212,7 @@ export const de: Dictionary = {
     printTip: 'Mit 100 % oder „tatsächlicher Größe“ drucken, nie „an Seite anpassen“.',
     onScreen: 'Auf diesem Bildschirm zeigen',
     onScreenTip:
-      'Eine Karte auf dem Bildschirm taugt nach derselben Prüfung: beide Balken mit dem Lineal auf dem Glas messen.',
+      'Auch eine Karte auf dem Bildschirm taugt: Ihre Größe wird einmal an einer aufgelegten Bankkarte eingestellt, kleine Bildschirme zeigen eine kleinere Karte.',
     preview: 'Die Karte, wie sie gedruckt wird',
     checkTitle: 'Druckprüfung',
     checkLead:
@@ -253,12 +270,12 @@ export const de: Dictionary = {
     readings: 'Messwerte',
     state: 'Stand',
     states: {
-      settled: 'entschieden',
+      settled: 'eindeutig',
       'needs-reading': 'ein Messwert fehlt',
       unlisted: 'in keiner Tabelle',
       refused: 'nicht gemessen',
-      confirmed: 'am Tresen bestätigt',
-      rejected: 'am Tresen abgelehnt',
+      confirmed: 'an der Theke bestätigt',
+      rejected: 'an der Theke abgelehnt',
     },
     share: 'Teilen',
     sharePicture: 'Als Bild teilen',
@@ -269,7 +286,7 @@ export const de: Dictionary = {
     savedFile: 'Gesichert.',
     pictureHint: 'Dieses Bild in Crestwise öffnen: Es enthält das ganze Blatt.',
     tooMuch: 'Dieses Blatt ist zu viel für ein Bild. Die Blattdatei weitergeben.',
-    remarks: 'Bemerkungen für den Tresen: Maschine, Stelle, Menge',
+    remarks: 'Bemerkungen für die Theke: Maschine, Stelle, Menge',
     addPhoto: 'Noch ein Foto derselben Verschraubung',
     photos: (n) => (n === 1 ? '1 Foto' : `${n} Fotos`),
     disagree: 'Die Fotos passen nicht zusammen. Ist es dieselbe Verschraubung?',
@@ -310,10 +327,10 @@ export const de: Dictionary = {
     flank: 'Flankenwinkel',
     nose: 'Halber Kegelwinkel vorn',
     turns: 'Sichtbare Gänge',
-    hand: 'Drehsinn',
+    hand: 'Gangrichtung',
     right: 'rechts',
     left: 'links',
-    starts: 'Gangzahl',
+    starts: 'Gängigkeit',
     unresolved: 'von diesem Foto nicht aufgelöst',
     height: 'Achse über der Karte',
     camera: 'Kamera über der Karte',
@@ -342,7 +359,7 @@ export const de: Dictionary = {
         'Worauf die Verschraubung liegt, ist nicht sicher, und damit auch ihre Höhe nicht.',
       'few-markers': 'Nur wenige Marken der Karte sind im Bild.',
       'ruler-without-pose':
-        'Neben einem Lineal gemessen: Die Höhe wird nicht berichtigt, nur in der Unsicherheit berücksichtigt.',
+        'Neben einem Maßstab gemessen: wie hoch die Achse liegt und wie weit die Kamera war, ist geschätzt und in der Unsicherheit enthalten.',
       'outline-alone':
         'Maßstab vom Umriss einer Karte oder eines Blatts: unsicherer als die gedruckte Maßkarte. Was offen bleibt, klärt eine Messung mit der Lehre.',
       'flash-fired':
@@ -373,8 +390,8 @@ export const de: Dictionary = {
     connection: 'Anschluss',
     noConnection: 'keiner aufgeführt',
     open: 'offen',
-    settledLead: 'Entschieden.',
-    threadSettled: 'Das Gewinde ist entschieden, der Anschluss noch offen.',
+    settledLead: 'Eindeutig.',
+    threadSettled: 'Das Gewinde ist eindeutig, der Anschluss noch offen.',
     needs: 'Ein Messwert würde am meisten helfen.',
     unlistedLead: 'Gut gemessen, aber in keiner Tabelle hier.',
     unlistedText:
@@ -394,9 +411,9 @@ export const de: Dictionary = {
     tools: {
       rule: 'Lineal',
       caliper: 'Messschieber',
-      'pitch-gauge': 'Gewindelehre',
-      'form-gauge': 'Formlehre 55°/60°',
-      'seat-gauge': 'Sitzlehre',
+      'pitch-gauge': 'Gewindeschablone (Blätter)',
+      'form-gauge': 'Formlehre 55°/60° (Blätter)',
+      'seat-gauge': 'Sitzlehre (Blätter)',
     },
     candidates: 'Gewinde, die passen',
     connections: 'Anschlüsse, die passen',
@@ -410,15 +427,15 @@ export const de: Dictionary = {
       likely: 'sehr wahrscheinlich',
       probable: 'wahrscheinlich',
       possible: 'möglich',
-      unlikely: 'unwahrscheinlich',
-      hardly: 'kaum',
+      unlikely: 'weniger wahrscheinlich',
+      hardly: 'unwahrscheinlich',
     },
     evidence: {
       pitchFits: (delta) => `Steigung passt auf ${delta}`,
       pitchOff: (delta) => `Steigung weicht um ${delta} ab`,
       diameterFits: (delta) => `${delta} unter Nennmaß, wie gefertigte Teile sind`,
       diameterOff: (delta) => `${delta} unter Nennmaß, mehr als die Toleranz hergibt`,
-      diameterOver: (delta) => `${delta} über Nennmaß; das ist kein Außengewinde je`,
+      diameterOver: (delta) => `${delta} über Nennmaß; größer als jedes Außengewinde`,
       taperFits: 'wächst längs der Achse, wie ein kegeliges Gewinde',
       taperMissing: 'ein kegeliges Gewinde würde längs der Achse wachsen; dieses nicht',
       taperOff: 'wächst längs der Achse; das tut ein zylindrisches Gewinde nicht',
@@ -454,14 +471,14 @@ export const de: Dictionary = {
         how: 'Außendurchmesser des Rohrs, das hineingehört, oder die Bohrung, die es aufnimmt. Messschieber oder Lineal genügt.',
       },
       seat: {
-        name: 'Sitz',
+        name: 'Sitz, nach Augenschein',
         title: 'Das Ende ansehen',
         how: 'Welche Zeichnung gleicht dem Ende dieser Verschraubung? An der dicken Linie dichtet es.',
       },
       flank: {
         name: 'Flankenwinkel',
         title: 'Formlehre anlegen',
-        how: 'Eine Lehre mit 60° und eine mit 55° ins Gewinde halten, in Achsrichtung, gegen das Licht. Welche lässt an beiden Flanken kein Licht durch?',
+        how: 'Ein Blatt mit 60° und eines mit 55° ins Gewinde halten, in Achsrichtung, gegen das Licht: eine Formlehre, oder Gewindeschablonen mit diesen Angaben. Welche lässt an beiden Flanken kein Licht durch?',
       },
       taper: {
         name: 'Kegel',
@@ -481,35 +498,31 @@ export const de: Dictionary = {
     },
     placeholder: { tpi: '16', mmPitch: '1,5', mm: '17,2', in: '0,677', fraction: '11/16' },
     invalid: 'Diesen Wert kann ich nicht lesen. Beispiele: 17,2 · 0,677 · 11/16 · 1 5/16',
-    invalidTpi: 'Die Gangzahl je Zoll als Zahl eingeben, etwa 16 oder 11,5.',
+    invalidTpi: 'Die Gänge je Zoll als Zahl eingeben, etwa 16 oder 11,5.',
     outOfRange: 'So etwas hat keine Verschraubung. Stimmt die Einheit?',
     seats: {
-      'flat-face-o-ring': 'Flachdichtend (ORFS): O-Ring in der Planfläche',
+      'flat-face-o-ring': 'Plane Fläche mit O-Ring in einer Nut',
       'cone-37': 'Außenkegel, 37° zur Achse',
       'cone-45': 'Außenkegel, 45° zur Achse',
-      'cone-24': 'Innenkegel, 24° Gesamtwinkel',
-      'cone-60': 'Innenkegel, 60° Gesamtwinkel',
+      'cone-24': 'Innenkegel, 24°-Kegel',
+      'cone-60': 'Innenkegel, 60°-Kegel',
       'cone-30': 'Außenkegel, 30° zur Achse',
       'o-ring-at-hex': 'O-Ring unter dem Sechskant',
       'flat-washer-face': 'Plane Fläche oder Scheibe unter dem Sechskant',
+      'cone-inverted': 'Mutter, die auf ein gebördeltes Rohr drückt',
       none: 'Nichts davon: dichtet im Gewinde',
     },
     femaleSeats: {
       'flat-face-o-ring': 'Plane Hülse in der Mutter, ohne Ring',
-      'cone-37': 'Innenkonus, 37° zur Achse',
-      'cone-45': 'Innenkonus, 45° zur Achse',
+      'cone-37': 'Innenkegel 37°',
+      'cone-45': 'Innenkegel 45°',
       'cone-24': 'Kegel in der Mutter, nach außen, 24° Gesamtwinkel',
       'cone-60': 'Kegel in der Mutter, nach außen, 60° Gesamtwinkel',
-      'cone-30': 'Innenkonus, 30° zur Achse',
+      'cone-30': 'Innenkegel 30°',
       'o-ring-at-hex': 'Fase für einen O-Ring an der Öffnung',
       'flat-washer-face': 'Plane Fläche um die Öffnung',
+      'cone-inverted': 'Erhabener Kegel am Grund des Lochs',
       none: 'Nichts davon: dichtet im Gewinde',
-    },
-    seatHow: {
-      title: 'Wie der Winkel bestimmt wurde',
-      eye: 'Nach Augenmaß',
-      gauge: 'Mit Sitzlehre',
-      byEye: 'nach Augenmaß',
     },
     noTube: 'Sie nimmt kein Rohr auf',
     otherValue: 'anderer Wert',
@@ -528,15 +541,15 @@ export const de: Dictionary = {
     female: 'Innengewinde',
     pitch: 'Steigung, mit der Gewindeschablone',
     od: 'Außendurchmesser über die Spitzen',
-    id: 'Kerndurchmesser (innen, über die Spitzen)',
+    id: 'Kerndurchmesser (innen, von Spitze zu Spitze)',
     with: 'Gemessen mit',
     go: 'Bestimmen',
   },
-  assembly: assemblyDe,
+  reference: referenceDe,
   result: {
     title: 'Ergebnis',
     back: 'Zur Bestimmung',
-    notSettled: 'Noch nicht entschieden. Auch gedruckt steht das so da.',
+    notSettled: 'Noch nicht eindeutig. Auch gedruckt steht das so da.',
     thread: 'Gewinde',
     family: 'Anschluss',
     size: 'Größe',
@@ -553,25 +566,12 @@ export const de: Dictionary = {
     shore: (value) => `${value} IRHD`,
     elastomers: 'Elastomer nach Flüssigkeit',
     elastomersNote:
-      'Namen nach ISO 1629. Übliche Praxis; im Zweifel entscheidet die Tabelle des Herstellers.',
-    fluids: {
-      mineral: 'Mineralöl (HL, HM, HV)',
-      hot: 'Mineralöl über 100 °C',
-      cold: 'Mineralöl unter −30 °C (Tieftemperatursorte)',
-      emulsion: 'Emulsion aus Öl und Wasser (HFAE, HFB)',
-      glycol: 'Wasserglykol (HFC)',
-      phosphate: 'Phosphatester, Alkyl (HFDR, Luftfahrt)',
-      phosphateAryl: 'Phosphatester, Triaryl (HFDR)',
-      ester: 'Pflanzlicher und synthetischer Ester (HETG, HEES)',
-      polyglycol: 'Polyglykol (HEPG)',
-      brake: 'Bremsflüssigkeit auf Glykolbasis',
-    },
+      'Namen nach ISO 1629, Flüssigkeiten nach ISO 6743-4, geprüft nach ISO 6072. Übliche Praxis; im Zweifel entscheidet die Tabelle des Herstellers.',
     fluid: 'Flüssigkeit',
     suits: 'Geeignet',
     avoid: 'Nicht geeignet',
     assembly: 'Montage',
-    assemblyNote:
-      'Nie unter Druck anziehen; jedes Mal ein neuer O-Ring. Drehmomente und Drehwinkel: Angaben des Herstellers für Bauart und Größe.',
+    assemblyNote: 'Drehmomente und Drehwinkel: Angaben des Herstellers für Bauart und Größe.',
     cautions: 'Bevor Sie etwas lösen oder unter Druck setzen',
     caution: {
       pressure:
@@ -580,7 +580,7 @@ export const de: Dictionary = {
       injection:
         'Nie mit der Hand nach einem Leck suchen. Ein unsichtbar feiner Strahl dringt durch die Haut; Öl unter der Haut ist sofort ein Notfall für die Chirurgie.',
       gauge:
-        'Das Gewinde mit einer Gewindelehre (Ring außen, Dorn innen) bestätigen, bevor die Leitung unter Druck kommt.',
+        'Das Gewinde mit einer Gewindelehre bestätigen (Lehrring für Außen-, Lehrdorn für Innengewinde), bevor die Leitung unter Druck kommt.',
       authority:
         'Anleitung des Herstellers, örtliche Vorschriften und das Urteil der Fachkraft gehen dieser Seite vor.',
     },
@@ -596,6 +596,7 @@ export const de: Dictionary = {
     numbers: 'Gemessen',
     readings: 'Messwerte',
   },
+  trade: tradeDe,
   wear: wearDe,
   drawer: {
     title: 'Ablage',
@@ -670,10 +671,16 @@ export const de: Dictionary = {
       'Dieses Blatt stammt von einer neueren Fassung. Die Seite neu laden und es dann noch einmal öffnen.',
   },
   tradeNames: {
-    'O-ring face seal': 'Planfläche mit O-Ring',
+    '24° cone, very light series': '24°-Kegel, sehr leichte Reihe',
+    'compression fitting, inch': 'Klemmringverschraubung, Zoll',
+    'parallel socket for taper pipe (Rp)': 'zylindrisches Innengewinde für R (Rp)',
+    '24° cone, French gas series': '24°-Kegel, französische Gas-Reihe',
+    'brake-line flare, metric': 'Bremsleitungsbördel, metrisch',
+    'pressure-gauge end': 'Manometeranschluss',
+    'O-ring face seal': 'flachdichtend mit O-Ring (ORFS)',
     '37° flare': '37°-Bördel',
     '45° flare': '45°-Bördel',
-    'inverted flare': 'Innenkonus (umgekehrt)',
+    'inverted flare': 'Inverted Flare',
     'O-ring stud end, inch': 'Einschraubzapfen mit O-Ring, Zoll',
     'O-ring port, inch': 'Einschraubloch für O-Ring, Zoll',
     'O-ring stud end, metric': 'Einschraubzapfen mit O-Ring, metrisch',
@@ -692,7 +699,7 @@ export const de: Dictionary = {
     'taper pipe (NPT)': 'kegeliges Rohrgewinde (NPT)',
     'dryseal taper pipe (NPTF)': 'trocken dichtendes Rohrgewinde (NPTF)',
     'straight pipe swivel (NPSM)': 'zylindrische Überwurfmutter (NPSM)',
-    'split flange head, code 61': 'Flanschkopf, Reihe 61',
-    'split flange head, code 62': 'Flanschkopf, Reihe 62',
+    'split flange head, code 61': 'Flanschkopf, Code 61 (3000 psi)',
+    'split flange head, code 62': 'Flanschkopf, Code 62 (6000 psi)',
   },
 };

@@ -1,5 +1,6 @@
-import { assemblyEs } from './assembly/es';
 import type { Dictionary } from './dictionary';
+import { referenceEs } from './reference/es';
+import { tradeEs } from './trade/es';
 import { wearEs } from './wear/es';
 
 export const es: Dictionary = {
@@ -8,7 +9,7 @@ export const es: Dictionary = {
     nav: 'Pantallas',
     measure: 'Medir',
     card: 'Tarjeta',
-    drawer: 'Cajón',
+    drawer: 'Archivo',
     standards: 'Tablas',
     about: 'Acerca de',
     language: 'Idioma',
@@ -16,7 +17,7 @@ export const es: Dictionary = {
     reload: 'Cargarla',
     workerDied: 'La parte que mide se detuvo y se ha reiniciado. Su foto sigue aquí.',
     storageFull:
-      'No queda sitio para la ficha en este dispositivo. Guárdela como archivo o borre fichas del cajón.',
+      'No queda sitio para la ficha en este dispositivo. Guárdela como archivo o borre fichas del archivo.',
     storageOff: 'El navegador no guarda nada de esta página. Guarde la ficha antes de salir.',
     close: 'Cerrar',
     error: 'Algo ha fallado en la página. No se ha perdido nada; inténtelo de nuevo.',
@@ -36,7 +37,7 @@ export const es: Dictionary = {
       },
       {
         title: 'Leer, o tomar una medida',
-        text: 'Donde dos roscas se parecen, una medida con peine o calibre lo decide.',
+        text: 'Donde dos roscas se parecen, una medida con peine o pie de rey lo decide.',
       },
     ],
     getCard: 'Obtener la tarjeta',
@@ -55,7 +56,7 @@ export const es: Dictionary = {
     },
     noPhoto: 'Sin foto',
     noPhotoText:
-      'Bastan un peine de roscas y un calibre: por fuera en un macho, por dentro en una hembra.',
+      'Bastan un peine de roscas y un pie de rey: por fuera en un macho, por dentro en una hembra.',
     readingsOnly: 'Introducir medidas',
     draft: 'Trabajo en curso',
     draftFrom: (when) => `Foto del ${when}, sin medir hasta el final.`,
@@ -92,7 +93,23 @@ export const es: Dictionary = {
     reasons: {
       'no-card': {
         what: 'No se ha encontrado la tarjeta patrón.',
-        todo: 'Ponga el racor sobre la tarjeta impresa y mantenga todo el anillo de marcas a la vista.',
+        todo: 'Ponga el racor sobre la tarjeta impresa, junto a una tarjeta bancaria o sobre una hoja en blanco, y manténgala entera a la vista; o muéstrela a mano.',
+      },
+      'business-card': {
+        what: 'Tiene la forma de una tarjeta de visita.',
+        todo: 'Las tarjetas de visita tienen muchos tamaños. Use una tarjeta bancaria o de biblioteca, una hoja A4 o Letter en blanco, o la tarjeta impresa.',
+      },
+      banknote: {
+        what: 'Tiene la forma de un billete.',
+        todo: 'Los billetes se cortan con demasiada holgura para medir. Use una tarjeta bancaria o de biblioteca, una hoja A4 o Letter en blanco, o la tarjeta impresa.',
+      },
+      'other-rectangle': {
+        what: 'No se conoce el tamaño de esta tarjeta u hoja.',
+        todo: 'Use una tarjeta bancaria o de biblioteca, una hoja A4 o Letter en blanco, o la tarjeta impresa.',
+      },
+      'which-reference': {
+        what: 'No es seguro qué clase de tarjeta u hoja es.',
+        todo: 'Diga qué es y se mide de nuevo.',
       },
       'no-thread': {
         what: 'La tarjeta está, pero no se ha encontrado rosca en su ventana.',
@@ -168,7 +185,7 @@ export const es: Dictionary = {
       distance: 'Un poco más lejos',
       light: 'Más luz',
       still: 'No se mueva',
-      contrast: 'La rosca apenas se ve: use el otro campo',
+      contrast: 'La rosca se ve mal: use el otro campo',
       inside: 'Lleve el racor a la ventana',
       loading: 'Se está cargando la guía',
     },
@@ -191,7 +208,7 @@ export const es: Dictionary = {
     printTip: 'Imprima al 100 % o «tamaño real», nunca «ajustar a la página».',
     onScreen: 'Mostrar en esta pantalla',
     onScreenTip:
-      'Una tarjeta en pantalla sirve tras la misma comprobación: mida las dos barras sobre el vidrio con una regla.',
+      'También sirve una tarjeta en pantalla: su tamaño se ajusta una vez con una tarjeta bancaria sobre el cristal; las pantallas pequeñas muestran una más pequeña.',
     preview: 'La tarjeta tal como se imprime',
     checkTitle: 'Comprobación de la impresión',
     checkLead:
@@ -200,7 +217,7 @@ export const es: Dictionary = {
     short: 'Barra corta',
     with: 'Medido con',
     withRule: 'una regla (± 0,3 mm)',
-    withCaliper: 'un calibre (± 0,05 mm)',
+    withCaliper: 'un pie de rey (± 0,05 mm)',
     unit: 'Unidad',
     name: 'Nombre de esta tarjeta',
     namePlaceholder: 'por ejemplo Impresora del taller',
@@ -337,7 +354,7 @@ export const es: Dictionary = {
       'resting-unknown': 'No es seguro sobre qué se apoya el racor, y por tanto tampoco su altura.',
       'few-markers': 'Se ven pocas marcas de la tarjeta.',
       'ruler-without-pose':
-        'Medido junto a una regla: la altura no se corrige, solo se cuenta en la incertidumbre.',
+        'Medido junto a una regla: la altura del eje y la distancia de la cámara se estiman y cuentan en la incertidumbre.',
       'outline-alone':
         'Escala tomada del contorno de una tarjeta o una hoja: menos segura que la tarjeta patrón impresa. Lo que quede abierto lo decide una medida con galga.',
       'flash-fired':
@@ -388,10 +405,10 @@ export const es: Dictionary = {
     atHand: 'Lo que tengo a mano',
     tools: {
       rule: 'regla',
-      caliper: 'calibre',
-      'pitch-gauge': 'peine de roscas',
-      'form-gauge': 'galga de forma 55°/60°',
-      'seat-gauge': 'galga de asiento',
+      caliper: 'pie de rey',
+      'pitch-gauge': 'peine de roscas (láminas)',
+      'form-gauge': 'galga de forma 55°/60° (láminas)',
+      'seat-gauge': 'galga de asiento (láminas)',
     },
     candidates: 'Roscas que encajan',
     connections: 'Conexiones que encajan',
@@ -406,7 +423,7 @@ export const es: Dictionary = {
       probable: 'probable',
       possible: 'posible',
       unlikely: 'poco probable',
-      hardly: 'apenas',
+      hardly: 'muy improbable',
     },
     evidence: {
       pitchFits: (delta) => `el paso encaja con ${delta}`,
@@ -449,14 +466,14 @@ export const es: Dictionary = {
         how: 'Diámetro exterior del tubo que entra, o el taladro del racor que lo recibe. Basta un pie de rey o una regla.',
       },
       seat: {
-        name: 'Asiento',
+        name: 'Asiento, a la vista',
         title: 'Mire el extremo',
         how: '¿Qué dibujo se parece al extremo de este racor? La línea gruesa es donde sella.',
       },
       flank: {
         name: 'Ángulo de flancos',
         title: 'Pruebe una galga de forma',
-        how: 'Ponga en la rosca una galga de 60° y una de 55°, en línea con el eje, a contraluz. ¿Cuál no deja pasar luz por ningún flanco?',
+        how: 'Ponga en la rosca una lámina de 60° y una de 55°, en línea con el eje, a contraluz: una galga de forma, o peines así marcados. ¿Cuál no deja pasar luz por ningún flanco?',
       },
       taper: {
         name: 'Conicidad',
@@ -482,29 +499,25 @@ export const es: Dictionary = {
       'flat-face-o-ring': 'Cara plana con junta tórica en una ranura',
       'cone-37': 'Cono exterior, 37° con el eje',
       'cone-45': 'Cono exterior, 45° con el eje',
-      'cone-24': 'Cono interior, 24° en total',
-      'cone-60': 'Cono interior, 60° en total',
+      'cone-24': 'Cono interior, 24° de ángulo total',
+      'cone-60': 'Cono interior, 60° de ángulo total',
       'cone-30': 'Cono exterior, 30° con el eje',
       'o-ring-at-hex': 'Junta tórica bajo el hexágono',
       'flat-washer-face': 'Cara plana o arandela bajo el hexágono',
+      'cone-inverted': 'Tuerca que aprieta un tubo abocardado',
       none: 'Nada de esto: sella en la rosca',
     },
     femaleSeats: {
       'flat-face-o-ring': 'Casquillo plano en la tuerca, sin junta',
       'cone-37': 'Abocardado interior, 37° con el eje',
       'cone-45': 'Abocardado interior, 45° con el eje',
-      'cone-24': 'Cono saliente en la tuerca, 24° en total',
-      'cone-60': 'Cono saliente en la tuerca, 60° en total',
+      'cone-24': 'Cono saliente en la tuerca, 24° de ángulo total',
+      'cone-60': 'Cono saliente en la tuerca, 60° de ángulo total',
       'cone-30': 'Abocardado interior, 30° con el eje',
       'o-ring-at-hex': 'Chaflán para junta tórica en la boca',
       'flat-washer-face': 'Cara plana en torno a la boca',
+      'cone-inverted': 'Cono saliente al fondo del orificio',
       none: 'Nada de esto: sella en la rosca',
-    },
-    seatHow: {
-      title: 'Cómo se juzgó el ángulo',
-      eye: 'A ojo',
-      gauge: 'Con galga de asiento',
-      byEye: 'a ojo',
     },
     noTube: 'No recibe tubo',
     otherValue: 'otro valor',
@@ -523,11 +536,11 @@ export const es: Dictionary = {
     female: 'Hembra: rosca por dentro',
     pitch: 'Paso, con un peine de roscas',
     od: 'Diámetro exterior sobre las crestas',
-    id: 'Diámetro interior entre crestas (diámetro menor)',
+    id: 'Diámetro interior entre crestas',
     with: 'Medido con',
     go: 'Identificar',
   },
-  assembly: assemblyEs,
+  reference: referenceEs,
   result: {
     title: 'Resultado',
     back: 'Volver a la identificación',
@@ -537,7 +550,7 @@ export const es: Dictionary = {
     size: 'Tamaño',
     dash: 'Tamaño dash',
     tube: 'Tubo o manguera',
-    mating: 'Se acopla con',
+    mating: 'Se une con',
     neverWith: 'No unir nunca con',
     seat: 'Asiento',
     seal: 'Sella por',
@@ -548,22 +561,10 @@ export const es: Dictionary = {
     shore: (value) => `${value} IRHD`,
     elastomers: 'Elastómero según el fluido',
     elastomersNote:
-      'Nombres según ISO 1629. Práctica común; en caso de duda decide la tabla del fabricante.',
-    fluids: {
-      mineral: 'Aceite mineral (HL, HM, HV)',
-      hot: 'Aceite mineral a más de 100 °C',
-      cold: 'Aceite mineral a menos de −30 °C (grado de frío)',
-      emulsion: 'Emulsión de aceite y agua (HFAE, HFB)',
-      glycol: 'Agua-glicol (HFC), nunca EPDM tras aceite',
-      phosphate: 'Éster fosfórico alquílico (HFDR, aviación)',
-      phosphateAryl: 'Éster fosfórico triarílico (HFDR)',
-      ester: 'Éster vegetal y sintético (HETG, HEES)',
-      polyglycol: 'Poliglicol (HEPG)',
-      brake: 'Líquido de frenos con glicol',
-    },
+      'Nombres según ISO 1629, fluidos según ISO 6743-4, ensayos según ISO 6072. Práctica común; en caso de duda decide la tabla del fabricante.',
     fluid: 'Fluido',
     suits: 'Sirve',
-    avoid: 'No apto',
+    avoid: 'No sirve',
     assembly: 'Montaje',
     assemblyNote: 'Pares y ángulos: datos del fabricante para esta familia y tamaño.',
     cautions: 'Antes de aflojar o dar presión',
@@ -573,7 +574,8 @@ export const es: Dictionary = {
       mix: 'Nunca una dos familias porque se enrosquen: que enrosquen no quiere decir que aguanten ni que sellen.',
       injection:
         'Nunca busque una fuga con la mano. Un chorro invisible atraviesa la piel; aceite bajo la piel es una urgencia quirúrgica inmediata.',
-      gauge: 'Confirme la rosca con una galga antes de dar presión a la línea.',
+      gauge:
+        'Confirme la rosca con un calibre roscado (anillo para macho, tampón para hembra) antes de dar presión a la línea.',
       authority:
         'Las instrucciones del fabricante, las normas locales y el juicio de una persona habilitada van antes que esta página.',
     },
@@ -589,9 +591,10 @@ export const es: Dictionary = {
     numbers: 'Medido',
     readings: 'Medidas',
   },
+  trade: tradeEs,
   wear: wearEs,
   drawer: {
-    title: 'Cajón',
+    title: 'Archivo',
     lead: 'Las fichas guardadas en este dispositivo.',
     empty: 'Aún no hay nada. Mida una foto, o abra una ficha que le hayan enviado.',
     search: 'Buscar',
@@ -609,9 +612,9 @@ export const es: Dictionary = {
     importBad: 'Este archivo no contiene ninguna ficha que se pueda abrir.',
     used: (used) => `${used} usados en este dispositivo`,
     persist: 'Conservar aunque falte espacio',
-    persisted: 'El navegador ha prometido conservar el cajón.',
+    persisted: 'El navegador ha prometido conservar el archivo.',
     notPersisted:
-      'El navegador puede vaciar el cajón cuando falte espacio. Guarde como archivo lo que importe.',
+      'El navegador puede vaciar el archivo cuando falte espacio. Guarde como archivo lo que importe.',
     untitled: 'Sin identificar',
     noMatch: 'Ninguna ficha encaja con esta búsqueda.',
   },
@@ -662,17 +665,23 @@ export const es: Dictionary = {
     newer: 'Esta ficha viene de una versión más nueva. Recargue esta página y ábrala de nuevo.',
   },
   tradeNames: {
+    '24° cone, very light series': 'cono 24°, serie muy ligera',
+    'compression fitting, inch': 'racor de bicono, pulgadas',
+    'parallel socket for taper pipe (Rp)': 'hembra cilíndrica para R (Rp)',
+    '24° cone, French gas series': 'cono 24°, serie gas francesa',
+    'brake-line flare, metric': 'abocardado de freno, métrico',
+    'pressure-gauge end': 'conexión de manómetro',
     'O-ring face seal': 'cara plana con junta tórica',
     '37° flare': 'abocardado 37°',
     '45° flare': 'abocardado 45°',
     'inverted flare': 'abocardado invertido',
-    'O-ring stud end, inch': 'espiga con junta tórica, pulgadas',
+    'O-ring stud end, inch': 'extremo macho con junta tórica, pulgadas',
     'O-ring port, inch': 'orificio con junta tórica, pulgadas',
-    'O-ring stud end, metric': 'espiga con junta tórica, métrica',
+    'O-ring stud end, metric': 'extremo macho con junta tórica, métrico',
     'O-ring port, metric': 'orificio con junta tórica, métrico',
-    'G stud end (BSPP)': 'espiga G (BSPP)',
+    'G stud end (BSPP)': 'extremo macho G (BSPP)',
     'G port (BSPP)': 'orificio G (BSPP)',
-    'flat-face stud end, metric': 'espiga de cara plana, métrica',
+    'flat-face stud end, metric': 'extremo macho de cara plana, métrico',
     'flat-face port, metric': 'orificio de cara plana, métrico',
     '24° cone, light series': 'cono 24°, serie ligera',
     '24° cone, heavy series': 'cono 24°, serie pesada',
@@ -681,10 +690,10 @@ export const es: Dictionary = {
     '30° seat, G thread': 'asiento 30°, rosca G',
     '30° seat, metric thread': 'asiento 30°, rosca métrica',
     'taper pipe (BSPT)': 'gas cónica (BSPT)',
-    'taper pipe (NPT)': 'gas cónica (NPT)',
-    'dryseal taper pipe (NPTF)': 'cónica de cierre en seco (NPTF)',
-    'straight pipe swivel (NPSM)': 'giratoria cilíndrica (NPSM)',
-    'split flange head, code 61': 'cabeza de brida, código 61',
-    'split flange head, code 62': 'cabeza de brida, código 62',
+    'taper pipe (NPT)': 'NPT cónica',
+    'dryseal taper pipe (NPTF)': 'cónica de sellado en seco (NPTF)',
+    'straight pipe swivel (NPSM)': 'tuerca loca cilíndrica (NPSM)',
+    'split flange head, code 61': 'boca de brida, código 61 (3000 psi)',
+    'split flange head, code 62': 'boca de brida, código 62 (6000 psi)',
   },
 };

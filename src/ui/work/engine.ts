@@ -1,3 +1,4 @@
+import type { RectangleKind } from '../../journey/2-reference/rectangles';
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import type { Reading } from '../../journey/6-candidates/reading';
 import type { Conclusion } from '../../journey/7-next-reading/decision';
@@ -5,6 +6,7 @@ import type { Tool } from '../../journey/7-next-reading/next-reading';
 import type { Guidance } from '../../journey/guidance';
 import type { Identification, MeasureOptions, OnStage } from '../../journey/identification';
 import { MeasuringWorker, WorkerDied } from '../../worker/client';
+import { priorChoice } from './prior-choice';
 
 export { WorkerDied };
 
@@ -32,12 +34,16 @@ export async function conclude(
   atHand: readonly Tool[],
 ): Promise<Conclusion> {
   const core = await import('../../journey/7-next-reading/conclude');
-  return core.conclude(measurement, readings, { atHand });
+  return core.conclude(measurement, readings, { atHand, ...priorChoice() });
 }
 
 /** Judges one frame of the live view. */
-export function guideFrame(signal: AbortSignal, frame: ImageData): Promise<Guidance> {
-  return warmUp().guide(signal, frame);
+export function guideFrame(
+  signal: AbortSignal,
+  frame: ImageData,
+  outline: RectangleKind | null,
+): Promise<Guidance> {
+  return warmUp().guide(signal, frame, outline);
 }
 
 /** Lets the screen stand first; then the worker and OpenCV arrive while a photo is being chosen. */

@@ -9,6 +9,7 @@ import {
 } from '../../journey/identification';
 import { barsInUse } from '../card/card-checks';
 import { t } from '../language/language';
+import { askedReference, referenceChoice } from '../reference/reference-choice';
 import { notify } from '../shell/notices';
 import { go, route } from '../shell/route';
 import { dropDraft, keepDraft, recallDraft } from './draft';
@@ -32,7 +33,8 @@ export interface Job {
   readonly at: string;
   readonly options: MeasureOptions;
   readonly wear: WearPart | null;
-  readonly status: 'running' | 'refused' | 'cancelled' | 'failed';
+  /** `marking`: two graduations of a rule have to be shown first. */
+  readonly status: 'running' | 'marking' | 'refused' | 'cancelled' | 'failed';
   readonly stage: StageName | null;
   readonly refused: Refused | null;
 }
@@ -49,13 +51,24 @@ export async function measureNew(
   options: Partial<MeasureOptions> = {},
   wear: WearPart | null = route().screen === 'measuring' ? (current()?.wear ?? null) : null,
 ): Promise<void> {
-  const full: MeasureOptions = { ...defaultOptions, bars: barsInUse(), ...options };
+  const full: MeasureOptions = {
+    ...defaultOptions,
+    reference: askedReference(),
+    bars: barsInUse(),
+    ...options,
+  };
   const at = new Date().toISOString();
   running?.abort();
   const controller = new AbortController();
   running = controller;
-  setCurrent({ photo, at, options: full, wear, status: 'running', stage: null, refused: null });
+  const marking = referenceChoice() === 'rule' && !options.ruler && !options.reference;
+  const status = marking ? 'marking' : 'running';
+  setCurrent({ photo, at, options: full, wear, status, stage: null, refused: null });
   go({ screen: 'measuring' });
+  if (marking) {
+    await keepDraft({ photo, at, options, wear });
+    return;
+  }
   let draft: Promise<void> | null = null;
   const keep = async (safe: Blob) => {
     if (controller.signal.aborted) return;
