@@ -4,11 +4,11 @@ import type { Off } from './residual';
 /** Tails: Student's t of so few degrees of freedom keeps one shadow from setting every share. */
 const freedom = 5;
 /** Of normal deviates within ±1.96. */
-const covered = 0.95;
+export const usualCover = 0.95;
 
 /** Shares under which the residuals are likeliest, by a search along each share in turn; then all
- *  scaled so that 95 % of the residuals lie within 1.96 u. */
-export function fitShares(rows: readonly Off[], start: Shares): Shares {
+ *  scaled so that 95 % of the residuals, or `cover` of them, lie within 1.96 u. */
+export function fitShares(rows: readonly Off[], start: Shares, cover = usualCover): Shares {
   let best = { ...start };
   let least = cost(rows, best);
   for (let factor = 4; factor > 1.03; factor = Math.sqrt(factor))
@@ -22,7 +22,7 @@ export function fitShares(rows: readonly Off[], start: Shares): Shares {
             best = tried;
           }
         }
-  return scaled(best, widening(rows, best));
+  return scaled(best, widening(rows, best, cover));
 }
 
 function cost(rows: readonly Off[], shares: Shares): number {
@@ -34,14 +34,14 @@ function cost(rows: readonly Off[], shares: Shares): number {
 }
 
 /** The factor on all shares at which as many as should lie within 1.96 u. */
-function widening(rows: readonly Off[], shares: Shares): number {
+function widening(rows: readonly Off[], shares: Shares, cover: number): number {
   const held = (k: number) =>
     rows.filter(
       ({ errorMm, sharedMm, traces }) =>
         Math.abs(errorMm) < 1.96 * Math.hypot(sharedMm, k * spreadMm(traces, shares)),
     ).length / rows.length;
   let k = 0.3;
-  while (held(k) < covered && k < 10) k *= 1.02;
+  while (held(k) < cover && k < 10) k *= 1.02;
   return k;
 }
 

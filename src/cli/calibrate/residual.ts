@@ -58,7 +58,7 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
     name: truth.name,
     pitch: {
       errorMm: fit.pitchMm - truth.pitch_mm,
-      sharedMm: Math.hypot(...shared.map((row) => row.pitchMm)),
+      sharedMm: Math.hypot(...shared.map((row) => row.pitchMm), known.periodDoubt * fit.pitchMm),
       traces: traces.pitch,
     },
     radius: {

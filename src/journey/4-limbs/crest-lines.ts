@@ -80,7 +80,8 @@ export function crestLines(
         const o = j - side;
         sums[i * columns + j] += lefts[r + o + reach + side] + rights[r - o + reach + side];
       }
-    evidence += Math.log(1 - w.left.belief.none + 1e-3) + Math.log(1 - w.right.belief.none + 1e-3);
+    evidence +=
+      portable.log(1 - w.left.belief.none + 1e-3) + portable.log(1 - w.right.belief.none + 1e-3);
   }
   let top = 0;
   for (let i = 0; i < rows; i++)

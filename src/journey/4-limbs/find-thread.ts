@@ -3,10 +3,10 @@ import type { GreyImage } from '../../vision/grey-image';
 import { project } from '../2-card-pose/camera';
 import type { Reference } from '../2-reference/reference';
 import type { FoundFitting } from '../3-find/find-fitting';
-import { findThreads, threadsAlong } from '../3-find/find-threads';
 import { windowView } from '../3-find/window-view';
 import { photoAt } from '../4-thread-signal/axis-frame';
 import type { Corrections, RefusalReason } from '../identification';
+import { findThreads, threadsAlong } from './find-threads';
 import { likeliestThread } from './likeliest-thread';
 import type { SeatedThread } from './seat-thread';
 

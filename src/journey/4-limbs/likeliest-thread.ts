@@ -1,7 +1,7 @@
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import type { ThreadGuess } from '../3-find/find-threads';
 import { onAxisPlane } from '../4-thread-signal/axis-frame';
+import type { ThreadGuess } from './find-threads';
 import { type SeatedThread, seatThread } from './seat-thread';
 
 /** Nothing more is tried once a seat is worth this much: above it, fewer than one in a hundred is

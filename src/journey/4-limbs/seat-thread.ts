@@ -1,12 +1,12 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import type { ThreadGuess } from '../3-find/find-threads';
 import { type AxisFrame, grazing, photoAt } from '../4-thread-signal/axis-frame';
+import { atHeight, mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import { type SurfacePeriod, surfacePeriods } from '../4-thread-signal/surface-period';
 import { unroll } from '../4-thread-signal/unrolled-surface';
-import { atHeight, mmPerPxAt, recentred } from '../5-measurement/axis-moves';
 import { type CrestLines, crestLines, type Stretch } from './crest-lines';
+import type { ThreadGuess } from './find-threads';
 import { type HexSeen, hexHeight } from './hex-height';
 
 /** A thread where it lies: axis at its height, surface and limbs agreeing. */
@@ -47,7 +47,7 @@ const coarsest = 0.5;
  *  the pitch. */
 const noMore = 0.97;
 /** So a multiple pays for what it may explain by chance. */
-const multiplePower = 1.5;
+const multiplePower = 0.75;
 const noCrests = -5;
 const rounds = 3;
 

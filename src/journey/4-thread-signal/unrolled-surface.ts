@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import { type PosedCamera, projectRow, type Vec3 } from '../2-card-pose/camera';
-import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import type { AxisFrame } from './axis-frame';
 
 /** A cone about an axis: radius at `middleS` and its growth along s, mm and mm per mm. */
 export interface Cone {

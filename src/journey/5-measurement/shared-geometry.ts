@@ -2,9 +2,9 @@ import { type PosedCamera, rayThrough, type Vec3 } from '../2-card-pose/camera';
 import { cameraFrom } from '../2-card-pose/fit-camera';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import { grazing, photoAt } from '../4-thread-signal/axis-frame';
+import { atHeight, recentred } from '../4-thread-signal/axis-moves';
 import { hexRatio } from '../4-thread-signal/thread-place';
 import type { PhotoPoint } from '../overlay';
-import { atHeight, recentred } from './axis-moves';
 import type { ThreadSolution } from './solve-thread';
 
 /** From camera parameters (fit-camera.ts), an error of height, mm, and a tilt of the axis, rad: length

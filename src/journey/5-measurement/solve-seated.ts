@@ -6,6 +6,7 @@ import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import type { CrestLines } from '../4-limbs/crest-lines';
 import type { RatedPeriod, SeatedThread } from '../4-limbs/seat-thread';
+import { mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import {
   type OutlinePoint,
   type OutlineView,
@@ -14,7 +15,6 @@ import {
   type Side,
 } from '../4-thread-signal/outline-edges';
 import { usualRim } from '../4-thread-signal/rim-edge';
-import { mmPerPxAt, recentred } from './axis-moves';
 import { crestRim } from './crest-rim';
 import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
@@ -81,7 +81,7 @@ export function solveSeated(
   if (points.length < fewestEdges) return refuse('no-thread', noThread);
   const chosen = withOutline(points, middle(), zone, rivals);
   if (!chosen) return refuse('no-thread', noThread);
-  const { begun, period } = chosen;
+  const { begun, period, doubt } = chosen;
   const pitchMm = period.periodMm;
   const turns = (zone.toS - zone.fromS) / pitchMm;
   const pitch: Estimate = {
@@ -152,7 +152,7 @@ export function solveSeated(
     middleS: middle(),
     mmPerPx,
     hand: handOf(period, crests),
-    known: { pitch, radius },
+    known: { pitch, radius, periodDoubt: doubt },
   });
 }
 
@@ -163,7 +163,7 @@ function withOutline(
   middleS: number,
   zone: Extent,
   rivals: readonly RatedPeriod[],
-): { begun: PeriodStart; period: RatedPeriod; odds: number } | null {
+): { begun: PeriodStart; period: RatedPeriod; doubt: number } | null {
   const tried = rivals.flatMap((period) => {
     const near = Array.from({ length: 9 }, (_, i) => period.periodMm * (1 + 0.0015 * (i - 4)));
     const begun = startPeriod(points, middleS, near);
@@ -177,7 +177,16 @@ function withOutline(
     const spoken = portable.log(portable.exp(outline + tooth) + portable.exp(junk));
     return [{ begun, period, odds: portable.log(period.worth) + spoken }];
   });
-  return tried.sort((a, b) => b.odds - a.odds)[0] ?? null;
+  const [best] = tried.sort((a, b) => b.odds - a.odds);
+  if (!best) return null;
+  const weights = tried.map(({ odds }) => portable.exp(odds - best.odds));
+  const all = weights.reduce((sum, w) => sum + w, 0);
+  const doubt = tried.reduce(
+    (sum, { period }, i) =>
+      sum + (weights[i] / all) * (period.periodMm / best.period.periodMm - 1) ** 2,
+    0,
+  );
+  return { ...best, doubt: Math.sqrt(doubt) };
 }
 
 const noThread =

@@ -4,6 +4,7 @@ import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import { atHeight, mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import {
   type OutlinePoint,
   type OutlineView,
@@ -20,7 +21,6 @@ import {
 } from '../4-thread-signal/ridges';
 import { usualRim } from '../4-thread-signal/rim-edge';
 import { hexRatio, type ThreadPlace } from '../4-thread-signal/thread-place';
-import { atHeight, mmPerPxAt, recentred } from './axis-moves';
 import { crestRim } from './crest-rim';
 import { type FitAsMade, fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
@@ -44,7 +44,12 @@ export interface ThreadSolution extends FitAsMade {
   readonly middleS: number;
   readonly mmPerPx: number;
   /** What limbs and surface knew before the outline was fitted; null beside a rule. */
-  readonly known: { readonly pitch: Estimate; readonly radius: Estimate } | null;
+  readonly known: {
+    readonly pitch: Estimate;
+    readonly radius: Estimate;
+    /** Spread of the periods that surface and outline leave possible, relative. */
+    readonly periodDoubt: number;
+  } | null;
   /** Which way the helix climbs, when one way explains the outline clearly better. */
   readonly hand: 'right' | 'left' | null;
 }

@@ -186,7 +186,7 @@ function learntOf({ known, fit, mmPerPx }: ThreadSolution) {
   if (!known) return null;
   const { pitch, radius } = tracesOf({ known, fit, mmPerPx });
   return {
-    pitchMm: spreadMm(pitch, learntShares.pitch),
+    pitchMm: Math.hypot(spreadMm(pitch, learntShares.pitch), known.periodDoubt * fit.pitchMm),
     radiusMm: spreadMm(radius, learntShares.radius),
   };
 }

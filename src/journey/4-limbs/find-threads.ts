@@ -1,20 +1,20 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import { atHeight, type PosedCamera, project } from '../2-card-pose/camera';
+import type { Blob } from '../3-find/fitting-blob';
+import { type Line, mirrorLines, rippleLines } from '../3-find/lines';
+import { rippleGroups } from '../3-find/ripple-groups';
+import { ripplesOf } from '../3-find/ripples';
+import type { RoughAxis } from '../3-find/rough-axis';
+import type { WindowView } from '../3-find/window-view';
 import { type AxisFrame, flatAxis, onAxisPlane } from '../4-thread-signal/axis-frame';
+import { mmPerPxAt } from '../4-thread-signal/axis-moves';
 import { type Extent, grown } from '../4-thread-signal/presence';
 import { straighten } from '../4-thread-signal/straightened';
 import { type SurfacePeriod, scoreOver, surfacePeriods } from '../4-thread-signal/surface-period';
 import { repeatingZones } from '../4-thread-signal/thread-zone';
 import { type Unrolled, unroll } from '../4-thread-signal/unrolled-surface';
-import { mmPerPxAt } from '../5-measurement/axis-moves';
 import type { PhotoPoint } from '../overlay';
-import type { Blob } from './fitting-blob';
-import { type Line, mirrorLines, rippleLines } from './lines';
-import { rippleGroups } from './ripple-groups';
-import { ripplesOf } from './ripples';
-import type { RoughAxis } from './rough-axis';
-import type { WindowView } from './window-view';
 
 /** A stretch of an axis about which the surface repeats. */
 export interface ThreadGuess {

@@ -1,5 +1,5 @@
 import type { PosedCamera } from '../2-card-pose/camera';
-import { type AxisFrame, axisThrough, photoAt } from '../4-thread-signal/axis-frame';
+import { type AxisFrame, axisThrough, photoAt } from './axis-frame';
 
 /** The axis moved sideways by `offsetMm` at `middleS` and turned by `turn` there, at its height. */
 export function recentred(
