@@ -14,7 +14,7 @@ export function Samples() {
     try {
       const response = await fetch(`${address(name)}.jpg`);
       if (!response.ok) throw new Error(String(response.status));
-      await measureNew(await response.blob());
+      await measureNew(await response.blob(), { reference: { kind: 'auto', corners: null } });
     } catch {
       notify(t().shell.error);
     }

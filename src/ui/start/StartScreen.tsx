@@ -2,6 +2,7 @@ import { createResource, For, onMount, Show } from 'solid-js';
 import { usedCheck } from '../card/card-checks';
 import { dateTime } from '../language/format';
 import { t } from '../language/language';
+import { ReferenceChoice } from '../reference/ReferenceChoice';
 import { go, hashOf } from '../shell/route';
 import { CardSketch } from '../widgets/CardSketch';
 import { recallDraft } from '../work/draft';
@@ -65,6 +66,7 @@ export function StartScreen() {
         aria-labelledby="photo-title"
       >
         <h2 id="photo-title">{t().start.photo}</h2>
+        <ReferenceChoice />
         <div class="start-actions">
           <FileButton label={t().start.take} capture strong />
           <FileButton label={t().start.choose} />

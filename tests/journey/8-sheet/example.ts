@@ -63,6 +63,7 @@ export const exampleOverlay: Overlay = {
       ],
     },
   ],
+  reference: [],
   outline: [
     [
       [200.25, 150.5],
