@@ -18,7 +18,7 @@ export interface Tables {
 
 /** The tables load with the first screen that shows candidates, not with the page. */
 export async function loadTables(): Promise<Tables> {
-  const [{ findThread }, { rowsOf }, { neverJoin }, { alsoUsed }, { aliasesOf }, { familyOf }] =
+  const [{ findThread }, { rowsOf }, { neverJoin }, { alsoUsed }, { aliasesOf }, { notesOn }] =
     await Promise.all([
       import('../../standards/threads'),
       import('../../standards/connections/find-rows'),
@@ -32,7 +32,7 @@ export async function loadTables(): Promise<Tables> {
     rows: rowsOf,
     neverJoin,
     alsoUsed: (own) => (own.thread === null ? [] : alsoUsed(own.thread, own.end)),
-    notes: (own) => familyOf(own.family)?.notes ?? [],
+    notes: notesOn,
     aliases: aliasesOf,
   };
 }
