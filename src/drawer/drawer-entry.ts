@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { conclusionSchema, counterSchema, type Sheet } from '../journey/8-sheet/sheet-schema';
+import { whatHolds } from '../journey/8-sheet/what-holds';
 
 /** One line of the drawer's list, derived from its sheet whenever that is kept. Another version may
  *  have written it: what does not fit is derived anew. */
@@ -11,6 +12,9 @@ export const entrySchema = z.object({
   remarks: z.string(),
   decision: conclusionSchema.shape.decision.pick({ state: true, thread: true, connection: true }),
   verdict: counterSchema.shape.verdict,
+  /** As on the sheet; entries written before these were known are neither. */
+  handedOver: z.boolean().default(false),
+  received: z.boolean().default(false),
   /** Designation with the highest probability, when any thread is listed. */
   likeliestThread: z.string().nullable(),
   pitchMm: z.number().nullable(),
@@ -31,7 +35,8 @@ export function drawerEntry(
   thumbnail: Uint8Array | null,
   size: Pick<DrawerEntry, 'sheetBytes' | 'photoBytes'>,
 ): DrawerEntry {
-  const { state, thread, connection } = sheet.conclusion.decision;
+  const { state } = sheet.conclusion.decision;
+  const { thread, connection } = whatHolds(sheet);
   const likeliest = sheet.conclusion.threads.find((candidate) => candidate.system !== null);
   return {
     id: sheet.id,
@@ -41,6 +46,8 @@ export function drawerEntry(
     remarks: sheet.remarks,
     decision: { state, thread, connection },
     verdict: sheet.counter?.verdict ?? 'open',
+    handedOver: sheet.handedOver,
+    received: sheet.received,
     likeliestThread: likeliest?.system ? likeliest.designation : null,
     pitchMm: sheet.measurement?.pitchMm.value ?? null,
     majorDiameterMm: sheet.measurement?.majorDiameterMm.value ?? null,

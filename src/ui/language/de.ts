@@ -1,5 +1,6 @@
 import { assemblyDe } from './assembly/de';
 import type { Dictionary } from './dictionary';
+import { loopDe } from './loop/de';
 
 export const de: Dictionary = {
   shell: {
@@ -252,9 +253,10 @@ export const de: Dictionary = {
       settled: 'entschieden',
       'needs-reading': 'ein Messwert fehlt',
       unlisted: 'in keiner Tabelle',
+      'handed-over': 'bei der Theke',
       refused: 'nicht gemessen',
-      confirmed: 'am Tresen bestätigt',
-      rejected: 'am Tresen abgelehnt',
+      confirmed: 'an der Theke bestätigt',
+      rejected: 'an der Theke abgelehnt',
     },
     share: 'Teilen',
     sharePicture: 'Als Bild teilen',
@@ -265,7 +267,7 @@ export const de: Dictionary = {
     savedFile: 'Gesichert.',
     pictureHint: 'Dieses Bild in Crestwise öffnen: Es enthält das ganze Blatt.',
     tooMuch: 'Dieses Blatt ist zu viel für ein Bild. Die Blattdatei weitergeben.',
-    remarks: 'Bemerkungen für den Tresen: Maschine, Stelle, Menge',
+    remarks: 'Bemerkungen für die Theke: Maschine, Stelle, Menge',
     addPhoto: 'Noch ein Foto derselben Verschraubung',
     photos: (n) => (n === 1 ? '1 Foto' : `${n} Fotos`),
     disagree: 'Die Fotos passen nicht zusammen. Ist es dieselbe Verschraubung?',
@@ -527,6 +529,7 @@ export const de: Dictionary = {
     go: 'Bestimmen',
   },
   assembly: assemblyDe,
+  loop: loopDe,
   result: {
     title: 'Ergebnis',
     back: 'Zur Bestimmung',

@@ -1,6 +1,6 @@
 import type { en } from './en';
 
-type Widen<T> = T extends string
+export type Widen<T> = T extends string
   ? string
   : T extends (...given: infer A) => string
     ? (...given: A) => string

@@ -1,5 +1,6 @@
 import type { RefusalReason } from '../../journey/identification';
 import { assemblyEn } from './assembly/en';
+import { loopEn } from './loop/en';
 
 /** Words on the screen. Trade words stay; ours are explained by the picture beside them. */
 export const en = {
@@ -250,6 +251,7 @@ export const en = {
       settled: 'settled',
       'needs-reading': 'one reading wanted',
       unlisted: 'in no table',
+      'handed-over': 'with the counter',
       refused: 'not measured',
       confirmed: 'confirmed at the counter',
       rejected: 'rejected at the counter',
@@ -515,6 +517,7 @@ export const en = {
     go: 'Identify',
   },
   assembly: assemblyEn,
+  loop: loopEn,
   result: {
     title: 'Result',
     back: 'Back to the identification',

@@ -1,5 +1,6 @@
 import { assemblyEs } from './assembly/es';
 import type { Dictionary } from './dictionary';
+import { loopEs } from './loop/es';
 
 export const es: Dictionary = {
   shell: {
@@ -248,6 +249,7 @@ export const es: Dictionary = {
       settled: 'decidido',
       'needs-reading': 'falta una medida',
       unlisted: 'en ninguna tabla',
+      'handed-over': 'en el mostrador',
       refused: 'sin medir',
       confirmed: 'confirmado en el mostrador',
       rejected: 'rechazado en el mostrador',
@@ -522,6 +524,7 @@ export const es: Dictionary = {
     go: 'Identificar',
   },
   assembly: assemblyEs,
+  loop: loopEs,
   result: {
     title: 'Resultado',
     back: 'Volver a la identificación',

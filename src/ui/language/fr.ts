@@ -1,5 +1,6 @@
 import { assemblyFr } from './assembly/fr';
 import type { Dictionary } from './dictionary';
+import { loopFr } from './loop/fr';
 
 export const fr: Dictionary = {
   shell: {
@@ -250,6 +251,7 @@ export const fr: Dictionary = {
       settled: 'tranché',
       'needs-reading': 'un relevé attendu',
       unlisted: 'dans aucune table',
+      'handed-over': 'au comptoir',
       refused: 'non mesuré',
       confirmed: 'confirmé au comptoir',
       rejected: 'refusé au comptoir',
@@ -525,6 +527,7 @@ export const fr: Dictionary = {
     go: 'Identifier',
   },
   assembly: assemblyFr,
+  loop: loopFr,
   result: {
     title: 'Résultat',
     back: 'Retour à l’identification',

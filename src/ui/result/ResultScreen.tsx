@@ -9,25 +9,31 @@ import {
   Show,
   Switch,
 } from 'solid-js';
+import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
 import { tubesOf } from '../../standards/connections/tubes';
 import { readingText, seatText } from '../identification/reading-text';
 import { SectionDrawing } from '../identification/SectionDrawing';
 import { dimensionsOf, loadTables, type Tables } from '../identification/table-rows';
-import { number, percent, plusMinus } from '../language/format';
+import { number, plusMinus } from '../language/format';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
+import { BeforeAfter } from '../sheet/BeforeAfter';
 import { HandOver } from '../sheet/HandOver';
 import { SheetFacts } from '../sheet/SheetFacts';
+import { sendPicture, sendToCounter, spokenName } from '../sheet/send';
+import { NextStep } from '../shell/NextStep';
 import { hashOf } from '../shell/route';
+import { Fold } from '../widgets/Fold';
+import { Stamp } from '../widgets/Stamp';
+import { ThreadPicture } from '../widgets/ThreadPicture';
 import { nameOf, stateOf } from '../work/open-sheet';
 import { openById, openSheet } from '../work/sheets';
+import { AnswerBlock } from './AnswerBlock';
 import { oRingPlace } from './assembly';
 import { Cautions } from './Cautions';
-import { CounterPanel } from './CounterPanel';
 import { elastomers } from './elastomers';
 import { endWarnings, endWords, oRingText, otherTubes, threadName } from './end-words';
-import { ResultActions } from './ResultActions';
-import { ResultPhoto } from './ResultPhoto';
+import { OpenQuestions } from './OpenQuestions';
 import { settledEnd } from './settled-end';
 import './result.css';
 
@@ -55,7 +61,7 @@ export function ResultScreen(props: { readonly id: string }) {
 
 function Result(props: { readonly tables: Tables }) {
   const sheet = () => openSheet()!.sheet;
-  const decision = () => sheet().conclusion.decision;
+  const decision = createMemo(() => whatHolds(sheet()));
   const settled = createMemo(() => settledEnd(sheet(), props.tables));
   const connection = () => settled()?.row ?? null;
   const thread = createMemo(() => {
@@ -64,20 +70,14 @@ function Result(props: { readonly tables: Tables }) {
   });
   /** Null while the form, and so the way it seals, is open. */
   const kind = () => settled()?.kind ?? null;
-  const open = () => decision().state !== 'settled';
   return (
     <div class="result">
-      <div class="result-bar row">
-        <a class="button" href={hashOf({ screen: 'sheet', id: sheet().id })}>
-          {t().result.back}
-        </a>
-        <ResultActions />
-      </div>
       <article class="result-page">
         <header class="result-head">
           <div>
             <p class="caps">{t().result.title}</p>
-            <h1>{sheet().title || nameOf(sheet()) || t().drawer.untitled}</h1>
+            <h1>{spokenName(sheet())}</h1>
+            <Stamp kind={stampOf(sheet())} />
           </div>
           <dl class="title-block small">
             <SheetFacts sheet={sheet()} />
@@ -87,9 +87,8 @@ function Result(props: { readonly tables: Tables }) {
             </div>
           </dl>
         </header>
-        <Show when={open()}>
-          <p class="alert">{t().result.notSettled}</p>
-        </Show>
+        <AnswerBlock sheet={sheet()} />
+        <OpenQuestions sheet={sheet()} />
         <For each={endWarnings(decision(), connection())}>
           {(warning) => <p class="alert">{warning}</p>}
         </For>
@@ -103,19 +102,7 @@ function Result(props: { readonly tables: Tables }) {
               </strong>
             </Fact>
             <Fact name={t().result.family}>
-              <Show
-                when={decision().connection}
-                keyed
-                fallback={
-                  <For each={sheet().conclusion.connections.slice(0, 3)}>
-                    {(c) => (
-                      <span class="result-share">
-                        {c.family} {c.size} · {percent(c.probability)}
-                      </span>
-                    )}
-                  </For>
-                }
-              >
+              <Show when={decision().connection} keyed fallback={t().identification.open}>
                 {(decided) => (
                   <>
                     <strong>
@@ -198,7 +185,7 @@ function Result(props: { readonly tables: Tables }) {
                 />
               )}
             </Show>
-            <ResultPhoto />
+            <ThreadPicture item={openSheet()!} />
           </div>
         </div>
         <div class="result-middle">
@@ -219,6 +206,7 @@ function Result(props: { readonly tables: Tables }) {
                 </p>
               )}
             </Show>
+            <BeforeAfter sheet={sheet()} />
             <Show when={sheet().remarks}>
               <p class="result-remarks">{sheet().remarks}</p>
             </Show>
@@ -269,10 +257,43 @@ function Result(props: { readonly tables: Tables }) {
           </Show>
         </div>
         <Cautions />
-        <CounterPanel />
-        <HandOver title={t().result.answer} />
       </article>
+      <Fold title={t().loop.more}>
+        <HandOver />
+      </Fold>
+      <ResultSteps />
     </div>
+  );
+}
+
+/** On to the counter; from an answer, to paper. */
+function ResultSteps() {
+  const sheet = () => openSheet()!.sheet;
+  const answered = () => (sheet().counter?.verdict ?? 'open') !== 'open';
+  const received = () => sheet().received;
+  return (
+    <NextStep>
+      <a class="button" href={hashOf({ screen: received() ? 'counter' : 'sheet', id: sheet().id })}>
+        {received() ? t().loop.toCounter : t().result.back}
+      </a>
+      <button
+        type="button"
+        class="button"
+        classList={{ strong: answered() && !received() }}
+        onClick={() => print()}
+      >
+        {t().loop.print}
+      </button>
+      <Show when={received() || !answered()}>
+        <button
+          type="button"
+          class="button strong"
+          onClick={() => void (received() ? sendPicture() : sendToCounter())}
+        >
+          {received() ? t().loop.sendAnswer : t().loop.send}
+        </button>
+      </Show>
+    </NextStep>
   );
 }
 

@@ -1,3 +1,4 @@
+import { whatHolds } from '../../journey/8-sheet/what-holds';
 import type { Connection } from '../../standards/connections/connection';
 import type { Tables } from '../identification/table-rows';
 import type { Sheet } from '../work/open-sheet';
@@ -10,13 +11,15 @@ export interface SettledEnd {
   readonly kind: AssemblyKind | null;
 }
 
-/** The table row of a sheet's decided connection, with end, form and thread as far as settled.
+/** The table row of the connection that holds for a sheet, with end, form and thread as far as settled.
  *  The first sheets named family and size alone: their end stands in the conclusion. */
-export function settledEnd(sheet: Pick<Sheet, 'conclusion'>, tables: Tables): SettledEnd | null {
-  const { decision, end } = sheet.conclusion;
-  const decided = decision.connection;
+export function settledEnd(
+  sheet: Pick<Sheet, 'conclusion' | 'counter'>,
+  tables: Tables,
+): SettledEnd | null {
+  const { thread, connection: decided } = whatHolds(sheet);
   if (!decided) return null;
-  const rows = tables.rows({ ...decided, end: decided.end ?? end, thread: decision.thread });
+  const rows = tables.rows({ ...decided, end: decided.end ?? sheet.conclusion.end, thread });
   const [row] = rows;
   if (!row) return null;
   const kinds = new Set(rows.map(assemblyKind));

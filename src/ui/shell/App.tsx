@@ -34,6 +34,9 @@ const CardScreen = lazy(async () => ({ default: (await import('../card/CardScree
 const SheetScreen = lazy(async () => ({
   default: (await import('../sheet/SheetScreen')).SheetScreen,
 }));
+const CounterScreen = lazy(async () => ({
+  default: (await import('../counter/CounterScreen')).CounterScreen,
+}));
 const ResultScreen = lazy(async () => ({
   default: (await import('../result/ResultScreen')).ResultScreen,
 }));
@@ -96,6 +99,9 @@ export function App() {
               <Match when={sheetId('result')} keyed>
                 {(id) => <ResultScreen id={id} />}
               </Match>
+              <Match when={sheetId('counter')} keyed>
+                {(id) => <CounterScreen id={id} />}
+              </Match>
               <Match when={route().screen === 'drawer'}>
                 <DrawerScreen />
               </Match>
@@ -114,7 +120,7 @@ export function App() {
   );
 }
 
-function sheetId(screen: 'sheet' | 'result'): string | null {
+function sheetId(screen: 'sheet' | 'result' | 'counter'): string | null {
   const now = route();
   return now.screen === screen && 'id' in now ? now.id : null;
 }
@@ -131,6 +137,7 @@ function titleOf(now: Route): string {
     about: t().about.title,
     sheet: t().sheet.title,
     result: t().result.title,
+    counter: t().loop.counterTitle,
   };
   return `${names[now.screen]} · Crestwise`;
 }

@@ -7,7 +7,7 @@ import './shell.css';
 const places: readonly { readonly to: Route; readonly covers: readonly Route['screen'][] }[] = [
   {
     to: { screen: 'start' },
-    covers: ['start', 'shoot', 'measuring', 'readings', 'sheet', 'result'],
+    covers: ['start', 'shoot', 'measuring', 'readings', 'sheet', 'result', 'counter'],
   },
   { to: { screen: 'card' }, covers: ['card'] },
   { to: { screen: 'drawer' }, covers: ['drawer'] },

@@ -4,7 +4,7 @@ import { createSignal } from 'solid-js';
 export type Route =
   | { readonly screen: 'start' | 'shoot' | 'measuring' | 'readings' | 'card' | 'drawer' | 'about' }
   | { readonly screen: 'standards'; readonly query: string }
-  | { readonly screen: 'sheet' | 'result'; readonly id: string };
+  | { readonly screen: 'sheet' | 'result' | 'counter'; readonly id: string };
 
 export function parseHash(hash: string): Route {
   const [name, argument] = hash.replace(/^#\/?/, '').split('/', 2);
@@ -20,6 +20,7 @@ export function parseHash(hash: string): Route {
       return { screen: 'standards', query: decode(argument ?? '') };
     case 'sheet':
     case 'result':
+    case 'counter':
       return argument ? { screen: name, id: decode(argument) } : { screen: 'start' };
     default:
       return { screen: 'start' };

@@ -45,6 +45,7 @@ async function takeInKnown(
     }
     if (opened.reason === 'newer-version') notify(t().shared.newer);
     else if (opened.reason === 'cropped-picture') notify(t().shared.cropped);
+    else if (opened.reason === 'no-code') notify(t().loop.noCode);
   }
   await measureNew(file, options);
   return 'photo';

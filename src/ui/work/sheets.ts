@@ -31,6 +31,7 @@ export async function change(
 export async function adopt(
   arrived: SheetWithPhotos,
   how: 'push' | 'replace' | 'stay' = 'push',
+  screen: 'sheet' | 'result' | 'counter' = 'sheet',
 ): Promise<void> {
   if (how === 'stay') {
     await store(arrived);
@@ -38,7 +39,7 @@ export async function adopt(
   }
   setOpen(arrived);
   await store(arrived);
-  go({ screen: 'sheet', id: arrived.sheet.id }, how);
+  go({ screen, id: arrived.sheet.id }, how);
 }
 
 export async function openById(id: string): Promise<boolean> {
