@@ -19,6 +19,8 @@ export const entrySchema = z.object({
   likeliestThread: z.string().nullable(),
   pitchMm: z.number().nullable(),
   majorDiameterMm: z.number().nullable(),
+  /** Thread that a used part should have, once it was asked whether it is still good. */
+  usedThread: z.string().nullable(),
   /** Part numbers the counter noted; searched. */
   parts: z.array(z.string()),
   /** A small JPEG. */
@@ -51,6 +53,7 @@ export function drawerEntry(
     likeliestThread: likeliest?.system ? likeliest.designation : null,
     pitchMm: sheet.measurement?.pitchMm.value ?? null,
     majorDiameterMm: sheet.measurement?.majorDiameterMm.value ?? null,
+    usedThread: sheet.wear ? (sheet.wear.thread ?? thread ?? '') : null,
     parts: sheet.counter?.parts.map((part) => part.number) ?? [],
     thumbnail,
     ...size,
@@ -66,6 +69,7 @@ export function entryMatches(entry: DrawerEntry, search: string): boolean {
     entry.remarks,
     thread,
     entry.likeliestThread,
+    entry.usedThread,
     connection && `${connection.family} ${connection.size}`,
     ...entry.parts,
     entry.createdAt.slice(0, 10),

@@ -106,9 +106,12 @@ export function threadCrop(overlay: Overlay | null): ThreadCrop | null {
     ],
     plates: [
       { of: 'diameter', at: [6, height - 12], anchor: 'start' },
-      ...(one && next
-        ? ([{ of: 'pitch', at: [(one[0] + next[0]) / 2, 13], anchor: 'middle' }] as const)
-        : []),
+      // Without marks on the crests the figure still stands, only not at a turn.
+      {
+        of: 'pitch',
+        at: [one && next ? (one[0] + next[0]) / 2 : (left + e + scale * x1) / 2, 13],
+        anchor: 'middle',
+      },
     ],
   };
 }

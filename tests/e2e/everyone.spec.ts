@@ -1,7 +1,16 @@
 import { expect, test } from '@playwright/test';
 import { axeViolations, measureSample, onBothSizes, openApp, watchLayoutShift } from './support';
 
-const quietScreens = ['', '#/shoot', '#/readings', '#/card', '#/drawer', '#/standards', '#/about'];
+const quietScreens = [
+  '',
+  '#/shoot',
+  '#/readings',
+  '#/used',
+  '#/card',
+  '#/drawer',
+  '#/standards',
+  '#/about',
+];
 
 onBothSizes(() => {
   for (const scheme of ['light', 'dark'] as const)

@@ -179,6 +179,33 @@ test('parallel pipe threads: major alike in both classes, pitch diameter twice a
   }
 });
 
+test('every parallel pipe row has the tolerances of its pitch, and no allowance', () => {
+  const rows = threads.filter(({ system }) => system === 'G');
+  expect(rows.length).toBeGreaterThan(20);
+  // ISO 228-1 Table 1: by threads per inch, and wider above G2.
+  const byPitch: Readonly<Record<number, readonly number[]>> = {
+    28: [214, 107],
+    19: [250, 125],
+    14: [284, 142],
+    11: [360, 180],
+  };
+  for (const { designation, basicMajorMm, pitchDiameterMm, tpi } of rows) {
+    const [major, pitch] = basicMajorMm > 60 ? [434, 217] : byPitch[tpi!]!;
+    for (const [name, wide] of [
+      ['A', pitch!],
+      ['B', 2 * pitch!],
+    ] as const) {
+      const expected = [
+        1000 * basicMajorMm - major!,
+        1000 * basicMajorMm,
+        1000 * pitchDiameterMm - wide,
+        1000 * pitchDiameterMm,
+      ].map(Math.round);
+      expect(inMicrons(limits(designation, name)), `${designation} ${name}`).toEqual(expected);
+    }
+  }
+});
+
 test('tapered threads have no crest limits but a gauge plane; every other row has limits', () => {
   for (const thread of threads) {
     const gauge = taperGauge(thread);

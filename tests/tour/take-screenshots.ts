@@ -73,6 +73,13 @@ async function tour(context: BrowserContext, prefix: string): Promise<void> {
   await take('readings');
   await page.getByRole('button', { name: 'Identify' }).click();
   await take('readings-wrong');
+  await open('#/used');
+  await page.getByLabel('Thread it should have').fill('3/4-16 UNF');
+  await page.getByLabel('Thread it should have').press('Tab');
+  await take('used');
+  await page.getByRole('button', { name: 'Go on with readings' }).click();
+  await page.locator('[data-question="seal"]').getByLabel('scratched').check();
+  await take('wear-from-readings');
   await open('#/card');
   await page.getByRole('textbox', { name: 'Long bar' }).fill('150.4');
   await page.getByRole('textbox', { name: 'Short bar' }).fill('100.2');
@@ -118,6 +125,9 @@ async function sheetScreens(
   await page.getByRole('link', { name: 'Result' }).click();
   await page.locator('.result-page').waitFor();
   await take('result');
+  await page.goto(page.url().replace('#/result', '#/wear'));
+  await page.locator('.crest-chart').waitFor();
+  await take('wear');
   await open('#/readings');
   await page.getByRole('textbox', { name: 'Pitch' }).fill('11');
   await page.getByRole('textbox', { name: 'Outside diameter' }).fill('33.1');

@@ -38,6 +38,8 @@ export interface WearAssessment {
   readonly thread: Thread;
   /** Null on a taper, and where no class is known. */
   readonly limits: ClassLimits | null;
+  /** The photo shows another pitch than this thread has: nothing of its crests is held against the class. */
+  readonly anotherPitch: boolean;
   readonly gauge: TaperGauge | null;
   readonly photo: PhotoFinding | null;
   readonly caliper: CaliperFinding | null;
@@ -57,7 +59,9 @@ export interface WearAssessment {
 /** Everything that can be said of one used thread. Nothing of it clears a part for pressure. */
 export function assessWear(part: WearCase): WearAssessment {
   const { thread, className, measurement, shots, readings } = part;
-  const round = roundness(shots.map((shot) => shot.measurement));
+  const gauge = taperGauge(thread);
+  // On a taper every photo has its own place of the diameter.
+  const round = gauge ? null : roundness(shots.map((shot) => shot.measurement));
   const whole = measurement && resolvedMajor(measurement);
   // Where the part is uneven round, its smallest diameter counts.
   const diameterMm = whole && round?.uneven ? round.smallestMm : whole;
@@ -70,7 +74,6 @@ export function assessWear(part: WearCase): WearAssessment {
     verdict,
     couldPass: limits && diameterMm && canPass(diameterMm.u, limits.major),
   };
-  const gauge = taperGauge(thread);
   const plane =
     gauge && readings.ringTurns !== null ? judgeGaugePlane(readings.ringTurns, gauge) : null;
   const caliper = limits && judgeCaliper(readings, limits.major);
@@ -79,10 +82,10 @@ export function assessWear(part: WearCase): WearAssessment {
   const shortCrests = shots.flatMap((shot) => shot.crests.filter((one) => one.shortMm !== null));
   const crestDiameterMm = caliper?.smallest.diameterMm.value ?? diameterMm?.value;
   return {
-    ...{ thread, limits, gauge, photo, caliper, plane, crest, shortCrests },
+    ...{ thread, limits, anotherPitch, gauge, photo, caliper, plane, crest, shortCrests },
     roundness: round,
     overlap:
-      limits && crestDiameterMm !== undefined
+      limits && !anotherPitch && crestDiameterMm !== undefined
         ? {
             crestDiameterMm,
             leftMm: overlapMm(crestDiameterMm, thread),

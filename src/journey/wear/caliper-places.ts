@@ -1,7 +1,7 @@
 import type { Estimate } from '../../quantity/estimate';
 import type { CrestRange } from '../../standards/thread';
 import { resolutionMm } from '../6-candidates/reading-errors';
-import { type Verdict, verdictOn } from './verdict';
+import { guardOf, type Verdict, verdictOn } from './verdict';
 import { type CaliperPlace, caliperPlaces, type WearReadings } from './wear-readings';
 
 /** One standard uncertainty of a caliper laid across crests with care, before rounding, mm: ± 0.04 at 95 %
@@ -44,16 +44,26 @@ export function judgeCaliper(
   return {
     places,
     smallest,
-    verdict: worst(smallest, largest, places),
+    verdict: worst(smallest, largest, places, range),
     unevenMm: apart > 1.96 * u ? { value: apart, u } : null,
   };
 }
 
-function worst(smallest: AtPlace, largest: AtPlace, places: readonly AtPlace[]): Verdict {
-  if (smallest.verdict.state === 'below') return smallest.verdict;
-  if (largest.verdict.state === 'above') return largest.verdict;
-  const open = places.find(({ verdict }) => verdict.state === 'not-decidable');
-  if (open) return open.verdict;
+function worst(
+  smallest: AtPlace,
+  largest: AtPlace,
+  places: readonly AtPlace[],
+  range: CrestRange,
+): Verdict {
+  const guard = guardOf(places.length as 1 | 2 | 3);
+  const low = verdictOn(smallest.diameterMm, range, guard);
+  if (low.state === 'below') return low;
+  const high = verdictOn(largest.diameterMm, range, guard);
+  if (high.state === 'above') return high;
+  // Within needs every place on its own: there the doubts do not add up.
+  const open = places.find(({ verdict }) => verdict.state !== 'within');
+  if (open?.verdict.state === 'not-decidable') return open.verdict;
+  if (open) return { state: 'not-decidable', why: 'near-limit' };
   return places.length === caliperPlaces.length
     ? { state: 'within' }
     : { state: 'not-decidable', why: 'places-missing' };

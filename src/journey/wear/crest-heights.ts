@@ -59,8 +59,10 @@ export function crestHeights(
       return [{ side, turn, atMm: s - zone.fromS, heightMm, off, u, uOwnMm }];
     });
     const usual = median(seen.map(({ off }) => off));
+    // The last turn runs out: it is lower as made.
+    const whole = zone.toS - zone.fromS - fit.pitchMm;
     return seen.map(({ off, ...crest }) => {
-      const short = usual - off;
+      const short = crest.atMm > whole ? 0 : usual - off;
       const chance = Math.max(beyondChance * crest.uOwnMm, asMade * fit.pitchMm);
       return { ...crest, shortMm: short > chance ? short : null };
     });

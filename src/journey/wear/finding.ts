@@ -105,10 +105,8 @@ function reasonsOf(evidence: WearEvidence): WearReason[] {
       readings.firstTurns === null && shortCrests.some(({ turn }) => turn <= startingTurns),
       'first-turns-short',
     ),
-    ...when(
-      shortCrests.some(({ turn }) => turn > startingTurns),
-      'crests-short',
-    ),
+    // What is low may be a highlight; where both rings pass, a dent does no harm.
+    ...when(!ringsPass && shortCrests.some(({ turn }) => turn > startingTurns), 'crests-short'),
     ...when(readings.byHand === 'rocks', 'rocks'),
     ...when(readings.byHand === 'stiff', 'stiff'),
     ...when(readings.notGoRing === 'beyond-two', 'not-go-beyond'),

@@ -3,6 +3,10 @@ import type { CrestRange } from '../../standards/thread';
 
 /** Guard band over u: 95 % one-sided, the default of ISO 14253-1:2017, clause 5 and annex A. */
 export const guardFactor = 1.65;
+/** Of several measurements of one part the worst counts, which errs more often than one: they share the one in
+ *  twenty (Bonferroni; one-sided quantiles of 0.05/n). */
+const sharedGuard = [guardFactor, guardFactor, 1.96, 2.13] as const;
+export const guardOf = (measurements: 1 | 2 | 3): number => sharedGuard[measurements];
 
 /** Why a diameter over the crests decides nothing. */
 export type Undecided =
@@ -31,8 +35,12 @@ export type Verdict =
 
 /** ISO 14253-1: a limit counts as kept, or as broken, only where the value is beyond it by the guard band.
  *  At either limit one in twenty is accepted wrongly, and one in twenty rejected wrongly. */
-export function verdictOn({ value, u }: Estimate, { minMm, maxMm }: CrestRange): Verdict {
-  const guard = guardFactor * u;
+export function verdictOn(
+  { value, u }: Estimate,
+  { minMm, maxMm }: CrestRange,
+  factor = guardFactor,
+): Verdict {
+  const guard = factor * u;
   if (!(u >= 0) || !Number.isFinite(value)) return { state: 'not-decidable', why: 'unresolved' };
   if (value < minMm - guard) return { state: 'below', by: { value: minMm - value, u } };
   if (value > maxMm + guard) return { state: 'above', by: { value: value - maxMm, u } };

@@ -91,7 +91,7 @@ function Counter(props: { readonly tables: Tables }) {
         <JudgeForm tables={props.tables} />
       </div>
       <div class="counter-more stack">
-        <Cautions />
+        <Cautions brief />
         <Fold title={t().loop.more}>
           <HandOver />
         </Fold>

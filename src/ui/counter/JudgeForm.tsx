@@ -95,12 +95,20 @@ export function JudgeForm(props: { readonly tables: Tables }) {
             <option value="">{t().loop.choose}</option>
           </Show>
           <Show when={decided().thread}>
-            <option value={asFound}>{t().loop.asFound(spoken(decided()))}</option>
+            <option value={asFound} selected={chosen() === asFound}>
+              {t().loop.asFound(spoken(decided()))}
+            </option>
           </Show>
           <For each={choices()}>
-            {({ key, identified: it }) => <option value={key}>{spoken(it)}</option>}
+            {({ key, identified: it }) => (
+              <option value={key} selected={chosen() === key}>
+                {spoken(it)}
+              </option>
+            )}
           </For>
-          <option value={other}>{t().loop.other}</option>
+          <option value={other} selected={chosen() === other}>
+            {t().loop.other}
+          </option>
         </select>
         <Show when={missing()}>
           <span class="small wrong" role="alert">

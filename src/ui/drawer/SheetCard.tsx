@@ -33,6 +33,11 @@ export function SheetCard(props: {
             {props.entry.title ? `${entryName(props.entry) ?? t().drawer.untitled} · ` : ''}
             {t().sheet.states[entryState(props.entry)]} · {dateTime(props.entry.createdAt)}
           </span>
+          <Show when={props.entry.usedThread !== null}>
+            <span class="small">
+              {t().wear.title} {props.entry.usedThread}
+            </span>
+          </Show>
         </span>
       </a>
       <Show when={props.onDelete}>

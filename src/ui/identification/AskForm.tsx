@@ -17,11 +17,13 @@ export function AskForm(props: {
   readonly kind: ReadingKind;
   /** Seats that the open candidates have; shown first. */
   readonly likelySeats?: readonly string[];
+  /** What each seat would speak for; stands on its tile. */
+  readonly outcomes?: ReadonlyMap<string, string>;
   readonly end?: End;
   readonly onReading: (reading: Reading) => void;
 }) {
   return (
-    <div class="ask-form">
+    <div class="ask-form" data-kind={props.kind}>
       <div class="ask-how">
         <ReadingPicture kind={props.kind} />
         <p>{t().reading.kinds[props.kind].how}</p>
@@ -36,6 +38,7 @@ export function AskForm(props: {
         <Match when={props.kind === 'seat'}>
           <SeatForm
             likely={props.likelySeats ?? []}
+            outcomes={props.outcomes ?? new Map()}
             end={props.end ?? 'male'}
             onReading={props.onReading}
           />
@@ -249,13 +252,13 @@ const example = {
 
 function SeatForm(props: {
   readonly likely: readonly string[];
+  readonly outcomes: ReadonlyMap<string, string>;
   readonly end: End;
   readonly onReading: (reading: Reading) => void;
 }) {
   // Taken once: the drawings must not change places under a finger.
-  const ordered = [...seats].sort(
-    (a, b) => Number(props.likely.includes(b)) - Number(props.likely.includes(a)),
-  );
+  const likely = seats.filter((seat) => props.likely.includes(seat));
+  const others = seats.filter((seat) => !props.likely.includes(seat));
   const drawn = (seat: Seat) => ({
     ...example,
     end: props.end ?? ('male' as const),
@@ -270,8 +273,39 @@ function SeatForm(props: {
     seatBy() === 'eye' && seat.startsWith('cone-')
       ? { kind: 'seat', seat, byEye: true, text: `${seat} by-eye` }
       : { kind: 'seat', seat, text: seat };
+  const tiles = (shown: readonly Seat[]) => (
+    <ul class="seat-choices">
+      <For each={shown}>
+        {(seat) => (
+          <li>
+            <button
+              type="button"
+              class="seat-choice"
+              data-seat={seat}
+              onClick={() => props.onReading(reading(seat))}
+            >
+              <SectionDrawing dimensions={drawn(seat)} name="" decorative widthMm={30} />
+              <span>
+                {seatText(seat, props.end)}
+                <Show when={props.outcomes.get(seat)}>
+                  {(outcome) => <span class="soft"> {outcome()}</span>}
+                </Show>
+              </span>
+            </button>
+          </li>
+        )}
+      </For>
+    </ul>
+  );
   return (
     <div class="stack tight">
+      <Show when={likely.length > 0} fallback={tiles(others)}>
+        {tiles(likely)}
+        <details class="other-seats">
+          <summary>{t().loop.otherEnd}</summary>
+          {tiles(others)}
+        </details>
+      </Show>
       <UnitChoice
         title={t().reading.seatHow.title}
         units={[
@@ -281,23 +315,6 @@ function SeatForm(props: {
         chosen={seatBy()}
         onChoose={setSeatBy}
       />
-      <ul class="seat-choices">
-        <For each={ordered}>
-          {(seat) => (
-            <li>
-              <button
-                type="button"
-                class="seat-choice"
-                data-seat={seat}
-                onClick={() => props.onReading(reading(seat))}
-              >
-                <SectionDrawing dimensions={drawn(seat)} name="" decorative widthMm={30} />
-                <span>{seatText(seat, props.end)}</span>
-              </button>
-            </li>
-          )}
-        </For>
-      </ul>
     </div>
   );
 }

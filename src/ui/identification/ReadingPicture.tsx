@@ -79,7 +79,7 @@ function blade(): string {
 }
 
 /** A male end seen from the side, free end to the left, axis at y = 72. */
-function Male(props: { readonly x: number }) {
+export function Male(props: { readonly x: number }) {
   const crests = () => {
     let top = `M${props.x + 12} 46`;
     let bottom = `M${props.x + 12} 98`;

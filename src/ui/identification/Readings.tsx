@@ -2,6 +2,7 @@ import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Reading, ReadingKind } from '../../journey/6-candidates/reading';
 import type { Ask } from '../../journey/7-next-reading/decision';
 import { t } from '../language/language';
+import { Fold } from '../widgets/Fold';
 import type { Tool } from '../work/open-sheet';
 import { allTools } from '../work/tools';
 import { AskForm } from './AskForm';
@@ -43,9 +44,6 @@ export function AskedReading(props: {
                 <p class="caps">{t().identification.ask}</p>
               </Show>
               <h2 id="ask-title">{t().reading.kinds[now].title}</h2>
-              <Show when={now === props.ask?.reading && props.ask} keyed>
-                {(ask) => <Why ask={ask} end={props.end} />}
-              </Show>
             </div>
             <AskForm
               kind={now}
@@ -53,8 +51,12 @@ export function AskedReading(props: {
               likelySeats={
                 props.ask?.reading === 'seat' ? props.ask.fits.map((fit) => fit.value) : []
               }
+              outcomes={new Map(props.ask?.fits.map((fit) => [fit.value, names(fit.candidates)]))}
               onReading={take}
             />
+            <Show when={now !== 'seat' && now === props.ask?.reading && props.ask} keyed>
+              {(ask) => <Why ask={ask} end={props.end} />}
+            </Show>
           </>
         )}
       </Show>
@@ -81,18 +83,21 @@ export function AskedReading(props: {
             </For>
           </select>
         </label>
-        <AtHand tools={props.tools} onTools={props.onTools} />
+        <Fold title={t().identification.atHand}>
+          <AtHand tools={props.tools} onTools={props.onTools} />
+        </Fold>
       </div>
     </section>
   );
 }
 
+const names = (candidates: readonly string[]) =>
+  candidates.length > 3 ? `${candidates.slice(0, 3).join(', ')} …` : candidates.join(', ');
+
 /** What each outcome would speak for. */
 function Why(props: { readonly ask: Ask; readonly end: End }) {
   const most = 4;
   const shown = () => props.ask.fits.slice(0, most);
-  const names = (candidates: readonly string[]) =>
-    candidates.length > 3 ? `${candidates.slice(0, 3).join(', ')} …` : candidates.join(', ');
   return (
     <Show when={shown().length > 0}>
       <table class="why small">

@@ -13,6 +13,8 @@ export interface PhotoViewProps {
   /** Index into overlay.crests; linked with the profile plot. */
   readonly crest: number | null;
   readonly onCrest: (crest: number | null) => void;
+  /** Begins at the thread instead of the whole photo. */
+  readonly fromThread?: boolean;
   /** Drawn on top, in photo px; gets the length of one viewer px in photo px. */
   readonly children?:
     | ((scale: () => number, toPhoto: (e: PointerEvent) => PhotoPoint) => JSX.Element)
@@ -62,6 +64,7 @@ export function PhotoView(props: PhotoViewProps) {
       const { width, height } = entry.contentRect;
       if (width > 0 && height > 0) setViewer({ width, height });
       setView(null);
+      if (props.fromThread && threadPoints().length > 0) toThread();
     });
     watch.observe(stage);
     onCleanup(() => watch.disconnect());

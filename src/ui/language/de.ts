@@ -1,6 +1,7 @@
 import { assemblyDe } from './assembly/de';
 import type { Dictionary } from './dictionary';
 import { loopDe } from './loop/de';
+import { wearDe } from './wear/de';
 
 export const de: Dictionary = {
   shell: {
@@ -593,6 +594,7 @@ export const de: Dictionary = {
     numbers: 'Gemessen',
     readings: 'Messwerte',
   },
+  wear: wearDe,
   drawer: {
     title: 'Ablage',
     lead: 'Die auf diesem Gerät behaltenen Blätter.',

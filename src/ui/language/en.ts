@@ -1,6 +1,7 @@
 import type { RefusalReason } from '../../journey/identification';
 import { assemblyEn } from './assembly/en';
 import { loopEn } from './loop/en';
+import { wearEn } from './wear/en';
 
 /** Words on the screen. Trade words stay; ours are explained by the picture beside them. */
 export const en = {
@@ -581,6 +582,7 @@ export const en = {
     numbers: 'Measured',
     readings: 'Readings',
   },
+  wear: wearEn,
   drawer: {
     title: 'Drawer',
     lead: 'The sheets kept on this device.',

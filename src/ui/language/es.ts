@@ -1,6 +1,7 @@
 import { assemblyEs } from './assembly/es';
 import type { Dictionary } from './dictionary';
 import { loopEs } from './loop/es';
+import { wearEs } from './wear/es';
 
 export const es: Dictionary = {
   shell: {
@@ -586,6 +587,7 @@ export const es: Dictionary = {
     numbers: 'Medido',
     readings: 'Medidas',
   },
+  wear: wearEs,
   drawer: {
     title: 'Cajón',
     lead: 'Las fichas guardadas en este dispositivo.',

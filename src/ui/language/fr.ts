@@ -1,6 +1,7 @@
 import { assemblyFr } from './assembly/fr';
 import type { Dictionary } from './dictionary';
 import { loopFr } from './loop/fr';
+import { wearFr } from './wear/fr';
 
 export const fr: Dictionary = {
   shell: {
@@ -589,6 +590,7 @@ export const fr: Dictionary = {
     numbers: 'Mesuré',
     readings: 'Relevés',
   },
+  wear: wearFr,
   drawer: {
     title: 'Tiroir',
     lead: 'Les fiches gardées sur cet appareil.',

@@ -135,7 +135,7 @@ function RefusedView(props: { readonly refused: Refused }) {
             {t().refused.byRule}
           </button>
         </Show>
-        <a class="button plain" href={hashOf({ screen: 'readings' })}>
+        <a class="button plain" href={hashOf({ screen: job()?.wear ? 'used' : 'readings' })}>
           {t().refused.readings}
         </a>
       </div>

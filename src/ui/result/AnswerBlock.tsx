@@ -2,6 +2,7 @@ import { Show } from 'solid-js';
 import { dateTime } from '../language/format';
 import { t } from '../language/language';
 import { connectionWords, type Sheet } from '../work/open-sheet';
+import './result.css';
 
 /** What the counter answered, for whoever sent the sheet. */
 export function AnswerBlock(props: { readonly sheet: Sheet }) {

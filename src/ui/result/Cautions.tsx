@@ -1,11 +1,17 @@
-import { For } from 'solid-js';
+import { For, Show } from 'solid-js';
 import { t } from '../language/language';
+import { Fold } from '../widgets/Fold';
 import './cautions.css';
 
-export const cautionOrder = ['pressure', 'mix', 'injection', 'gauge', 'authority'] as const;
+const cautionOrder = ['pressure', 'mix', 'injection', 'gauge', 'authority'] as const;
 
-/** Shown with every identification. */
-export function Cautions() {
+/** Shown with every identification. `brief`: a phone shows the first two, and the rest on request. */
+export function Cautions(props: { readonly brief?: boolean }) {
+  const list = (keys: readonly (typeof cautionOrder)[number][]) => (
+    <ul>
+      <For each={keys}>{(key) => <li>{t().result.caution[key]}</li>}</For>
+    </ul>
+  );
   return (
     <section class="cautions" aria-labelledby="cautions-title">
       <h2 id="cautions-title">
@@ -14,9 +20,10 @@ export function Cautions() {
         </svg>
         {t().result.cautions}
       </h2>
-      <ul>
-        <For each={cautionOrder}>{(key) => <li>{t().result.caution[key]}</li>}</For>
-      </ul>
+      <Show when={props.brief} fallback={list(cautionOrder)}>
+        {list(cautionOrder.slice(0, 2))}
+        <Fold title={t().loop.allCautions}>{list(cautionOrder.slice(2))}</Fold>
+      </Show>
     </section>
   );
 }

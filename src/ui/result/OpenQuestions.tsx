@@ -5,6 +5,7 @@ import { likelihoodWord } from '../identification/likelihood-words';
 import { percent } from '../language/format';
 import { t } from '../language/language';
 import { connectionWords, type Sheet } from '../work/open-sheet';
+import './result.css';
 
 const most = 4;
 

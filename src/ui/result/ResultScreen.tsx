@@ -23,6 +23,7 @@ import { SheetFacts } from '../sheet/SheetFacts';
 import { sendPicture, sendToCounter, spokenName } from '../sheet/send';
 import { NextStep } from '../shell/NextStep';
 import { hashOf } from '../shell/route';
+import { WearResult } from '../wear/WearNote';
 import { Fold } from '../widgets/Fold';
 import { Stamp } from '../widgets/Stamp';
 import { ThreadPicture } from '../widgets/ThreadPicture';
@@ -256,6 +257,7 @@ function Result(props: { readonly tables: Tables }) {
             </section>
           </Show>
         </div>
+        <WearResult />
         <Cautions />
       </article>
       <Fold title={t().loop.more}>

@@ -12,6 +12,7 @@ import { Cautions } from '../result/Cautions';
 import { NextStep } from '../shell/NextStep';
 import { notify } from '../shell/notices';
 import { go, hashOf } from '../shell/route';
+import { WearNote } from '../wear/WearNote';
 import { Fold } from '../widgets/Fold';
 import { ThreadPicture } from '../widgets/ThreadPicture';
 import { openById, openSheet } from '../work/sheets';
@@ -96,6 +97,7 @@ function OpenedSheet() {
         <BeforeAfter sheet={sheet()} />
         <Show when={!settled()}>{reading(true)}</Show>
         <ReadingList readings={sheet().readings} end={sheet().conclusion.end} onRemove={remove} />
+        <WearNote />
       </div>
       <Show when={shot()}>
         <div class="sheet-photo">
@@ -129,7 +131,7 @@ function OpenedSheet() {
         <Fold title={t().loop.more}>
           <HandOver remarks />
         </Fold>
-        <Cautions />
+        <Cautions brief />
       </div>
       <SheetSteps settled={settled()} />
     </article>

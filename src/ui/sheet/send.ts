@@ -9,6 +9,7 @@ import { tradeName } from '../language/trade-names';
 import { threadName } from '../result/end-words';
 import { settledEnd } from '../result/settled-end';
 import { notify } from '../shell/notices';
+import { wearLines } from '../wear/wear-print';
 import { saveFile, shareFile } from '../widgets/save-file';
 import { dimensionWords } from '../widgets/ThreadPicture';
 import { connectionWords, nameOf, type Sheet, type SheetWithPhotos } from '../work/open-sheet';
@@ -105,6 +106,7 @@ export async function labelOf(sheet: Sheet): Promise<PictureLabel> {
       ...(before ? [`${words.labelBefore}: ⌀ ${plusMinus(before.majorDiameterMm, 'mm')}`] : []),
     ],
     more: [
+      ...wearLines(sheet),
       ...(counter ? answerWords(sheet) : []),
       ...(sheet.readings.length > 0
         ? [

@@ -30,6 +30,8 @@ const ShootScreen = lazy(async () => ({
 const ReadingsScreen = lazy(async () => ({
   default: (await import('../readings/ReadingsScreen')).ReadingsScreen,
 }));
+const UsedScreen = lazy(async () => ({ default: (await import('../wear/UsedScreen')).UsedScreen }));
+const WearScreen = lazy(async () => ({ default: (await import('../wear/WearScreen')).WearScreen }));
 const CardScreen = lazy(async () => ({ default: (await import('../card/CardScreen')).CardScreen }));
 const SheetScreen = lazy(async () => ({
   default: (await import('../sheet/SheetScreen')).SheetScreen,
@@ -90,6 +92,9 @@ export function App() {
               <Match when={route().screen === 'readings'}>
                 <ReadingsScreen />
               </Match>
+              <Match when={route().screen === 'used'}>
+                <UsedScreen />
+              </Match>
               <Match when={route().screen === 'card'}>
                 <CardScreen />
               </Match>
@@ -101,6 +106,9 @@ export function App() {
               </Match>
               <Match when={sheetId('counter')} keyed>
                 {(id) => <CounterScreen id={id} />}
+              </Match>
+              <Match when={sheetId('wear')} keyed>
+                {(id) => <WearScreen id={id} />}
               </Match>
               <Match when={route().screen === 'drawer'}>
                 <DrawerScreen />
@@ -120,7 +128,7 @@ export function App() {
   );
 }
 
-function sheetId(screen: 'sheet' | 'result' | 'counter'): string | null {
+function sheetId(screen: 'sheet' | 'result' | 'counter' | 'wear'): string | null {
   const now = route();
   return now.screen === screen && 'id' in now ? now.id : null;
 }
@@ -138,6 +146,8 @@ function titleOf(now: Route): string {
     sheet: t().sheet.title,
     result: t().result.title,
     counter: t().loop.counterTitle,
+    used: t().wear.start,
+    wear: t().wear.title,
   };
   return `${names[now.screen]} · Crestwise`;
 }

@@ -2,9 +2,19 @@ import { createSignal } from 'solid-js';
 
 /** Screens live behind the hash, so the app runs from any sub-path and from a file server. */
 export type Route =
-  | { readonly screen: 'start' | 'shoot' | 'measuring' | 'readings' | 'card' | 'drawer' | 'about' }
+  | {
+      readonly screen:
+        | 'start'
+        | 'shoot'
+        | 'measuring'
+        | 'readings'
+        | 'used'
+        | 'card'
+        | 'drawer'
+        | 'about';
+    }
   | { readonly screen: 'standards'; readonly query: string }
-  | { readonly screen: 'sheet' | 'result' | 'counter'; readonly id: string };
+  | { readonly screen: 'sheet' | 'result' | 'counter' | 'wear'; readonly id: string };
 
 export function parseHash(hash: string): Route {
   const [name, argument] = hash.replace(/^#\/?/, '').split('/', 2);
@@ -12,6 +22,7 @@ export function parseHash(hash: string): Route {
     case 'shoot':
     case 'measuring':
     case 'readings':
+    case 'used':
     case 'card':
     case 'drawer':
     case 'about':
@@ -21,6 +32,7 @@ export function parseHash(hash: string): Route {
     case 'sheet':
     case 'result':
     case 'counter':
+    case 'wear':
       return argument ? { screen: name, id: decode(argument) } : { screen: 'start' };
     default:
       return { screen: 'start' };

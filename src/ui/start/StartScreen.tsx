@@ -27,6 +27,11 @@ export function StartScreen() {
       <div class="start-head stack tight">
         <h1>{t().start.title}</h1>
         <p class="start-lead">{t().start.lead}</p>
+        <p class="start-used">
+          <a class="button" href={hashOf({ screen: 'used' })}>
+            {t().wear.title}
+          </a>
+        </p>
       </div>
       <Show when={first}>
         <HowItWorks open />

@@ -42,6 +42,7 @@ async function merged(here: SheetWithPhotos, arrived: SheetWithPhotos): Promise<
       remarks,
       readings,
       counter,
+      wear: arrived.sheet.wear ?? here.sheet.wear,
       handedOver,
       updatedAt,
     },

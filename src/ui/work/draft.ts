@@ -1,4 +1,5 @@
 import { type DBSchema, openDB } from 'idb';
+import type { WearPart } from '../../journey/8-sheet/sheet-schema';
 import type { MeasureOptions } from '../../journey/identification';
 
 /** The photo in hand, kept until it is measured, so that a reload (phones do it when
@@ -7,6 +8,8 @@ export interface Draft {
   readonly photo: Blob;
   readonly at: string;
   readonly options: MeasureOptions;
+  /** What is to be asked of wear; drafts of older versions have none. */
+  readonly wear?: WearPart | null;
 }
 
 interface DraftDb extends DBSchema {

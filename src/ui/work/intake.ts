@@ -1,4 +1,5 @@
 import { createSignal } from 'solid-js';
+import type { WearPart } from '../../journey/8-sheet/sheet-schema';
 import type { MeasureOptions } from '../../journey/identification';
 import { receiveFiles } from '../../offline/receive-files';
 import { t } from '../language/language';
@@ -18,9 +19,10 @@ export const dropping = hovering;
 export async function takeIn(
   file: Blob,
   options: Partial<MeasureOptions> = {},
+  wear?: WearPart,
 ): Promise<'sheet' | 'archive' | 'photo' | 'failed'> {
   try {
-    return await takeInKnown(file, options);
+    return await takeInKnown(file, options, wear);
   } catch (cause) {
     // A file that vanished while being read (an unplugged card), or a fault of our own.
     console.error(cause);
@@ -32,6 +34,7 @@ export async function takeIn(
 async function takeInKnown(
   file: Blob,
   options: Partial<MeasureOptions>,
+  wear: WearPart | undefined,
 ): Promise<'sheet' | 'archive' | 'photo'> {
   const head = new Uint8Array(await file.slice(0, 4).arrayBuffer());
   if (isZip(head)) return openSheetOrArchive(file);
@@ -47,7 +50,7 @@ async function takeInKnown(
     else if (opened.reason === 'cropped-picture') notify(t().shared.cropped);
     else if (opened.reason === 'no-code') notify(t().loop.noCode);
   }
-  await measureNew(file, options);
+  await measureNew(file, options, wear);
   return 'photo';
 }
 

@@ -1,4 +1,5 @@
 import { createSignal } from 'solid-js';
+import type { WearPart } from '../../journey/8-sheet/sheet-schema';
 import {
   defaultOptions,
   type Measured,
@@ -29,6 +30,7 @@ export interface Job {
   readonly photo: Blob;
   readonly at: string;
   readonly options: MeasureOptions;
+  readonly wear: WearPart | null;
   readonly status: 'running' | 'refused' | 'cancelled' | 'failed';
   readonly stage: StageName | null;
   readonly refused: Refused | null;
@@ -39,19 +41,21 @@ export const job = current;
 
 let running: AbortController | null = null;
 
-/** From a fresh photo to a kept sheet; the way on (refusal, cancel) stays on the measuring screen. */
+/** From a fresh photo to a kept sheet; the way on (refusal, cancel) stays on the measuring screen. A photo taken
+ *  again there is asked the same as the one before. */
 export async function measureNew(
   photo: Blob,
   options: Partial<MeasureOptions> = {},
+  wear: WearPart | null = route().screen === 'measuring' ? (current()?.wear ?? null) : null,
 ): Promise<void> {
   const full: MeasureOptions = { ...defaultOptions, bars: barsInUse(), ...options };
   const at = new Date().toISOString();
   running?.abort();
   const controller = new AbortController();
   running = controller;
-  setCurrent({ photo, at, options: full, status: 'running', stage: null, refused: null });
+  setCurrent({ photo, at, options: full, wear, status: 'running', stage: null, refused: null });
   go({ screen: 'measuring' });
-  await keepDraft({ photo, at, options: full });
+  await keepDraft({ photo, at, options: full, wear });
   try {
     const answer = await measurePhoto(controller.signal, photo, full, (stage) => {
       if (!controller.signal.aborted) setCurrent((now) => now && { ...now, stage });
@@ -61,7 +65,7 @@ export async function measureNew(
       setCurrent((now) => now && { ...now, status: 'refused', refused: answer });
       return;
     }
-    await finish(photo, full, answer);
+    await finish(photo, full, wear, answer);
   } catch (cause) {
     if (controller.signal.aborted) return;
     if (cause instanceof WorkerDied) notify(t().shell.workerDied);
@@ -70,16 +74,21 @@ export async function measureNew(
   }
 }
 
-async function finish(photo: Blob, options: MeasureOptions, answer: Measured): Promise<void> {
-  const made = await sheetFromPhoto(photo, options, answer);
+async function finish(
+  photo: Blob,
+  options: MeasureOptions,
+  wear: WearPart | null,
+  answer: Measured,
+): Promise<void> {
+  const made = await sheetFromPhoto(photo, options, answer, wear);
   const { id } = made.sheet;
   // Whoever went elsewhere meanwhile is told, not pulled away.
   const waiting = route().screen === 'measuring';
-  await adopt(made, waiting ? 'replace' : 'stay');
+  await adopt(made, waiting ? 'replace' : 'stay', wear ? 'wear' : 'sheet');
   if (!waiting)
     notify(t().measuring.finished, {
       label: t().drawer.open,
-      run: () => go({ screen: 'sheet', id }),
+      run: () => go({ screen: wear ? 'wear' : 'sheet', id }),
     });
   await dropDraft();
   setCurrent(null);
@@ -99,6 +108,6 @@ export async function discardJob(): Promise<void> {
 export async function resumeDraft(): Promise<boolean> {
   const draft = await recallDraft();
   if (!draft) return false;
-  void measureNew(draft.photo, draft.options);
+  void measureNew(draft.photo, draft.options, draft.wear ?? null);
   return true;
 }

@@ -1,6 +1,7 @@
 import { version } from '../../../package.json';
 import type { Reading } from '../../journey/6-candidates/reading';
 import type { Conclusion } from '../../journey/7-next-reading/decision';
+import type { WearPart } from '../../journey/8-sheet/sheet-schema';
 import type { Measured, MeasureOptions } from '../../journey/identification';
 import { usedCheck } from '../card/card-checks';
 import type { SheetWithPhotos, Shot } from './open-sheet';
@@ -30,6 +31,7 @@ export async function sheetFromPhoto(
   photo: Blob,
   options: MeasureOptions,
   measured: Measured,
+  wear: WearPart | null = null,
 ): Promise<SheetWithPhotos> {
   const { newSheet } = await import('../../journey/8-sheet/new-sheet');
   const { shot, bytes } = await makeShot(photo, options, measured);
@@ -41,6 +43,7 @@ export async function sheetFromPhoto(
     conclusion: measured.conclusion,
     appVersion: version,
     now: new Date(),
+    wear,
   });
   return { sheet, photos: [bytes] };
 }
@@ -48,16 +51,18 @@ export async function sheetFromPhoto(
 export async function sheetFromReadings(
   readings: readonly Reading[],
   conclusion: Conclusion,
+  asked: { readonly title: string; readonly wear: WearPart } | null = null,
 ): Promise<SheetWithPhotos> {
   const { newSheet } = await import('../../journey/8-sheet/new-sheet');
   const sheet = newSheet({
-    title: '',
+    title: asked?.title ?? '',
     shots: [],
     measurement: null,
     readings,
     conclusion,
     appVersion: version,
     now: new Date(),
+    wear: asked?.wear ?? null,
   });
   return { sheet, photos: [] };
 }

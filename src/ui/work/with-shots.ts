@@ -1,15 +1,21 @@
 import { combineShots } from '../../journey/5-measurement/combine-shots';
 import { measuredAgain } from '../../journey/8-sheet/measured-again';
+import { combineWorn } from '../../journey/wear/combine-worn';
 import { conclude } from './engine';
 import type { Sheet, Shot } from './open-sheet';
 import { toolsAtHand } from './tools';
 
+const combineWhole = (measurements: readonly Shot['measurement'][]) => {
+  const combined = combineShots(measurements);
+  return combined.ok ? combined.value : null;
+};
+
 /** The sheet with these photos: their measurements combined, and concluded anew. Null when the
  *  photos do not agree. */
 export async function withShots(sheet: Sheet, shots: readonly Shot[]): Promise<Sheet | null> {
-  const combined = combineShots(shots.map((shot) => shot.measurement));
-  if (!combined.ok) return null;
-  const measurement = combined.value;
+  const measurements = shots.map((shot) => shot.measurement);
+  const measurement = sheet.wear ? combineWorn(measurements) : combineWhole(measurements);
+  if (!measurement) return null;
   const conclusion = await conclude(measurement, sheet.readings, toolsAtHand());
   return {
     ...sheet,

@@ -1,9 +1,12 @@
 import { expect, test } from 'vitest';
 import type { ThreadMeasurement } from '../../../src/journey/5-measurement/thread-measurement';
 import { assessWear, type WearCase } from '../../../src/journey/wear/assess';
+import { combineWorn } from '../../../src/journey/wear/combine-worn';
 import type { CrestHeight } from '../../../src/journey/wear/crest-heights';
+import { crestState } from '../../../src/journey/wear/crest-state';
 import { noWearReadings, type WearReadings } from '../../../src/journey/wear/wear-readings';
 import { seededRandom } from '../../../src/quantity/random';
+import { classLimits } from '../../../src/standards/limits/class-limits';
 import { findThread } from '../../../src/standards/threads';
 
 const unf = findThread('3/4-16 UNF')!;
@@ -156,6 +159,8 @@ test('crests that a photo shows short at the start are told from dents further o
   const seen = (turn: number) => ({ measurement: m, shots: [shot(m, [crest(turn)])] });
   expect(reasons({}, seen(1))).toEqual(['first-turns-short', 'crest-within']);
   expect(reasons({}, seen(5))).toEqual(['crests-short', 'crest-within']);
+  // A dent that both rings run over does no harm.
+  expect(level(allWell, seen(5))).toBe('none');
   // Who looked closely knows better.
   expect(reasons({ firstTurns: 'whole' }, seen(1))).toEqual(['crest-within']);
 });
@@ -181,4 +186,31 @@ test('two photos: the part is called uneven beyond chance only, and its smallest
   }
   expect(called / parts).toBeGreaterThan(0.035);
   expect(called / parts).toBeLessThan(0.065);
+});
+
+test('photos of an uneven part are kept when they can be of one part, and only then', () => {
+  const at = (majorMm: number, pitchMm = unf.pitchMm) => ({
+    ...measured(majorMm, 0.02),
+    pitchMm: { value: pitchMm, u: 0.003 },
+  });
+  // Agreeing photos are averaged; the least worn diameter stands for the thread where they do not agree.
+  expect(combineWorn([at(18.9), at(18.92)])?.majorDiameterMm.value).toBeCloseTo(18.91, 2);
+  expect(combineWorn([at(18.5), at(18.9)])?.majorDiameterMm.value).toBe(18.9);
+  // M20x1.5 and M18x1.5, or another pitch, are two parts.
+  expect(combineWorn([at(17.9, 1.5), at(19.9, 1.5)])).toBeNull();
+  expect(combineWorn([at(18.5), at(18.9, 1.5)])).toBeNull();
+});
+
+test('a crest stands out when it is lower than the rest, or all of it below the class', () => {
+  const { major } = classLimits(unf)!;
+  const crest = (heightMm: number, shortMm: number | null = null): CrestHeight => ({
+    ...{ side: 'left', turn: 3, atMm: 5, heightMm, u: 0.02, uOwnMm: 0.01, shortMm },
+  });
+  const half = major.minMm / 2;
+  expect(crestState(crest(half + 0.05), classLimits(unf))).toBe('as-others');
+  // Within the guard band of 1.65 u (ISO 14253-1) nothing is said.
+  expect(crestState(crest(half - 0.03), classLimits(unf))).toBe('as-others');
+  expect(crestState(crest(half - 0.04), classLimits(unf))).toBe('below');
+  expect(crestState(crest(half + 0.05, 0.1), classLimits(unf))).toBe('short');
+  expect(crestState(crest(1), null)).toBe('as-others');
 });

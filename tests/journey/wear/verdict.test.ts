@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { judgeCaliper } from '../../../src/journey/wear/caliper-places';
 import { judgeCrest } from '../../../src/journey/wear/judge';
 import { leastOverlapMm, overlapMm } from '../../../src/journey/wear/overlap';
 import { canPass, guardFactor, verdictOn } from '../../../src/journey/wear/verdict';
@@ -36,6 +37,37 @@ test('10,000 parts at a limit: wrong acceptances and wrong rejections are at mos
     expect(low.within).toBeGreaterThan(0.04);
     expect(low.below).toBeGreaterThan(0.04);
   }
+});
+
+// The worst of three places counts, which alone would reject one in seven at the limit.
+test('10,000 parts at a limit by caliper at three places, read to 0.01 mm: one in twenty at most', () => {
+  const random = seededRandom(17);
+  const shareAt = (truthMm: number) => {
+    const count: Record<string, number> = {};
+    for (let i = 0; i < parts; i++) {
+      const read = () => {
+        const mm = Math.round(100 * (truthMm + 0.02 * random.normal())) / 100;
+        return { mm, text: `${mm.toFixed(2)}mm` };
+      };
+      const { verdict } = judgeCaliper(
+        { caliper: { end: read(), middle: read(), last: read() } },
+        band,
+      )!;
+      count[verdict.state] = (count[verdict.state] ?? 0) + 1 / parts;
+    }
+    return count;
+  };
+  const low = shareAt(band.minMm);
+  expect(low.within ?? 0).toBeLessThan(oneInTwenty);
+  expect(low.below).toBeLessThan(oneInTwenty);
+  // Not far below it either; the guard falls between two steps of 0.01 mm.
+  expect(low.below).toBeGreaterThan(0.015);
+  const high = shareAt(band.maxMm);
+  expect(high.within ?? 0).toBeLessThan(oneInTwenty);
+  expect(high.above).toBeLessThan(oneInTwenty);
+  // A new part passes, and one worn by a tenth of a millimetre below its class is found.
+  expect(shareAt((band.minMm + band.maxMm) / 2).within).toBeGreaterThan(0.99);
+  expect(shareAt(band.minMm - 0.1).below).toBeGreaterThan(0.99);
 });
 
 test('10,000 worn parts: none within when below by more than U, and the deeper the more are found', () => {

@@ -1,4 +1,4 @@
-import type { Widen } from '../dictionary';
+import type { Widen } from '../widen';
 import type { LoopWords } from './en';
 
 export const loopDe: Widen<LoopWords> = {
@@ -70,7 +70,8 @@ export const loopDe: Widen<LoopWords> = {
   details: 'Foto, Zahlen und ihre Unsicherheit',
   candidates: 'Was passt, und was dafür spricht',
   more: 'Bemerkungen, Dateien',
-  tools: 'Anderer Messwert, andere Werkzeuge',
+  allCautions: 'Alle Warnungen',
+  otherEnd: 'Ein anderes Ende',
   uncheckedCard: {
     title: 'Ist diese Karte maßhaltig gedruckt?',
     lead: 'Noch nicht geprüft. Ein Druck, der 2 % zu groß ist, kann das falsche Gewinde ergeben. Messen Sie einmal die zwei Strecken: lang 150 mm, kurz 100 mm.',

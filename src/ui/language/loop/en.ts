@@ -68,7 +68,8 @@ export const loopEn = {
   details: 'Photo, numbers and their uncertainty',
   candidates: 'What fits, and what speaks for it',
   more: 'Remarks, files',
-  tools: 'Another reading, other tools',
+  allCautions: 'All cautions',
+  otherEnd: 'Another end',
   uncheckedCard: {
     title: 'Was this card printed true?',
     lead: 'Not checked yet. A print 2 % too large can name the wrong thread. Measure its two bars once: long 150 mm, short 100 mm.',

@@ -1,4 +1,4 @@
-import type { Widen } from '../dictionary';
+import type { Widen } from '../widen';
 import type { LoopWords } from './en';
 
 export const loopEs: Widen<LoopWords> = {
@@ -70,7 +70,8 @@ export const loopEs: Widen<LoopWords> = {
   details: 'Foto, números y su incertidumbre',
   candidates: 'Qué encaja, y qué habla a favor',
   more: 'Observaciones, archivos',
-  tools: 'Otra lectura, otras herramientas',
+  allCautions: 'Todas las advertencias',
+  otherEnd: 'Otro extremo',
   uncheckedCard: {
     title: '¿Está impresa esta tarjeta a su tamaño?',
     lead: 'Aún sin comprobar. Una impresión un 2 % mayor puede dar la rosca equivocada. Mida una vez sus dos barras: la larga 150 mm, la corta 100 mm.',

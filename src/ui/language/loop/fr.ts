@@ -1,4 +1,4 @@
-import type { Widen } from '../dictionary';
+import type { Widen } from '../widen';
 import type { LoopWords } from './en';
 
 export const loopFr: Widen<LoopWords> = {
@@ -70,7 +70,8 @@ export const loopFr: Widen<LoopWords> = {
   details: 'Photo, chiffres et leur incertitude',
   candidates: 'Ce qui convient, et ce qui parle pour',
   more: 'Remarques, fichiers',
-  tools: 'Un autre relevé, d’autres outils',
+  allCautions: 'Toutes les mises en garde',
+  otherEnd: 'Un autre embout',
   uncheckedCard: {
     title: 'Cette carte est-elle imprimée à la bonne taille ?',
     lead: 'Pas encore contrôlée. Une impression 2 % trop grande peut donner le mauvais filetage. Mesurez une fois ses deux barres : la longue 150 mm, la courte 100 mm.',

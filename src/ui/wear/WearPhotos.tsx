@@ -1,0 +1,132 @@
+import { createMemo, createResource, createSignal, For, Show } from 'solid-js';
+import type { WearAssessment } from '../../journey/wear/assess';
+import { PhotoView } from '../inspection/PhotoView';
+import { plusMinus } from '../language/format';
+import { t } from '../language/language';
+import { refusalWords } from '../measuring/refusal-words';
+import { FileButton, photoTypes } from '../start/FileButton';
+import { uprightPhoto } from '../work/photo-bytes';
+import { addPhoto, remeasuring } from '../work/remeasure';
+import { openSheet } from '../work/sheets';
+import { CrestChart } from './CrestChart';
+import { markedCrests, WearMarks } from './WearMarks';
+
+/** Crests of each photo, on the photo and as a chart; and what the photos say together. */
+export function WearPhotos(props: { readonly wear: WearAssessment }) {
+  const shots = () => openSheet()!.sheet.shots;
+  const [index, setIndex] = createSignal(0);
+  const shot = createMemo(() => shots()[Math.min(index(), shots().length - 1)]!);
+  const bytes = createMemo(() => openSheet()!.photos[shots().indexOf(shot())]);
+  const [photo] = createResource(
+    () => ({ bytes: bytes(), shot: shot() }),
+    (from) => (from.bytes ? uprightPhoto(from.bytes, from.shot) : null),
+  );
+  const against = () => (props.wear.anotherPitch ? null : props.wear.limits);
+  const marks = createMemo(() => markedCrests(shot().crests, shot().overlay, against()));
+  const has = (state: 'short' | 'below') => marks().some((mark) => mark.state === state);
+  return (
+    <>
+      <Show when={shots().length > 1}>
+        <div class="row">
+          <For each={shots()}>
+            {(_, i) => (
+              <button
+                type="button"
+                class="button"
+                aria-pressed={i() === index()}
+                onClick={() => setIndex(i())}
+              >
+                {t().inspection.title} {i() + 1}
+              </button>
+            )}
+          </For>
+        </div>
+      </Show>
+      <section class="stack tight" aria-labelledby="wear-chart-title">
+        <h2 id="wear-chart-title">{t().wear.chart}</h2>
+        <Show when={shot().crests.length > 0} fallback={<p>{t().wear.chartNone}</p>}>
+          <CrestChart crests={shot().crests} limits={against()} />
+        </Show>
+      </section>
+      <section class="stack tight" aria-labelledby="wear-marks-title">
+        <h2 id="wear-marks-title">{t().wear.marks}</h2>
+        <Show when={photo()} keyed fallback={<div class="photo-stage" />}>
+          {(blob) => (
+            <PhotoView
+              photo={blob}
+              overlay={shot().overlay}
+              crest={null}
+              onCrest={() => undefined}
+              fromThread
+            >
+              {(scale) => <WearMarks marks={marks()} scale={scale()} />}
+            </PhotoView>
+          )}
+        </Show>
+        <ul class="plain-list small wear-keys">
+          <Show when={has('short')}>
+            <li data-state="short">{t().wear.markShort}</li>
+          </Show>
+          <Show when={has('below')}>
+            <li data-state="below">{t().wear.markBelow}</li>
+          </Show>
+          <Show when={marks().length === 0 && shot().crests.length > 0}>
+            <li>{t().wear.noMarks}</li>
+          </Show>
+        </ul>
+      </section>
+      <RoundThePart wear={props.wear} onAdded={() => setIndex(shots().length - 1)} />
+    </>
+  );
+}
+
+/** As many as a sheet holds (journey/8-sheet). */
+const mostShots = 8;
+
+function RoundThePart(props: { readonly wear: WearAssessment; readonly onAdded: () => void }) {
+  const [problem, setProblem] = createSignal<string | null>(null);
+  const add = async (file: File) => {
+    setProblem(null);
+    const kept = await addPhoto(file);
+    if (kept === null) props.onAdded();
+    else if (kept === 'photos-disagree') setProblem(t().sheet.disagree);
+    else {
+      const { what, todo } = refusalWords(kept.refusal);
+      setProblem(`${what} ${todo}`);
+    }
+  };
+  const round = () => props.wear.roundness;
+  const roundWords = () => {
+    const found = round();
+    if (!found) return props.wear.gauge ? t().wear.taperNote : t().wear.roundOne;
+    return t().wear[found.uneven ? 'roundUneven' : 'roundEven'](plusMinus(found.apartMm));
+  };
+  return (
+    <section class="stack tight" aria-labelledby="wear-round-title">
+      <h2 id="wear-round-title">{t().wear.round}</h2>
+      <p data-uneven={round()?.uneven}>{roundWords()}</p>
+      <Show when={openSheet()!.sheet.shots.length < mostShots && remeasuring() === null}>
+        <div class="row">
+          <FileButton label={t().wear.takeQuarter} capture onFile={(file) => void add(file)} />
+          <FileButton
+            label={t().wear.addQuarter}
+            accept={photoTypes}
+            onFile={(file) => void add(file)}
+          />
+        </div>
+      </Show>
+      <Show when={remeasuring()}>
+        {(stage) => (
+          <p role="status" class="small">
+            {t().measuring.stages[stage()]} …
+          </p>
+        )}
+      </Show>
+      <Show when={problem()}>
+        <p class="alert" role="alert">
+          {problem()}
+        </p>
+      </Show>
+    </section>
+  );
+}
