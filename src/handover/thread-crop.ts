@@ -19,8 +19,8 @@ export interface ThreadCrop {
 }
 
 const width = 360;
-const height = 216;
-const room = { left: 64, right: 48, top: 48, bottom: 48 } as const;
+const height = 200;
+const room = { left: 64, right: 48, top: 44, bottom: 44 } as const;
 
 /** Null where the drawing of what was found did not come along. */
 export function threadCrop(overlay: Overlay | null): ThreadCrop | null {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { measureSample, onBothSizes, openApp } from './support';
+import { measureSample, onBothSizes, openApp, unfold } from './support';
 
 onBothSizes(() => {
   test('the card comes as a PDF of the chosen field and paper', async ({ page }) => {
@@ -41,6 +41,7 @@ onBothSizes(() => {
     const pitch = page.locator('.numbers dd').first();
     await openApp(page);
     await measureSample(page);
+    await unfold(page);
     const unchecked = Number.parseFloat(await pitch.innerText());
     await expect(page.getByText('The print of this card was not checked')).toBeVisible();
     await openApp(page, '#/card');
@@ -49,6 +50,7 @@ onBothSizes(() => {
     await page.getByRole('button', { name: 'Keep this check' }).click();
     await openApp(page);
     await measureSample(page);
+    await unfold(page);
     expect(Number.parseFloat(await pitch.innerText()) / unchecked).toBeCloseTo(1.01, 2);
     await expect(page.getByText('The print of this card was not checked')).toHaveCount(0);
   });

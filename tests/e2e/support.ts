@@ -38,6 +38,12 @@ export async function chooseFile(
   await page.getByLabel('Choose a photo').setInputFiles(file);
 }
 
+/** On a phone, parts of a page are folded: opens them all. */
+export async function unfold(page: Page): Promise<void> {
+  const folded = page.locator('.fold:not([open]) > summary');
+  while ((await folded.count()) > 0) await folded.first().click();
+}
+
 export const decidedThread = (page: Page) => page.getByTestId('decided-thread');
 export const decidedConnection = (page: Page) => page.getByTestId('decided-connection');
 

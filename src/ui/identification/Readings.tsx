@@ -60,33 +60,33 @@ export function AskedReading(props: {
           </>
         )}
       </Show>
-      <div class="asked-other">
-        <label class="field">
-          <span class="small soft">{t().identification.another}</span>
-          <select
-            value={kind() ?? ''}
-            onChange={(event) =>
-              setChosen((event.currentTarget.value || null) as ReadingKind | null)
-            }
-          >
-            <Show when={props.ask === null}>
-              <option value="" selected={kind() === null}>
-                –
-              </option>
-            </Show>
-            <For each={kinds}>
-              {(k) => (
-                <option value={k} selected={kind() === k}>
-                  {t().reading.kinds[k].name}
+      <Fold title={t().loop.otherReading}>
+        <div class="asked-other">
+          <label class="field">
+            <span class="small soft">{t().identification.another}</span>
+            <select
+              value={kind() ?? ''}
+              onChange={(event) =>
+                setChosen((event.currentTarget.value || null) as ReadingKind | null)
+              }
+            >
+              <Show when={props.ask === null}>
+                <option value="" selected={kind() === null}>
+                  –
                 </option>
-              )}
-            </For>
-          </select>
-        </label>
-        <Fold title={t().identification.atHand}>
+              </Show>
+              <For each={kinds}>
+                {(k) => (
+                  <option value={k} selected={kind() === k}>
+                    {t().reading.kinds[k].name}
+                  </option>
+                )}
+              </For>
+            </select>
+          </label>
           <AtHand tools={props.tools} onTools={props.onTools} />
-        </Fold>
-      </div>
+        </div>
+      </Fold>
     </section>
   );
 }

@@ -21,7 +21,7 @@ export function AnswerBlock(props: { readonly sheet: Sheet }) {
               : answer.verdict === 'rejected'
                 ? t().loop.rejectedText
                 : answer.identified
-                  ? t().loop.correctedText
+                  ? t().loop.identifiedText
                   : t().loop.confirmedText}
           </p>
           <dl class="result-facts">

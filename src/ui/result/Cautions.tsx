@@ -5,7 +5,7 @@ import './cautions.css';
 
 const cautionOrder = ['pressure', 'mix', 'injection', 'gauge', 'authority'] as const;
 
-/** Shown with every identification. `brief`: a phone shows the first two, and the rest on request. */
+/** Shown with every identification. `brief`: a phone shows the first, and the rest on request. */
 export function Cautions(props: { readonly brief?: boolean }) {
   const list = (keys: readonly (typeof cautionOrder)[number][]) => (
     <ul>
@@ -21,8 +21,8 @@ export function Cautions(props: { readonly brief?: boolean }) {
         {t().result.cautions}
       </h2>
       <Show when={props.brief} fallback={list(cautionOrder)}>
-        {list(cautionOrder.slice(0, 2))}
-        <Fold title={t().loop.allCautions}>{list(cautionOrder.slice(2))}</Fold>
+        {list(cautionOrder.slice(0, 1))}
+        <Fold title={t().loop.allCautions}>{list(cautionOrder.slice(1))}</Fold>
       </Show>
     </section>
   );

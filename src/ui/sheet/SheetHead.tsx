@@ -26,7 +26,7 @@ export function SheetHead() {
       />
       <dl class="title-block small">
         <SheetFacts sheet={sheet()} />
-        <div>
+        <div class="on-desk">
           <dt class="caps">{t().sheet.reference}</dt>
           <dd>
             {reference() ? t().sheet[reference()!.kind] : t().sheet.readings}

@@ -85,8 +85,8 @@ function Dimensions(props: {
           <For each={props.crop.plates}>
             {(plate) => {
               const text = () => words()[plate.of];
-              /** A figure is about six tenths of its size wide. */
-              const width = () => text().length * 7.4 + 8;
+              /** A figure is up to 0.63 of its size wide. */
+              const width = () => text().length * 8.2 + 6;
               const from = () =>
                 Math.min(
                   props.crop.width - width(),

@@ -47,7 +47,7 @@ export const loopDe: Widen<LoopWords> = {
   identified: 'Bestimmt als',
   noVerdict: 'Noch kein Urteil.',
   confirmedText: 'Die Theke bestätigt das.',
-  correctedText: 'Die Theke hat es anders bestimmt.',
+  identifiedText: 'Die Theke sagt, was es ist.',
   rejectedText: 'Die Theke lehnt diese Bestimmung ab. Nicht danach bestellen.',
   parts: 'Artikelnummern',
   notes: 'Notizen',
@@ -67,10 +67,11 @@ export const loopDe: Widen<LoopWords> = {
     'Der Code am unteren Rand fehlt; nur das Foto wird gemessen. Wurde es von hier geteilt, bitten Sie um das ganze Bild.',
   noSheet:
     'Diese Datei ist weder Foto noch Blatt. Wählen Sie ein Foto, ein geteiltes Bild oder eine Blattdatei.',
-  details: 'Foto, Zahlen und ihre Unsicherheit',
+  details: 'Foto und alle Zahlen',
   candidates: 'Was passt, und was dafür spricht',
   more: 'Bemerkungen, Dateien',
   allCautions: 'Alle Warnungen',
+  otherReading: 'Anderer Messwert, andere Werkzeuge',
   otherEnd: 'Ein anderes Ende',
   uncheckedCard: {
     title: 'Ist diese Karte maßhaltig gedruckt?',

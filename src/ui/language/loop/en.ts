@@ -45,7 +45,7 @@ export const loopEn = {
   identified: 'Identified as',
   noVerdict: 'No verdict yet.',
   confirmedText: 'The counter confirms this.',
-  correctedText: 'The counter identified it differently.',
+  identifiedText: 'The counter says what it is.',
   rejectedText: 'The counter rejects this identification. Do not order by it.',
   parts: 'Part numbers',
   notes: 'Notes',
@@ -65,10 +65,11 @@ export const loopEn = {
     'The code at the bottom is missing; the photo alone is measured. If it was shared from here, ask for the whole picture.',
   noSheet:
     'This file is neither a photo nor a sheet. Choose a photo, a shared picture or a sheet file.',
-  details: 'Photo, numbers and their uncertainty',
+  details: 'Photo and numbers in full',
   candidates: 'What fits, and what speaks for it',
   more: 'Remarks, files',
   allCautions: 'All cautions',
+  otherReading: 'Another reading, or other tools',
   otherEnd: 'Another end',
   uncheckedCard: {
     title: 'Was this card printed true?',

@@ -47,7 +47,7 @@ export const loopEs: Widen<LoopWords> = {
   identified: 'Identificado como',
   noVerdict: 'Aún sin dictamen.',
   confirmedText: 'El mostrador lo confirma.',
-  correctedText: 'El mostrador lo identificó de otro modo.',
+  identifiedText: 'El mostrador dice qué es.',
   rejectedText: 'El mostrador rechaza esta identificación. No pida según ella.',
   parts: 'Referencias',
   notes: 'Notas',
@@ -67,10 +67,11 @@ export const loopEs: Widen<LoopWords> = {
     'Falta el código de abajo; se mide solo la foto. Si se compartió desde aquí, pida la imagen entera.',
   noSheet:
     'Este archivo no es foto ni hoja. Elija una foto, una imagen compartida o un archivo de hoja.',
-  details: 'Foto, números y su incertidumbre',
+  details: 'Foto y todos los números',
   candidates: 'Qué encaja, y qué habla a favor',
   more: 'Observaciones, archivos',
   allCautions: 'Todas las advertencias',
+  otherReading: 'Otra lectura, otras herramientas',
   otherEnd: 'Otro extremo',
   uncheckedCard: {
     title: '¿Está impresa esta tarjeta a su tamaño?',

@@ -47,7 +47,7 @@ export const loopFr: Widen<LoopWords> = {
   identified: 'Identifié comme',
   noVerdict: 'Pas encore d’avis.',
   confirmedText: 'Le comptoir le confirme.',
-  correctedText: 'Le comptoir l’a identifié autrement.',
+  identifiedText: 'Le comptoir dit ce que c’est.',
   rejectedText: 'Le comptoir refuse cette identification. Ne commandez pas d’après elle.',
   parts: 'Références',
   notes: 'Notes',
@@ -67,10 +67,11 @@ export const loopFr: Widen<LoopWords> = {
     'Le code du bas manque ; seule la photo est mesurée. Si elle a été partagée d’ici, demandez l’image entière.',
   noSheet:
     'Ce fichier n’est ni une photo ni une fiche. Choisissez une photo, une image partagée ou un fichier de fiche.',
-  details: 'Photo, chiffres et leur incertitude',
+  details: 'Photo et tous les chiffres',
   candidates: 'Ce qui convient, et ce qui parle pour',
   more: 'Remarques, fichiers',
   allCautions: 'Toutes les mises en garde',
+  otherReading: 'Un autre relevé, d’autres outils',
   otherEnd: 'Un autre embout',
   uncheckedCard: {
     title: 'Cette carte est-elle imprimée à la bonne taille ?',
