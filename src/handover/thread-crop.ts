@@ -19,7 +19,7 @@ export interface ThreadCrop {
 }
 
 const width = 360;
-const height = 200;
+const height = 190;
 const room = { left: 64, right: 48, top: 44, bottom: 44 } as const;
 
 /** Null where the drawing of what was found did not come along. */

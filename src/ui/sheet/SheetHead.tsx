@@ -39,7 +39,7 @@ export function SheetHead() {
           <dt class="caps">{t().sheet.state}</dt>
           <dd>{t().sheet.states[stateOf(sheet())]}</dd>
         </div>
-        <div>
+        <div classList={{ 'on-desk': savingState() === 'saved' }}>
           <dt class="caps">{t().shell.drawer}</dt>
           <dd aria-live="polite">
             {savingState() === 'saved'

@@ -1,18 +1,12 @@
-import { createSignal, type JSX, onCleanup, Show } from 'solid-js';
+import { createSignal, type JSX, Show } from 'solid-js';
+import { narrow } from './narrow';
 import './fold.css';
-
-/** As in shell.css. */
-const narrow = matchMedia('(max-width: 719px)');
 
 /** Part of a page that a phone shows on request, and a desk at once. Folded, it is not built. */
 export function Fold(props: { readonly title: string; readonly children: JSX.Element }) {
-  const [folds, setFolds] = createSignal(narrow.matches);
   const [opened, setOpened] = createSignal(false);
-  const follow = () => setFolds(narrow.matches);
-  narrow.addEventListener('change', follow);
-  onCleanup(() => narrow.removeEventListener('change', follow));
   return (
-    <Show when={folds()} fallback={props.children}>
+    <Show when={narrow()} fallback={props.children}>
       <details
         class="fold"
         open={opened()}

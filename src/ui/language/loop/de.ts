@@ -70,7 +70,6 @@ export const loopDe: Widen<LoopWords> = {
   details: 'Foto und alle Zahlen',
   candidates: 'Was passt, und was dafür spricht',
   more: 'Bemerkungen, Dateien',
-  allCautions: 'Alle Warnungen',
   otherReading: 'Anderer Messwert, andere Werkzeuge',
   otherEnd: 'Ein anderes Ende',
   uncheckedCard: {

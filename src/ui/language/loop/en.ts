@@ -68,7 +68,6 @@ export const loopEn = {
   details: 'Photo and numbers in full',
   candidates: 'What fits, and what speaks for it',
   more: 'Remarks, files',
-  allCautions: 'All cautions',
   otherReading: 'Another reading, or other tools',
   otherEnd: 'Another end',
   uncheckedCard: {

@@ -70,7 +70,6 @@ export const loopEs: Widen<LoopWords> = {
   details: 'Foto y todos los números',
   candidates: 'Qué encaja, y qué habla a favor',
   more: 'Observaciones, archivos',
-  allCautions: 'Todas las advertencias',
   otherReading: 'Otra lectura, otras herramientas',
   otherEnd: 'Otro extremo',
   uncheckedCard: {

@@ -70,7 +70,6 @@ export const loopFr: Widen<LoopWords> = {
   details: 'Photo et tous les chiffres',
   candidates: 'Ce qui convient, et ce qui parle pour',
   more: 'Remarques, fichiers',
-  allCautions: 'Toutes les mises en garde',
   otherReading: 'Un autre relevé, d’autres outils',
   otherEnd: 'Un autre embout',
   uncheckedCard: {
