@@ -59,6 +59,7 @@ onBothSizes((size) => {
       page,
       browser,
     }) => {
+      test.slow();
       await page.emulateMedia({ colorScheme: scheme });
       await openApp(page);
       await measureSample(page);
@@ -131,6 +132,7 @@ onBothSizes((size) => {
     page,
     browser,
   }) => {
+    test.slow();
     await openApp(page);
     await measureSample(page);
     await unfold(page);

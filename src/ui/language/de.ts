@@ -98,7 +98,7 @@ export const de: Dictionary = {
       },
       'no-thread': {
         what: 'Die Karte ist da, aber in ihrem Fenster wurde kein Gewinde gefunden.',
-        todo: 'Die Verschraubung flach ins Fenster legen, Gewinde frei; blanke Teile auf das dunkle Feld.',
+        todo: 'Die Verschraubung flach ins Fenster legen, Gewinde frei; ist es kaum zu sehen, das andere Feld der Karte nehmen (hell oder dunkel).',
       },
       'too-few-turns': {
         what: 'Es sind zu wenige Gewindegänge zu sehen.',
@@ -186,8 +186,9 @@ export const de: Dictionary = {
     field: 'Feld',
     light: 'Helles Feld',
     dark: 'Dunkles Feld',
-    lightFor: 'Im Ring bleibt das Papier frei. Für dunkle, matte und rostige Teile.',
-    darkFor: 'Schwarz im Ring. Für blanke und verzinkte Teile und gegen Schatten.',
+    lightFor: 'Im Ring bleibt das Papier frei. Das übliche; für dunkle, matte und rostige Teile.',
+    darkFor:
+      'Schwarz im Ring, braucht viel Tinte. Für blanke und verzinkte Teile und gegen Schatten.',
     paper: 'Papier',
     a4: 'A4',
     letter: 'US Letter',

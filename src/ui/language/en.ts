@@ -98,7 +98,7 @@ export const en = {
       },
       'no-thread': {
         what: 'The card is there, but no thread was found in its window.',
-        todo: 'Lay the fitting flat in the window with the thread free; on bright parts use the dark field.',
+        todo: 'Lay the fitting flat in the window with the thread free; if it hardly shows, use the other field of the card (light or dark).',
       },
       'too-few-turns': {
         what: 'Too few turns of the thread can be seen.',
@@ -183,8 +183,9 @@ export const en = {
     field: 'Field',
     light: 'Light field',
     dark: 'Dark field',
-    lightFor: 'Bare paper inside the ring. For dark, dull and rusty parts.',
-    darkFor: 'Black inside the ring. For bright and plated parts, and against shadows.',
+    lightFor: 'Bare paper inside the ring. The usual one; for dark, dull and rusty parts.',
+    darkFor:
+      'Black inside the ring, at the cost of much ink. For bright and plated parts, and against shadows.',
     paper: 'Paper',
     a4: 'A4',
     letter: 'US Letter',

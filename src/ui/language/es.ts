@@ -97,7 +97,7 @@ export const es: Dictionary = {
       },
       'no-thread': {
         what: 'La tarjeta está, pero no se ha encontrado rosca en su ventana.',
-        todo: 'Ponga el racor plano en la ventana con la rosca libre; campo oscuro para piezas brillantes.',
+        todo: 'Ponga el racor plano en la ventana con la rosca libre; si apenas se ve, use el otro campo de la tarjeta (claro u oscuro).',
       },
       'too-few-turns': {
         what: 'Se ven muy pocos hilos de la rosca.',
@@ -182,8 +182,10 @@ export const es: Dictionary = {
     field: 'Campo',
     light: 'Campo claro',
     dark: 'Campo oscuro',
-    lightFor: 'Papel desnudo dentro del anillo. Para piezas oscuras, mates y oxidadas.',
-    darkFor: 'Negro dentro del anillo. Para piezas brillantes y cincadas, y contra las sombras.',
+    lightFor:
+      'Papel desnudo dentro del anillo. El habitual; para piezas oscuras, mates y oxidadas.',
+    darkFor:
+      'Negro dentro del anillo, gasta mucha tinta. Para piezas brillantes y cincadas, y contra las sombras.',
     paper: 'Papel',
     a4: 'A4',
     letter: 'Carta (US Letter)',

@@ -99,7 +99,7 @@ export const fr: Dictionary = {
       },
       'no-thread': {
         what: 'La carte est là, mais aucun filetage n’a été trouvé dans sa fenêtre.',
-        todo: 'Posez le raccord à plat dans la fenêtre, filetage dégagé ; champ sombre pour les pièces brillantes.',
+        todo: 'Posez le raccord à plat dans la fenêtre, filetage dégagé ; s’il se voit à peine, prenez l’autre champ de la carte (clair ou sombre).',
       },
       'too-few-turns': {
         what: 'On voit trop peu de filets.',
@@ -184,8 +184,10 @@ export const fr: Dictionary = {
     field: 'Champ',
     light: 'Champ clair',
     dark: 'Champ sombre',
-    lightFor: 'Papier nu dans l’anneau. Pour les pièces sombres, mates et rouillées.',
-    darkFor: 'Noir dans l’anneau. Pour les pièces brillantes et zinguées, et contre les ombres.',
+    lightFor:
+      'Papier nu dans l’anneau. Le champ habituel ; pour les pièces sombres, mates et rouillées.',
+    darkFor:
+      'Noir dans l’anneau, au prix de beaucoup d’encre. Pour les pièces brillantes et zinguées, et contre les ombres.',
     paper: 'Papier',
     a4: 'A4',
     letter: 'US Letter',

@@ -18,6 +18,7 @@ import { ThreadPicture } from '../widgets/ThreadPicture';
 import { openById, openSheet } from '../work/sheets';
 import { setToolsAtHand, toolsAtHand } from '../work/tools';
 import { BeforeAfter } from './BeforeAfter';
+import { CardTrust } from './CardTrust';
 import { HandOver } from './HandOver';
 import { SheetHead } from './SheetHead';
 import { leaveToCounter, sendToCounter } from './send';
@@ -88,6 +89,7 @@ function OpenedSheet() {
     <article class="sheet" classList={{ 'sheet-without-photo': shot() === null }}>
       <SheetHead />
       <div class="sheet-answer stack">
+        <CardTrust />
         <DecisionBlock conclusion={sheet().conclusion} />
         <Contradictions
           contradictions={sheet().conclusion.contradictions}

@@ -4,6 +4,7 @@ import { dateTime } from '../language/format';
 import { t } from '../language/language';
 import { go, hashOf } from '../shell/route';
 import { CardSketch } from '../widgets/CardSketch';
+import { narrow } from '../widgets/narrow';
 import { recallDraft } from '../work/draft';
 import { warmUpSoon } from '../work/engine';
 import { dropping } from '../work/intake';
@@ -33,9 +34,6 @@ export function StartScreen() {
           </a>
         </p>
       </div>
-      <Show when={first}>
-        <HowItWorks open />
-      </Show>
       <Show when={draft()}>
         {(kept) => (
           <section class="start-draft alert" aria-labelledby="draft-title">
@@ -66,8 +64,10 @@ export function StartScreen() {
       >
         <h2 id="photo-title">{t().start.photo}</h2>
         <div class="start-actions">
-          <FileButton label={t().start.take} capture strong />
+          {/* On a phone a photo is taken; at a desk the post is opened. */}
+          <FileButton label={t().start.take} capture strong={narrow()} />
           <FileButton label={t().start.choose} />
+          <FileButton label={t().loop.openReceived} strong={!narrow()} />
           <Show when={'mediaDevices' in navigator}>
             <a class="button" href={hashOf({ screen: 'shoot' })}>
               {t().start.live}
@@ -83,6 +83,9 @@ export function StartScreen() {
           <CardSketch shows="right" />
         </div>
       </section>
+      <Show when={first}>
+        <HowItWorks open />
+      </Show>
       <section class="start-sample" aria-labelledby="sample-title">
         <h2 id="sample-title">{t().start.sample}</h2>
         <Samples />
@@ -107,7 +110,7 @@ export function StartScreen() {
 
 const seenKey = 'crestwise.seen';
 
-/** Ahead of everything on the first visit; folded, at the end, afterwards. */
+/** Below the first button on the first visit; folded, at the end, afterwards. */
 function HowItWorks(props: { readonly open: boolean }) {
   return (
     <details class="start-how" open={props.open}>

@@ -71,6 +71,7 @@ export const loopDe: Widen<LoopWords> = {
   candidates: 'Was passt, und was dafür spricht',
   more: 'Bemerkungen, Dateien',
   otherReading: 'Anderer Messwert, andere Werkzeuge',
+  openReceived: 'Ein erhaltenes Bild öffnen',
   otherEnd: 'Ein anderes Ende',
   uncheckedCard: {
     title: 'Ist diese Karte maßhaltig gedruckt?',
@@ -78,6 +79,7 @@ export const loopDe: Widen<LoopWords> = {
     check: 'Anwenden',
     later: 'Später',
     waiting: 'Karte ungeprüft: gilt nur, wenn die lange Strecke 149,3 bis 150,7 mm misst.',
+    since: (name) => `Karte inzwischen geprüft: „${name}“.`,
     now: 'Jetzt prüfen',
     disagree:
       'Die zwei Strecken weichen um mehr als 1,5 % voneinander ab: so verzerrt kein Drucker. Messen Sie beide noch einmal, von Strichmitte zu Strichmitte.',

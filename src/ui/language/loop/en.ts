@@ -69,6 +69,7 @@ export const loopEn = {
   candidates: 'What fits, and what speaks for it',
   more: 'Remarks, files',
   otherReading: 'Another reading, or other tools',
+  openReceived: 'Open a picture you received',
   otherEnd: 'Another end',
   uncheckedCard: {
     title: 'Was this card printed true?',
@@ -76,6 +77,7 @@ export const loopEn = {
     check: 'Apply',
     later: 'Later',
     waiting: 'Card unchecked: this holds only if its long bar measures 149.3 to 150.7 mm.',
+    since: (name: string) => `Card checked since: “${name}”.`,
     now: 'Check it now',
     disagree:
       'The two bars disagree by more than 1.5 %: no printer stretches like that. Measure both again, tick middle to tick middle.',

@@ -71,6 +71,7 @@ export const loopEs: Widen<LoopWords> = {
   candidates: 'Qué encaja, y qué habla a favor',
   more: 'Observaciones, archivos',
   otherReading: 'Otra lectura, otras herramientas',
+  openReceived: 'Abrir una imagen recibida',
   otherEnd: 'Otro extremo',
   uncheckedCard: {
     title: '¿Está impresa esta tarjeta a su tamaño?',
@@ -78,6 +79,7 @@ export const loopEs: Widen<LoopWords> = {
     check: 'Aplicar',
     later: 'Más tarde',
     waiting: 'Tarjeta sin comprobar: vale solo si la barra larga mide de 149,3 a 150,7 mm.',
+    since: (name) => `Tarjeta comprobada desde entonces: «${name}».`,
     now: 'Comprobarla',
     disagree:
       'Las dos barras difieren más de un 1,5 %: ninguna impresora estira así. Mídalas de nuevo, de centro de marca a centro de marca.',

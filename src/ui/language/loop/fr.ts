@@ -71,6 +71,7 @@ export const loopFr: Widen<LoopWords> = {
   candidates: 'Ce qui convient, et ce qui parle pour',
   more: 'Remarques, fichiers',
   otherReading: 'Un autre relevé, d’autres outils',
+  openReceived: 'Ouvrir une image reçue',
   otherEnd: 'Un autre embout',
   uncheckedCard: {
     title: 'Cette carte est-elle imprimée à la bonne taille ?',
@@ -79,6 +80,7 @@ export const loopFr: Widen<LoopWords> = {
     later: 'Plus tard',
     waiting:
       'Carte non contrôlée : valable seulement si la longue barre mesure de 149,3 à 150,7 mm.',
+    since: (name) => `Carte contrôlée depuis : « ${name} ».`,
     now: 'La contrôler',
     disagree:
       'Les deux barres diffèrent de plus de 1,5 % : aucune imprimante n’étire ainsi. Mesurez-les encore, de milieu de trait à milieu de trait.',
