@@ -122,6 +122,7 @@ onBothSizes((size) => {
       expect(await axeViolations(page), 'answer').toEqual([]);
       // What was measured from the full photo has stayed.
       await page.getByRole('link', { name: 'Back to the identification' }).click();
+      await expect(page.locator('.sheet-photo')).toBeVisible();
       expect(await pitchOf(page)).toBe(pitch);
       await page.goto('./#/drawer');
       await expect(page.locator('.sheet-card')).toHaveCount(1);
@@ -143,6 +144,7 @@ onBothSizes((size) => {
     await opened(counter, 'IMG-1.jpg', sent);
     await expect(counter.locator('.counter-page')).toBeVisible({ timeout: 60_000 });
     await counter.getByRole('link', { name: 'Photo, numbers, readings' }).click();
+    await expect(counter.locator('.sheet-photo')).toBeVisible();
     await unfold(counter);
     await counter.getByRole('button', { name: 'Show it by hand' }).click();
     await counter.getByRole('button', { name: 'Without help' }).click();

@@ -66,6 +66,7 @@ onBothSizes(() => {
     // What comes from elsewhere is judged; its numbers are a step away.
     await expect(other.locator('.counter-page')).toBeVisible();
     await other.getByRole('link', { name: 'Photo, numbers, readings' }).click();
+    await expect(other.locator('.sheet-photo')).toBeVisible();
     await unfold(other);
     expect(await other.locator('.numbers').innerText()).toBe(numbers);
     await fresh.close();

@@ -199,9 +199,11 @@ function Result(props: { readonly tables: Tables }) {
             >
               {(m) => (
                 <p>
-                  {t().inspection.pitch} {plusMinus(m.pitchMm, 'mm')}
+                  {t().inspection.pitch} {plusMinus(m.pitchMm, 'mm')} ·{' '}
+                  {number(25.4 / m.pitchMm.value, 2)} tpi
                   <br />
-                  {t().inspection.major} {plusMinus(m.majorDiameterMm, 'mm')}
+                  {t().inspection.major} {plusMinus(m.majorDiameterMm, 'mm')} ·{' '}
+                  {number(m.majorDiameterMm.value / 25.4, 3)} in
                   <br />
                   <span class="small soft">{t().inspection.numbersNote}</span>
                 </p>

@@ -83,9 +83,6 @@ export function StartScreen() {
           <CardSketch shows="right" />
         </div>
       </section>
-      <Show when={first}>
-        <HowItWorks open />
-      </Show>
       <section class="start-sample" aria-labelledby="sample-title">
         <h2 id="sample-title">{t().start.sample}</h2>
         <Samples />
@@ -100,9 +97,7 @@ export function StartScreen() {
           </button>
         </div>
       </section>
-      <Show when={!first}>
-        <HowItWorks open={false} />
-      </Show>
+      <HowItWorks open={first} />
       <Recent />
     </div>
   );
@@ -110,7 +105,7 @@ export function StartScreen() {
 
 const seenKey = 'crestwise.seen';
 
-/** Below the first button on the first visit; folded, at the end, afterwards. */
+/** Open on the first visit, folded afterwards. */
 function HowItWorks(props: { readonly open: boolean }) {
   return (
     <details class="start-how" open={props.open}>
