@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { defaultOptions, type MeasureOptions } from '../journey/identification';
+import { defaultOptions, type MeasureOptions, referenceKinds } from '../journey/identification';
 import { readingsFrom, UsageError } from './arguments';
 
 /** Of one bar: read to half a millimetre at both ends of a steel rule, or, when hundredths are
@@ -35,12 +35,25 @@ const bars = z
 
 export function measureOptions(given: {
   readonly reading?: readonly string[] | undefined;
+  readonly reference?: string | undefined;
   readonly ruler?: string | undefined;
   readonly bars?: string | undefined;
 }): MeasureOptions {
+  const wanted = optional(
+    given.reference,
+    z.enum(['auto', ...referenceKinds]),
+    `--reference takes auto, ${referenceKinds.join(', ')}.`,
+  );
+  if ((wanted === 'rule') !== (given.ruler !== undefined) && wanted !== null && wanted !== 'auto')
+    throw new UsageError(
+      wanted === 'rule'
+        ? 'A rule gives no scale by itself: mark two of its graduations with --ruler x1,y1,x2,y2,MM.'
+        : `Give --ruler or --reference ${wanted}, not both.`,
+    );
   return {
     ...defaultOptions,
     readings: readingsFrom(given.reading ?? []),
+    reference: { kind: wanted === null || wanted === 'rule' ? 'auto' : wanted, corners: null },
     ruler: optional(
       given.ruler,
       ruler,

@@ -13,7 +13,7 @@ import { loadNodeVision } from './node-vision';
 import { wearText } from './wear-text';
 
 const usage =
-  'npm run --silent measure -- [--json] [--reading KIND=VALUE]… [--ruler x1,y1,x2,y2,MM] [--bars MM150,MM100] [--expect THREAD [--class CLASS]] PHOTO…';
+  'npm run --silent measure -- [--json] [--reading KIND=VALUE]… [--reference auto|card|id1|a4|letter|rule] [--ruler x1,y1,x2,y2,MM] [--bars MM150,MM100] [--expect THREAD [--class CLASS]] PHOTO…';
 
 async function main(): Promise<number> {
   const { values, positionals } = parseArgs({
@@ -21,6 +21,7 @@ async function main(): Promise<number> {
     options: {
       json: { type: 'boolean', default: false },
       reading: { type: 'string', multiple: true },
+      reference: { type: 'string' },
       ruler: { type: 'string' },
       bars: { type: 'string' },
       expect: { type: 'string' },

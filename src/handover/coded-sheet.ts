@@ -1,5 +1,11 @@
 import { z } from 'zod';
-import type { EarlierMeasurement, Sheet, Shot, WearPart } from '../journey/8-sheet/sheet-schema';
+import {
+  type EarlierMeasurement,
+  referenceKind,
+  type Sheet,
+  type Shot,
+  type WearPart,
+} from '../journey/8-sheet/sheet-schema';
 import type { Estimate } from '../quantity/estimate';
 
 type Measurement = NonNullable<Sheet['measurement']>;
@@ -31,7 +37,7 @@ export const codedSchema = z.object({
   i: z.literal(1).optional(),
   s: z
     .object({
-      k: z.enum(['card', 'ruler']),
+      k: referenceKind,
       /** px per mm of the photo within the picture; axis height, camera height, tilt. */
       q: z.tuple([number, number.nullable(), number.nullable(), number.nullable()]),
       d: z.enum(['light', 'dark']).optional(),

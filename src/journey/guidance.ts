@@ -4,11 +4,15 @@ import { rescaleCoordinate } from '../vision/pixel-scale';
 import type { Vision } from '../vision/vision';
 import { posed, tiltRad } from './2-card-pose/camera';
 import { homography, poseFromHomography } from './2-card-pose/homography';
+import type { RectangleKind } from './2-reference/rectangles';
+import { seenOutline } from './guidance-outline';
 import type { PhotoPoint } from './overlay';
 
 /** What the live view tells the person who holds the camera. Quick and rough: nothing here is
  *  measured with, and the photo itself is judged anew. */
 export interface Guidance {
+  /** The card, with enough of its markers, or the outline that was asked for. */
+  readonly referenceSeen: boolean;
   readonly markersSeen: number;
   /** Good to a few degrees: the focal length is a phone's usual one. */
   readonly tiltDeg: number | null;
@@ -37,6 +41,8 @@ const limits = {
   darkestPaper: 90,
   /** On the card, from frame to frame. */
   mostMotionMm: 0.5,
+  /** An outline's corners are found to a pixel of a small picture. */
+  mostOutlineMotionMm: 2,
   /** Pixels of the window view on a fitting's edges and ridges. */
   fewestEdgePixels: 150,
   /** Grey levels per pixel of the window view, on the stronger of those edges. */
@@ -45,13 +51,17 @@ const limits = {
 
 /** Of a phone's main camera in video, 35 mm equivalent over the diagonal of 43.27 mm. */
 const usualFocalShare = 27 / 43.27;
+const usualFocalPx = ({ width, height }: { width: number; height: number }) =>
+  usualFocalShare * Math.hypot(width, height);
 
 export function judgeFrame(
   frame: GreyImage,
   before: SeenFrame | null,
   vision: Vision,
+  outline: RectangleKind | null = null,
 ): { readonly guidance: Guidance; readonly seen: SeenFrame } {
   const corners = findCorners(frame, vision);
+  if (outline && corners.size < fewestOfACard) return judgeOutline(frame, before, vision, outline);
   const seen = { corners };
   const H = corners.size >= 4 ? homography(correspondences(corners)) : null;
   const pxPerMm = H && Math.sqrt(Math.abs(H[0] * H[4] - H[1] * H[3]));
@@ -59,6 +69,7 @@ export function judgeFrame(
   const pose = H && poseOf(frame, H);
   const window = H && windowEdges(frame, H);
   const judged = {
+    referenceSeen: corners.size >= limits.leastMarkers,
     markersSeen: corners.size,
     tiltDeg: pose?.tiltDeg ?? null,
     tooNear: pose !== null && pose.distanceMm < limits.leastDistanceMm,
@@ -69,11 +80,43 @@ export function judgeFrame(
   };
   const tilted = judged.tiltDeg !== null && judged.tiltDeg > limits.mostTiltDeg;
   const ready =
-    judged.markersSeen >= limits.leastMarkers &&
+    judged.referenceSeen &&
     moved !== null &&
     !(judged.moving || judged.tooNear || judged.tooDark || tilted) &&
     !(judged.lowContrast || judged.fittingOutside);
   return { guidance: { ...judged, ready }, seen };
+}
+
+/** The card is meant wherever some of it is seen. */
+const fewestOfACard = 4;
+
+/** The same beside a bank card or on a sheet. Where the fitting lies, and how it stands out, is left to the
+ *  photo. */
+function judgeOutline(
+  frame: GreyImage,
+  before: SeenFrame | null,
+  vision: Vision,
+  kind: RectangleKind,
+): { readonly guidance: Guidance; readonly seen: SeenFrame } {
+  const found = seenOutline(frame, usualFocalPx(frame), kind, vision);
+  const corners = new Map<number, readonly PhotoPoint[]>(found ? [[0, found.corners]] : []);
+  const moved = found && before ? motionPx(corners, before.corners) / found.pxPerMm : null;
+  const judged = {
+    referenceSeen: found !== null,
+    markersSeen: 0,
+    tiltDeg: found?.tiltDeg ?? null,
+    tooNear: found !== null && found.distanceMm < limits.leastDistanceMm,
+    tooDark: brightest(frame.data, 31) < limits.darkestPaper,
+    moving: moved !== null && moved > limits.mostOutlineMotionMm,
+    lowContrast: false,
+    fittingOutside: false,
+  };
+  const tilted = judged.tiltDeg !== null && judged.tiltDeg > limits.mostTiltDeg;
+  const ready =
+    judged.referenceSeen &&
+    moved !== null &&
+    !(judged.moving || judged.tooNear || judged.tooDark || tilted);
+  return { guidance: { ...judged, ready }, seen: { corners } };
 }
 
 function findCorners(frame: GreyImage, vision: Vision): Map<number, PhotoPoint[]> {
@@ -122,7 +165,7 @@ function motionPx(now: SeenFrame['corners'], before: SeenFrame['corners']): numb
 }
 
 function poseOf({ width, height }: GreyImage, H: Float64Array) {
-  const fPx = usualFocalShare * Math.hypot(width, height);
+  const fPx = usualFocalPx({ width, height });
   const camera = posed(poseFromHomography(H, fPx, (width - 1) / 2, (height - 1) / 2));
   return {
     tiltDeg: (tiltRad(camera) * 180) / Math.PI,

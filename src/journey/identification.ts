@@ -6,6 +6,10 @@ import type { CrestHeight } from './wear/crest-heights';
 
 export type RefusalReason =
   | 'no-card'
+  | 'business-card'
+  | 'banknote'
+  | 'other-rectangle'
+  | 'which-reference'
   | 'no-thread'
   | 'too-few-turns'
   | 'too-blurred'
@@ -17,8 +21,12 @@ export type RefusalReason =
   | 'unsupported-format'
   | 'too-large';
 
+/** What a photo may be measured against: the printed scale card, an ID-1 card, a sheet of paper, a rule. */
+export const referenceKinds = ['card', 'id1', 'a4', 'letter', 'rule'] as const;
+export type ReferenceKind = (typeof referenceKinds)[number];
+
 export interface Reference {
-  readonly kind: 'card' | 'ruler';
+  readonly kind: ReferenceKind;
   /** At the axis of the thread. */
   readonly pxPerMm: number;
   readonly axisHeightMm: number | null;
@@ -59,11 +67,13 @@ export type Note =
   | 'resting-unknown'
   | 'few-markers'
   | 'ruler-without-pose'
-  | 'flash-fired';
+  | 'flash-fired'
+  | 'outline-alone';
 
 /** Everything besides the photo's bytes that a measurement may use. */
 export interface MeasureOptions {
   readonly readings: readonly Reading[];
+  readonly reference: ReferenceAsked;
   /** Two marked points a known distance apart, for photos without the card. */
   readonly ruler: {
     readonly from: PhotoPoint;
@@ -80,6 +90,12 @@ export interface MeasureOptions {
   readonly corrections: Corrections | null;
 }
 
+/** What to look for; its four corners, one after the other, where a person has shown them. */
+export interface ReferenceAsked {
+  readonly kind: 'auto' | Exclude<ReferenceKind, 'rule'>;
+  readonly corners: readonly PhotoPoint[] | null;
+}
+
 export interface Corrections {
   /** Ends of the axis over the thread: free end first. The zone is between them. */
   readonly axis: readonly [PhotoPoint, PhotoPoint] | null;
@@ -94,10 +110,21 @@ export type StageName =
   | 'measurement'
   | 'candidates';
 
-export type OnStage = (stage: StageName) => void;
+/** What was found first: enough to know what of the photo may be kept. */
+export interface SeenReference {
+  readonly kind: ReferenceKind;
+  readonly outline: readonly PhotoPoint[];
+  /** Of the upright photo that `outline` lies in. */
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+/** Each stage as it is entered; the first one that has a reference says so. */
+export type OnStage = (stage: StageName, seen?: SeenReference) => void;
 
 export const defaultOptions: MeasureOptions = {
   readings: [],
+  reference: { kind: 'auto', corners: null },
   ruler: null,
   bars: null,
   corrections: null,

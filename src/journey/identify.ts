@@ -1,7 +1,8 @@
 import type { Vision } from '../vision/vision';
 import type { Decoders, Photo } from './1-photo/photo';
 import { readPhoto } from './1-photo/read-photo';
-import { type FoundCard, findCard } from './2-card-pose/find-card';
+import { findReference } from './2-reference/find-reference';
+import type { Reference } from './2-reference/reference';
 import { findFitting } from './3-silhouette/find-fitting';
 import { findThread } from './4-thread-signal/find-thread';
 import { climbsLikeAThread } from './5-measurement/hand';
@@ -13,7 +14,7 @@ import { conclude } from './7-next-reading/conclude';
 import type { Identification, MeasureOptions, Note, OnStage, Refused } from './identification';
 import { measureByRuler } from './measure-by-ruler';
 import type { Overlay } from './overlay';
-import { cardOverlay, crestProfile, threadOverlay } from './overlay-of';
+import { crestProfile, referenceOverlay, threadOverlay } from './overlay-of';
 import { stopwatch } from './stopwatch';
 import { crestHeights } from './wear/crest-heights';
 
@@ -22,7 +23,7 @@ export interface Tools {
   readonly decoders: Decoders;
 }
 
-/** The journey of one photo: file → upright grey → camera over the card → the fitting and its axis →
+/** The journey of one photo: file → upright grey → camera over card or sheet → the fitting and its axis →
  *  its thread → pitch and diameter with uncertainty → candidates and what to read next. */
 export async function identifyPhoto(
   signal: AbortSignal,
@@ -59,31 +60,38 @@ export async function identifyPhoto(
 
   clock.enter('card-pose');
   const scale = printScale(options);
-  const found = findCard(photo.value, tools.vision, scale);
+  const found = findReference(photo.value, tools.vision, scale, options.reference);
   if (!found.ok) return refused(found);
-  overlay = cardOverlay(photo.value, found.value);
+  const reference = found.value;
+  overlay = referenceOverlay(photo.value, reference);
 
-  clock.enter('silhouette');
-  const fitting = findFitting(photo.value.grey, found.value, tools.vision, scale);
+  const { widthPx, heightPx } = overlay;
+  clock.enter('silhouette', {
+    kind: reference.kind,
+    outline: reference.outline,
+    widthPx,
+    heightPx,
+  });
+  const fitting = findFitting(photo.value.grey, reference, tools.vision);
   if (!fitting.ok) return refused(fitting);
 
   clock.enter('thread-signal');
-  const place = findThread(photo.value.grey, found.value, fitting.value);
+  const place = findThread(photo.value.grey, reference, fitting.value);
   if (!place.ok) return refused(place);
 
   clock.enter('measurement');
-  const solved = solveThread(photo.value.grey, found.value, place.value, fitting.value.field);
+  const solved = solveThread(photo.value.grey, reference, place.value, fitting.value.field);
   if (!solved.ok) return refused(solved);
   const climbs = climbsLikeAThread(solved.value);
   if (!climbs.ok) return refused(climbs);
   const lighting = { field: fitting.value.field, flashFired: photo.value.flashFired };
   const measurement: ThreadMeasurement = {
-    ...withUncertainty(found.value, solved.value, lighting, scale.u),
+    ...withUncertainty(reference, solved.value, lighting, reference.kind === 'card' ? scale.u : 0),
     noseHalfAngleDeg: noseHalfAngle(
       {
         grey: photo.value.grey,
-        camera: found.value.camera,
-        response: found.value.response,
+        camera: reference.camera,
+        response: reference.response,
         mmPerPx: solved.value.mmPerPx,
         field: fitting.value.field,
       },
@@ -96,15 +104,15 @@ export async function identifyPhoto(
   return {
     outcome: 'measured',
     reference: {
-      kind: 'card',
+      kind: reference.kind,
       pxPerMm: 1 / solved.value.mmPerPx,
       axisHeightMm: solved.value.resting.heightMm,
-      cameraHeightMm: -found.value.camera.centre[2],
-      tiltDeg: (found.value.tiltRad * 180) / Math.PI,
+      cameraHeightMm: -reference.camera.centre[2],
+      tiltDeg: (reference.tiltRad * 180) / Math.PI,
       field: fitting.value.field,
     },
     measurement,
-    overlay: threadOverlay(photo.value, found.value, solved.value),
+    overlay: threadOverlay(photo.value, reference, solved.value),
     profile: crestProfile(solved.value),
     crests: crestHeights(
       solved.value.points,
@@ -113,7 +121,7 @@ export async function identifyPhoto(
       measurement.majorDiameterMm.u,
     ),
     conclusion,
-    notes: notesOn(photo.value, found.value, solved.value, fitting.value.field, options),
+    notes: notesOn(photo.value, reference, solved.value, fitting.value.field, options),
     timingsMs: clock.timings(),
   };
 }
@@ -124,25 +132,27 @@ function printScale({ bars }: MeasureOptions): { x: number; y: number; u: number
   return {
     x: bars.horizontalMm / 150,
     y: bars.verticalMm / 100,
-    // Both bars speak for the one scale: u/√(150² + 100²).
-    u: Math.max(bars.uMm / 180, 1e-4),
+    // Both bars speak for the one scale: u/√(150² + 100²) at full size.
+    u: Math.max(bars.uMm / Math.hypot(bars.horizontalMm, bars.verticalMm), 1e-4),
   };
 }
 
 function notesOn(
   photo: Photo,
-  card: FoundCard,
+  reference: Reference,
   { resting, points, fit }: ThreadSolution,
   field: 'light' | 'dark',
   options: MeasureOptions,
 ): Note[] {
   const notes: Note[] = [];
-  if (!options.bars) notes.push('print-unchecked');
-  if (photo.f35Mm === null || !card.usedExif) notes.push('no-focal-length');
-  if (card.notFlat) notes.push('card-not-flat');
+  const printed = reference.kind === 'card';
+  if (!printed) notes.push('outline-alone');
+  if (printed && !options.bars) notes.push('print-unchecked');
+  if (photo.f35Mm === null || !reference.usedExif) notes.push('no-focal-length');
+  if (reference.notFlat) notes.push('card-not-flat');
   if (resting.on === 'unknown') notes.push('resting-unknown');
   if (!bothSidesSpeak(points, fit)) notes.push('one-side-only');
-  if (card.detected.length < 20) notes.push('few-markers');
+  if (printed && reference.detected.length < 20) notes.push('few-markers');
   // A dark field swallows the shadow.
   if (photo.flashFired && field === 'light') notes.push('flash-fired');
   return notes;

@@ -4,9 +4,10 @@ import type { GreyImage } from '../vision/grey-image';
 import { rescaleCoordinate } from '../vision/pixel-scale';
 import type { Vision } from '../vision/vision';
 import { diagonal35Mm, type Photo } from './1-photo/photo';
-import { cameraAbove, rulerPx } from './2-card-pose/camera-above';
-import type { FoundCard } from './2-card-pose/find-card';
 import { photoBlur } from './2-card-pose/photo-blur';
+import type { Reference } from './2-reference/reference';
+import { axisHeightPrior } from './2-reference/rule-parallax';
+import { ruleReference, rulerPx } from './2-reference/rule-reference';
 import { photoView, type Suspect, suspects, viewIn } from './3-silhouette/beside-rule';
 import { ruleStrip } from './3-silhouette/rule-strip';
 import { photoAt } from './4-thread-signal/axis-frame';
@@ -78,7 +79,7 @@ export function measureByRuler(
   const blurPx = photoBlur(grey);
   const distance = distanceOf(photo, pxPerMm);
   const strip = ruleStrip(grey, work.from, work.to, work.pxPerMm);
-  const flat = cameraAbove(grey, work.pxPerMm, distance.mm, 1, blurPx);
+  const flat = ruleReference(grey, work.pxPerMm, distance.mm, 1, blurPx);
   const view = photoView(grey, flat.camera, work.pxPerMm, vision);
   const axis = options.corrections?.axis ?? null;
   const seen = new Map<number, Suspect[]>();
@@ -88,18 +89,18 @@ export function measureByRuler(
     return list;
   };
   const trials = (unitMm: number, gapMm: number): Trial[] => {
-    const card = cameraAbove(grey, work.pxPerMm, distance.mm, unitMm, blurPx);
+    const reference = ruleReference(grey, work.pxPerMm, distance.mm, unitMm, blurPx);
     const threads = axis
-      ? threadAlong(grey, card.camera, [work.here(axis[0]), work.here(axis[1])], strip)
+      ? threadAlong(grey, reference.camera, [work.here(axis[0]), work.here(axis[1])], strip)
       : threadsOn(
           grey,
-          card.camera,
-          viewIn(view, grey, card.camera, unitMm),
+          reference.camera,
+          viewIn(view, grey, reference.camera, unitMm),
           things(gapMm).filter(({ widthMm }) => suits(unitMm, widthMm)),
           strip,
           unitMm,
         );
-    return threads.map((thread) => ({ ...thread, card, unitMm }));
+    return threads.map((thread) => ({ ...thread, reference, unitMm }));
   };
   let best: Best = noThread;
   search: for (const gapMm of axis ? [0] : gapsMm) {
@@ -115,17 +116,17 @@ export function measureByRuler(
   }
   if (!best.ok) return best;
   const { trial, solution } = best.value;
-  const { card, unitMm, field } = trial;
-  // Where the axis lies is not known: its height goes into the bounds, and out of the result.
+  const { reference, unitMm, field } = trial;
+  // How high the axis lies is not known as with a card: it is taken out here, and estimated by withRuler.
   const { resting } = solution;
   const lighting = { field, flashFired: photo.flashFired };
   const level = { ...solution, resting: { ...resting, uMm: 0 } };
-  const base = withUncertainty(card, level, lighting, 0);
+  const base = withUncertainty(reference, level, lighting, 0);
   const rangeMm = distance.mm / unitMm;
   const toFace = (unitMm * rangeMm) / (rangeMm - resting.heightMm);
   return ok({
     reference: {
-      kind: 'ruler',
+      kind: 'rule',
       pxPerMm,
       axisHeightMm: null,
       cameraHeightMm: null,
@@ -150,7 +151,7 @@ function notesOn({ f35Mm, flashFired }: Photo, field: Trial['field']): Note[] {
 }
 
 interface Trial extends Found {
-  readonly card: FoundCard;
+  readonly reference: Reference;
   readonly unitMm: number;
 }
 
@@ -228,7 +229,7 @@ function bestOf(grey: GreyImage, found: readonly Trial[]): Best {
   const likeliest = [...found].sort((a, b) => b.strength - a.strength).slice(0, mostSolved);
   let best: Best = noThread;
   for (const trial of likeliest) {
-    if (isCutOff(grey, trial.card.camera, trial.place)) {
+    if (isCutOff(grey, trial.reference.camera, trial.place)) {
       best = better(best, cutOff);
       continue;
     }
@@ -252,15 +253,15 @@ function bestOf(grey: GreyImage, found: readonly Trial[]): Best {
   return best;
 }
 
-function solvedOnce(grey: GreyImage, { card, place, field }: Trial) {
-  const first = solveThread(grey, card, place, field);
+function solvedOnce(grey: GreyImage, { reference, place, field }: Trial) {
+  const first = solveThread(grey, reference, place, field);
   // Where crest and root both shine the ridges alone say half a pitch: an outline that fits is believed.
   if (!first.ok || first.value.fit.scatterMm < threadScatter * first.value.fit.pitchMm)
     return first;
-  const half = halfPitch(grey, card.camera, first.value);
+  const half = halfPitch(grey, reference.camera, first.value);
   if (!half) return first;
   const zone = { ...place.zone, periodMm: half };
-  return solveThread(grey, card, { ...place, zone }, field);
+  return solveThread(grey, reference, { ...place, zone }, field);
 }
 
 /** A rule's own lines have the plainest ridges of all, but no outline. */
@@ -309,25 +310,22 @@ function shotOf(
   solution: ThreadSolution,
   distance: Distance,
 ): RulerShot {
-  const { card, unitMm, place } = trial;
+  const { reference, unitMm } = trial;
   const { fit, frame, middleS } = solution;
-  const middle = photoAt(card.camera, frame, middleS, 0);
+  const middle = photoAt(reference.camera, frame, middleS, 0);
   const apart = Math.hypot(
     middle[0] - (work.from[0] + work.to[0]) / 2,
     middle[1] - (work.from[1] + work.to[1]) / 2,
   );
   const [dx, dy] = [work.to[0] - work.from[0], work.to[1] - work.from[1]];
   const along = (dx * frame.along[0] + dy * frame.along[1]) / Math.hypot(dx, dy);
-  const widestMm = Math.max(
-    fit.crestRadiusMm,
-    Math.min(place.widest.halfWidthMm, 2.2 * fit.crestRadiusMm),
-  );
+  const widestMm = solution.hexHalfWidthMm === null ? null : solution.hexHalfWidthMm * unitMm;
   return {
     rulerPx: Math.hypot(dx, dy),
     markPx: 1,
     distance,
     radiusMm: fit.crestRadiusMm * unitMm,
-    heightMm: widestMm * unitMm,
+    axisMm: axisHeightPrior(2 * fit.crestRadiusMm * unitMm, widestMm),
     apartMm: apart / work.pxPerMm,
     angleRad: portable.acos(Math.min(1, Math.abs(along))),
   };
@@ -340,12 +338,13 @@ function overlayOn(
   solution: ThreadSolution,
   toMm: number,
 ): Overlay {
-  const drawn = threadOverlay({ ...photo, grey: work.grey }, trial.card, solution);
+  const drawn = threadOverlay({ ...photo, grey: work.grey }, trial.reference, solution);
   const line = ([a, b]: readonly [PhotoPoint, PhotoPoint]) => [work.back(a), work.back(b)] as const;
   return {
     widthPx: photo.grey.width,
     heightPx: photo.grey.height,
     markers: [],
+    reference: [],
     outline: drawn.outline.map((points) => points.map(work.back)),
     axis: drawn.axis && line(drawn.axis),
     contactLines: drawn.contactLines.map(line),

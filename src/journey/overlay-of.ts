@@ -1,7 +1,7 @@
 import { card, markers } from '../scale-card/geometry';
 import type { Photo } from './1-photo/photo';
 import { project } from './2-card-pose/camera';
-import type { FoundCard } from './2-card-pose/find-card';
+import type { Reference } from './2-reference/reference';
 import { photoAt } from './4-thread-signal/axis-frame';
 import type { ThreadSolution } from './5-measurement/solve-thread';
 import type { CrestMark, CrestProfile, Overlay, PhotoPoint } from './overlay';
@@ -9,8 +9,8 @@ import type { CrestMark, CrestProfile, Overlay, PhotoPoint } from './overlay';
 const round = (v: number) => Math.round(100 * v) / 100;
 const rounded = ([x, y]: PhotoPoint): PhotoPoint => [round(x), round(y)];
 
-/** What is known before any thread: the markers as the fitted camera sees them. */
-export function cardOverlay({ grey }: Photo, found: FoundCard): Overlay {
+/** What is known before any thread: the markers, or the outline, as the fitted camera sees them. */
+export function referenceOverlay({ grey }: Photo, found: Reference): Overlay {
   const half = card.markerSideMm / 2;
   return {
     widthPx: grey.width,
@@ -21,6 +21,7 @@ export function cardOverlay({ grey }: Photo, found: FoundCard): Overlay {
         rounded(project(found.camera, [xMm + x * half, yMm + y * half, 0]));
       return { id, corners: [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)] };
     }),
+    reference: found.kind === 'card' ? [] : found.outline.map(rounded),
     outline: [],
     axis: null,
     contactLines: [],
@@ -28,7 +29,7 @@ export function cardOverlay({ grey }: Photo, found: FoundCard): Overlay {
   };
 }
 
-export function threadOverlay(photo: Photo, found: FoundCard, solution: ThreadSolution): Overlay {
+export function threadOverlay(photo: Photo, found: Reference, solution: ThreadSolution): Overlay {
   const { frame, zone, fit, points, middleS } = solution;
   const { camera } = found;
   const rangeMm = frame.origin[2] - camera.centre[2];
@@ -44,7 +45,7 @@ export function threadOverlay(photo: Photo, found: FoundCard, solution: ThreadSo
       .map(({ q }) => rounded(q.photo)),
   );
   return {
-    ...cardOverlay(photo, found),
+    ...referenceOverlay(photo, found),
     outline,
     axis: [
       rounded(photoAt(camera, frame, zone.fromS, offset(solution, zone.fromS))),

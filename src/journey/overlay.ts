@@ -13,6 +13,8 @@ export interface Overlay {
   readonly widthPx: number;
   readonly heightPx: number;
   readonly markers: readonly { readonly id: number; readonly corners: readonly PhotoPoint[] }[];
+  /** The four corners of a card's or sheet's face that gave the scale; none of the scale card's. */
+  readonly reference: readonly PhotoPoint[];
   readonly outline: readonly (readonly PhotoPoint[])[];
   /** From the free end of the thread towards the hex, over the measured zone. */
   readonly axis: readonly [PhotoPoint, PhotoPoint] | null;

@@ -1,4 +1,4 @@
-import type { OnStage, StageName } from './identification';
+import type { OnStage, SeenReference, StageName } from './identification';
 
 /** Times the stages as they are entered, and says each to `onStage`; entering one after the signal's
  *  abort throws. A stage entered twice adds up. */
@@ -13,11 +13,11 @@ export function stopwatch(signal: AbortSignal, onStage: OnStage) {
     since = now;
   };
   return {
-    enter(next: StageName) {
+    enter(next: StageName, seen?: SeenReference) {
       signal.throwIfAborted();
       close();
       stage = next;
-      onStage(next);
+      onStage(next, seen);
     },
     timings() {
       close();

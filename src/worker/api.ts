@@ -1,4 +1,5 @@
 import { toGrey } from '../journey/1-photo/decode-colour';
+import type { RectangleKind } from '../journey/2-reference/rectangles';
 import { type Guidance, judgeFrame, type SeenFrame } from '../journey/guidance';
 import type { Identification, MeasureOptions, OnStage } from '../journey/identification';
 import { identifyPhoto } from '../journey/identify';
@@ -38,9 +39,15 @@ export const api = {
   },
 
   /** Judges one frame of the live view against the one before it. */
-  async guide(_signal: AbortSignal, _onStage: OnStage, frame: Frame): Promise<Guidance> {
+  async guide(
+    _signal: AbortSignal,
+    _onStage: OnStage,
+    frame: Frame,
+    outline: RectangleKind | null,
+  ): Promise<Guidance> {
     const rgba = new Uint8ClampedArray(frame.rgba);
-    const { guidance, seen } = judgeFrame(toGrey({ ...frame, data: rgba }), before, await vision);
+    const grey = toGrey({ ...frame, data: rgba });
+    const { guidance, seen } = judgeFrame(grey, before, await vision, outline);
     before = seen;
     return guidance;
   },

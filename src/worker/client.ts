@@ -1,3 +1,4 @@
+import type { RectangleKind } from '../journey/2-reference/rectangles';
 import type { Guidance } from '../journey/guidance';
 import type { Identification, MeasureOptions, OnStage } from '../journey/identification';
 import type { Answer, Call, CallArguments, CallName, CallResult } from './messages';
@@ -44,9 +45,13 @@ export class MeasuringWorker {
   }
 
   /** Judges one frame of the live view. Takes its pixels: the frame is empty afterwards. */
-  guide(signal: AbortSignal, { width, height, data }: ImageData): Promise<Guidance> {
+  guide(
+    signal: AbortSignal,
+    { width, height, data }: ImageData,
+    outline: RectangleKind | null = null,
+  ): Promise<Guidance> {
     const rgba = data.buffer as ArrayBuffer;
-    return this.#call('guide', signal, () => {}, [{ width, height, rgba }], [rgba]);
+    return this.#call('guide', signal, () => {}, [{ width, height, rgba }, outline], [rgba]);
   }
 
   call<N extends CallName>(
@@ -127,7 +132,8 @@ export class MeasuringWorker {
 
   #receive(message: Answer, worker: WorkerLike): void {
     if (message.kind === 'alive') this.#watch(message.lock, worker);
-    else if (message.kind === 'stage') this.#pending.get(message.id)?.onStage(message.stage);
+    else if (message.kind === 'stage')
+      this.#pending.get(message.id)?.onStage(message.stage, message.seen);
     else if (message.kind === 'done') this.#pending.get(message.id)?.resolve(message.value);
     // After a trap the wasm heap may be in any state.
     else this.#bury(new WorkerDied(message.message));

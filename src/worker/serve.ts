@@ -1,3 +1,4 @@
+import type { OnStage } from '../journey/identification';
 import { api } from './api';
 import type { Answer, Call } from './messages';
 
@@ -10,8 +11,7 @@ const answer = (message: Answer) => self.postMessage(message);
 const never = new AbortController().signal;
 
 self.addEventListener('message', async ({ data: { id, name, args } }: MessageEvent<Call>) => {
-  const onStage = (stage: Parameters<Parameters<typeof api.identify>[1]>[0]) =>
-    answer({ kind: 'stage', id, stage });
+  const onStage: OnStage = (stage, seen) => answer({ kind: 'stage', id, stage, seen });
   try {
     const call = api[name] as (...all: unknown[]) => Promise<unknown>;
     answer({ kind: 'done', id, value: await call(never, onStage, ...args) });

@@ -67,6 +67,7 @@ function answer(over: {
       widthPx: 2000,
       heightPx: 1500,
       markers: [],
+      reference: [],
       outline: [],
       axis: null,
       contactLines: [],

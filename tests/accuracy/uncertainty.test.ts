@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { nodeDecoders } from '../../src/cli/node-decoders';
 import { loadNodeVision } from '../../src/cli/node-vision';
 import { readPhoto } from '../../src/journey/1-photo/read-photo';
-import { findCard } from '../../src/journey/2-card-pose/find-card';
 import { cameraParameters } from '../../src/journey/2-card-pose/fit-camera';
+import { findReference } from '../../src/journey/2-reference/find-reference';
 import { findFitting } from '../../src/journey/3-silhouette/find-fitting';
 import { findThread } from '../../src/journey/4-thread-signal/find-thread';
 import { sharedGeometry } from '../../src/journey/5-measurement/shared-geometry';
@@ -25,9 +25,12 @@ async function solved(name: string) {
     nodeDecoders,
   );
   if (!photo.ok) throw new Error(photo.reason);
-  const card = findCard(photo.value, vision, scale);
+  const card = findReference(photo.value, vision, scale, {
+    kind: 'card',
+    corners: null,
+  });
   if (!card.ok) throw new Error(card.reason);
-  const fitting = findFitting(photo.value.grey, card.value, vision, scale);
+  const fitting = findFitting(photo.value.grey, card.value, vision);
   if (!fitting.ok) throw new Error(fitting.reason);
   const place = findThread(photo.value.grey, card.value, fitting.value);
   if (!place.ok) throw new Error(place.reason);

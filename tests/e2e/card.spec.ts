@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { chooseFile, onBothSizes, openApp, photosFolder, unfold } from './support';
+import { chooseFile, onBothSizes, openApp, photosFolder, sizes, unfold } from './support';
 
 onBothSizes(() => {
   test('the card comes as a PDF of the chosen field and paper', async ({ page }) => {
@@ -74,5 +74,41 @@ onBothSizes(() => {
     await page.getByRole('button', { name: 'Keep this check' }).click();
     await expect(page.getByRole('alert')).toHaveCount(2);
     await expect(page.getByText('No card checked yet')).toBeVisible();
+  });
+});
+
+test.describe('a card on the screen', () => {
+  test.use({ ...sizes.phone, locale: 'en-GB' });
+
+  test('is sized against a bank card, kept for the device, and taken into account', async ({
+    page,
+  }) => {
+    await openApp(page, '#/card');
+    await page.getByRole('button', { name: 'Show on this screen' }).click();
+    const frame = page.locator('.screen-frame');
+    await page.getByLabel('Size of the frame').fill('5');
+    // ISO/IEC 7810: 53.98 × 85.60 mm, upright on a phone.
+    const box = (await frame.boundingBox())!;
+    expect(box.width).toBeCloseTo(53.98 * 5, 0);
+    expect(box.height).toBeCloseTo(85.6 * 5, 0);
+    await page.getByRole('button', { name: 'Larger' }).click();
+    expect((await frame.boundingBox())!.height / box.height).toBeCloseTo(1.002, 4);
+    await page.getByRole('button', { name: 'Smaller' }).click();
+    await page.getByRole('button', { name: 'It fits' }).click();
+    const shown = page.locator('.screen-stage img');
+    const card = (await shown.boundingBox())!;
+    // Turned, its 136 mm across the 390 px of the phone: 56 % of the printed size at the most.
+    expect(card.height / card.width).toBeCloseTo(184 / 136, 2);
+    const share = card.height / 5 / 184;
+    expect(share).toBeGreaterThan(0.45);
+    expect(share).toBeLessThan(390 / 5 / 136);
+    await expect(page.getByText(`Shown at ${(100 * share).toFixed(1)} %`)).toBeVisible();
+    await page.getByRole('button', { name: 'Use this card' }).click();
+    const used = page.getByRole('radio', { name: /On this screen/ });
+    await expect(used).toBeChecked();
+    await page.reload();
+    await expect(used).toBeChecked();
+    await page.getByRole('button', { name: 'Show on this screen' }).click();
+    await expect(shown).toBeVisible();
   });
 });

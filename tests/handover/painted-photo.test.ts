@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { nodeDecoders } from '../../src/cli/node-decoders';
 import { loadNodeVision } from '../../src/cli/node-vision';
-import { withFocalLength } from '../../src/handover/painted-photo';
 import { readPhoto } from '../../src/journey/1-photo/read-photo';
 import { findRectangle } from '../../src/journey/2-reference/find-rectangle';
 import { paintFace } from '../../src/journey/2-reference/paint-face';
+import { withCameraFacts } from '../../src/journey/8-sheet/jpeg-camera-facts';
 import { decodeJpeg, encodeJpeg } from './node-jpeg';
 
 const fixture = new URL('../../fixtures/references/gi011.jpg', import.meta.url);
@@ -36,7 +36,11 @@ describe('the face of a bank card', () => {
     const lit = spread(picture, found.value.outline);
     const painted = paintFace(picture, found.value.outline, before.grey);
     expect(painted).toBeGreaterThan(20_000);
-    const bytes = withFocalLength(await encodeJpeg(picture, 95), 70);
+    const bytes = withCameraFacts(await encodeJpeg(picture, 95), {
+      orientation: 1,
+      focal35Mm: 70,
+      flashFired: false,
+    });
 
     const after = await decodeJpeg(bytes);
     expect(lit).toBeGreaterThan(40);

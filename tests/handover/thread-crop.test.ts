@@ -12,6 +12,7 @@ function turned(angle: number): Overlay {
     widthPx: 1000,
     heightPx: 800,
     markers: [],
+    reference: [],
     outline: [],
     axis: [at(0, 0), at(200, 0)],
     contactLines: [

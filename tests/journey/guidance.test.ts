@@ -89,3 +89,29 @@ test('twelve frames a second at 1280 × 960, with time to spare', async () => {
   // The best of several: other work on a shared machine is not the program's.
   expect(times[0]).toBeLessThan(1000 / 12);
 });
+
+test.each([
+  ['gi011', 'id1'],
+  ['gi004', 'id1'],
+  ['gs002', 'a4'],
+] as const)('%s: its outline is seen, and steady it is ready', async (name, kind) => {
+  const frame = await frameOf(`../references/${name}`);
+  const first = judgeFrame(frame, null, vision, kind);
+  expect(first.guidance).toMatchObject({ referenceSeen: true, ready: false });
+  const truth = JSON.parse(
+    readFileSync(new URL(`../../fixtures/references/${name}.truth.json`, import.meta.url), 'utf8'),
+  );
+  // A phone's usual focal length is assumed, as for the card.
+  expect(Math.abs(first.guidance.tiltDeg! - truth.tilt_deg)).toBeLessThan(8);
+  const steady = judgeFrame(frame, first.seen, vision, kind).guidance;
+  expect(steady).toMatchObject({ moving: false, ready: true });
+  // A sheet is no bank card, nor the other way round.
+  const other = kind === 'id1' ? 'letter' : 'id1';
+  expect(judgeFrame(frame, null, vision, other).guidance.referenceSeen).toBe(false);
+});
+
+test('the printed card is guided by its marks whatever was asked for', async () => {
+  const frame = await frameOf('d26');
+  const { seen } = judgeFrame(frame, null, vision, 'id1');
+  expect(judgeFrame(frame, seen, vision, 'id1').guidance.ready).toBe(true);
+});

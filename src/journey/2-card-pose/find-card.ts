@@ -86,6 +86,6 @@ function explain(
     );
   return refuse(
     'no-card',
-    'Lay the fitting in the window of the printed scale card and show the whole card in the photo.',
+    'Lay the fitting in the window of the printed scale card and show the whole card in the photo; a bank card beside it, or a sheet of A4 or Letter under it, will do too.',
   );
 }

@@ -213,7 +213,7 @@ const tooSmall = refuse(
   'The fitting is too small in this photo: go nearer, at full resolution, or lay a bank card or the printed card beside it in place of the sheet.',
 );
 
-const nothingFound = refuse(
+export const nothingFound = refuse(
   'no-card' as const,
   'Show all four edges of the card or sheet, on a table of another brightness, with nothing lying over them.',
 );
@@ -222,18 +222,21 @@ function notAReference({ fit, probability }: Named, asked: RectangleKind | null)
   const { name, kind } = fit.rectangle;
   if (kind !== null && asked === null)
     return refuse(
-      'no-card' as const,
+      'which-reference' as const,
       `This may be a ${name} or something else of nearly its shape: say which it is, or use the printed scale card.`,
     );
   if (probability < sureEnough)
     return refuse(
-      'no-card' as const,
+      'other-rectangle' as const,
       'The outline found is of no rectangle whose size is known: use a bank or library card, a blank sheet of A4 or Letter, or the printed scale card.',
     );
+  if (kind !== null)
+    return refuse(
+      'which-reference' as const,
+      `The outline found is a ${name}: say so, or show what you meant.`,
+    );
   return refuse(
-    'no-card' as const,
-    kind === null
-      ? `The outline found has the proportions of a ${name}: use a bank or library card, a blank sheet of A4 or Letter, or the printed scale card.`
-      : `The outline found is a ${name}: say so, or show what you meant.`,
+    name === 'business card' ? 'business-card' : name === 'banknote' ? name : 'other-rectangle',
+    `The outline found has the proportions of a ${name}: use a bank or library card, a blank sheet of A4 or Letter, or the printed scale card.`,
   );
 }

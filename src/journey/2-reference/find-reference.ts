@@ -5,28 +5,33 @@ import type { Photo } from '../1-photo/photo';
 import { project, type Vec3 } from '../2-card-pose/camera';
 import { type FoundCard, findCard } from '../2-card-pose/find-card';
 import type { PrintScale } from '../2-card-pose/pose-from-markers';
-import type { RefusalReason } from '../identification';
-import { findRectangle } from './find-rectangle';
-import type { RectangleKind } from './rectangles';
+import type { ReferenceAsked, RefusalReason } from '../identification';
+import { findRectangle, nothingFound, rectangleByHand } from './find-rectangle';
 import type { PlanePoint, Reference } from './reference';
 
 /** With so many of the card's markers in the photo, it is the card that was meant. */
 const fewestOfACard = 3;
 const searchPx = 1200;
+/** The printed border of the dark field is an edge too. */
+const insetMm = 1;
 
 /** The reference in a photo: the scale card wherever it is seen, for it knows most; else, or when asked for,
- *  an ID-1 card or a sheet. */
+ *  an ID-1 card or a sheet; with its corners where a person has shown them. */
 export function findReference(
   photo: Photo,
   vision: Vision,
   print: PrintScale,
-  wanted: 'auto' | 'card' | RectangleKind,
+  { kind: wanted, corners }: ReferenceAsked,
 ): Result<Reference, RefusalReason> {
   const found = findCard(photo, vision, print);
   if (found.ok) return ok(cardReference(found.value, print));
   if (wanted === 'card' || found.reason === 'card-mirrored') return found;
   if (wanted === 'auto' && markersSeen(photo, vision) >= fewestOfACard) return found;
-  return findRectangle(photo, vision, wanted === 'auto' ? null : wanted);
+  const kind = wanted === 'auto' ? null : wanted;
+  const outlined =
+    corners && kind ? rectangleByHand(photo, corners, kind) : findRectangle(photo, vision, kind);
+  // With nothing seen that could be meant, what the card would need says more.
+  return outlined === nothingFound && wanted === 'auto' ? found : outlined;
 }
 
 function markersSeen({ grey }: Photo, vision: Vision): number {
@@ -57,6 +62,15 @@ export function cardReference(found: FoundCard, print: PrintScale): Reference {
       return project(found.camera, at);
     }),
     brightInside: true,
-    search: { polygon: rectangle(xMm, yMm, widthMm, heightMm), holes: [], field: null },
+    search: {
+      polygon: rectangle(
+        xMm + insetMm,
+        yMm + insetMm,
+        widthMm - 2 * insetMm,
+        heightMm - 2 * insetMm,
+      ),
+      holes: [],
+      field: null,
+    },
   };
 }

@@ -1,23 +1,25 @@
 import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
 
-/** Half the height of what a fitting rests on over its thread's major diameter: a thread or shank that is
- *  the largest round comes to 0.5, a hex to 0.55 … 0.85 (ISO 4017 and connectors' wrench sizes, common
- *  practice). Rectangular between the bounds (JCGM 100:2008, 4.3.7). */
-const heightOverDiameter = { from: 0.5, to: 0.85 };
+/** Half the height of what a fitting rests on over its thread's major diameter, where nothing wider is seen: a
+ *  thread or shank that is the largest round comes to 0.5, a hidden hex to 0.85 (ISO 4017 and connectors' wrench
+ *  sizes, common practice). */
+const overDiameter = { from: 0.5, to: 0.85 };
+/** A hex of half width w over its corners holds the axis at 0.87 w, a round head at w; a screw whose point
+ *  touches the table leans, and its thread's middle lies halfway down to its own radius. */
+const overHalfWidth = { hex: Math.sqrt(3) / 2, round: 0.95 };
 
-/** Height of a thread's axis over the table, from what the photo shows beside a rule: the hex where one is
- *  seen, else what fittings are like. `hexAcrossFlatsMm` is as measured at the axis. */
-export function axisHeightPrior(
-  majorDiameterMm: number,
-  hexAcrossFlatsMm: Estimate | null,
-): Estimate {
-  if (hexAcrossFlatsMm) return { value: hexAcrossFlatsMm.value / 2, u: hexAcrossFlatsMm.u / 2 };
-  const { from, to } = heightOverDiameter;
-  return {
-    value: ((from + to) / 2) * majorDiameterMm,
-    u: ((to - from) / (2 * Math.sqrt(3))) * majorDiameterMm,
-  };
+/** Height of a thread's axis over the table, from what the photo shows beside a rule: rectangular between
+ *  bounds (JCGM 100:2008, 4.3.7). `halfWidthMm` of the widest part, if it is wider than the thread. */
+export function axisHeightPrior(majorDiameterMm: number, halfWidthMm: number | null): Estimate {
+  const [from, to] =
+    halfWidthMm === null
+      ? [overDiameter.from * majorDiameterMm, overDiameter.to * majorDiameterMm]
+      : [
+          (majorDiameterMm / 2 + overHalfWidth.hex * halfWidthMm) / 2,
+          overHalfWidth.round * halfWidthMm,
+        ];
+  return { value: (from + to) / 2, u: (to - from) / (2 * Math.sqrt(3)) };
 }
 
 export interface RuleScene {

@@ -45,6 +45,7 @@ export function photoView(
     height,
     data,
     pxPerMm: (pxPerMm * width) / grey.width,
+    outside: null,
     ...originOf(width, height, grey, camera),
   };
 }
@@ -93,6 +94,7 @@ export function viewIn(
     height,
     data,
     pxPerMm: pxPerMm * unitMm,
+    outside: null,
     ...originOf(width, height, grey, camera),
   };
 }

@@ -2,7 +2,7 @@ import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { Vision } from '../../vision/vision';
-import type { FoundCard } from '../2-card-pose/find-card';
+import type { Reference } from '../2-reference/reference';
 import type { RefusalReason } from '../identification';
 import { type Blob, fittingBlobs } from './fitting-blob';
 import { type RoughAxis, roughAxes } from './rough-axis';
@@ -17,23 +17,27 @@ export interface FoundFitting {
 }
 
 const viewPxPerMm = 5;
+const mostViewPx = 2.5e6;
+const mostBlobs = 20;
 /** A thread of M8 on a plug covers about this much, mm². */
 const smallestMm2 = 90;
 
-/** The one fitting in the card's window. */
+/** The one fitting where the reference says that it may lie. */
 export function findFitting(
   grey: GreyImage,
-  card: FoundCard,
+  reference: Reference,
   vision: Vision,
-  scale: { readonly x: number; readonly y: number },
 ): Result<FoundFitting, RefusalReason> {
-  const view = windowView(grey, card.camera, scale, viewPxPerMm);
-  const blobs = fittingBlobs(view, vision).filter((blob) => blob.hullAreaMm2 > smallestMm2);
+  const view = windowView(grey, reference, viewScale(reference));
+  const look = view.outside ? { ignored: view.outside, most: mostBlobs } : {};
+  const blobs = fittingBlobs(view, vision, look).filter((blob) => blob.hullAreaMm2 > smallestMm2);
   const [blob, second] = blobs;
   if (!blob)
     return refuse(
       'no-thread',
-      'No fitting is seen in the card’s window: lay it inside the ring of squares, thread in full view.',
+      reference.kind === 'card'
+        ? 'No fitting is seen in the card’s window: lay it inside the ring of squares, thread in full view.'
+        : 'No fitting is seen: lay it on the sheet, or on the table right beside the card, thread in full view.',
     );
   if (second && second.hullAreaMm2 > 0.35 * blob.hullAreaMm2 && second.hullAreaMm2 > 250)
     return refuse(
@@ -42,15 +46,22 @@ export function findFitting(
     );
   return ok({
     view,
-    field: fieldOf(view, paperLevel(card, grey)),
+    field: reference.search.field ?? fieldOf(view, paperLevel(reference, grey)),
     blob,
     axes: roughAxes(blob),
   });
 }
 
+/** A table around a bank card is larger than the scale card's window. */
+function viewScale({ search: { polygon } }: Reference): number {
+  const extent = (k: 0 | 1) =>
+    Math.max(...polygon.map((p) => p[k])) - Math.min(...polygon.map((p) => p[k]));
+  return Math.min(viewPxPerMm, Math.sqrt(mostViewPx / (extent(0) * extent(1))));
+}
+
 /** Grey level of the paper beside the markers. */
-function paperLevel(card: FoundCard, grey: GreyImage): number {
-  const levels = card.detected.flatMap(({ corners }) => {
+function paperLevel({ detected }: Reference, grey: GreyImage): number {
+  const levels = detected.flatMap(({ corners }) => {
     // Just outside a corner, along the marker's diagonal, lies paper.
     const [a, , c] = corners;
     const x = Math.round(a[0] + 0.09 * (a[0] - c[0]));

@@ -1,29 +1,30 @@
-import { card, type Field } from '../../scale-card/geometry';
+import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
-import { type PosedCamera, projectRow } from '../2-card-pose/camera';
+import { projectRow } from '../2-card-pose/camera';
+import { crossings } from '../2-reference/polygon';
+import type { Reference, SearchRegion } from '../2-reference/reference';
 
-/** The card's window seen square-on at a reduced scale, for finding the fitting.
+/** Where the fitting may lie, seen square-on at a reduced scale, for finding it.
  *  Pixel (i, j) shows card point (originMm + i/pxPerMm, originMm + j/pxPerMm), z = 0. */
 export interface WindowView extends GreyImage {
   readonly pxPerMm: number;
   readonly originXMm: number;
   readonly originYMm: number;
+  /** Pixels that are not 0 show what is not to be looked at; null when all of the view is. */
+  readonly outside: Uint8Array | null;
 }
-
-/** A little inside the window: the printed border of the dark field is an edge too. */
-const insetMm = 1;
 
 export function windowView(
   grey: GreyImage,
-  camera: PosedCamera,
-  scale: { readonly x: number; readonly y: number },
+  { camera, search }: Reference,
   pxPerMm: number,
 ): WindowView {
-  const { window } = card;
-  const width = Math.round((window.widthMm - 2 * insetMm) * scale.x * pxPerMm);
-  const height = Math.round((window.heightMm - 2 * insetMm) * scale.y * pxPerMm);
-  const originXMm = (window.xMm + insetMm) * scale.x;
-  const originYMm = (window.yMm + insetMm) * scale.y;
+  const xs = search.polygon.map(([x]) => x);
+  const ys = search.polygon.map(([, y]) => y);
+  const originXMm = Math.min(...xs);
+  const originYMm = Math.min(...ys);
+  const width = Math.round((Math.max(...xs) - originXMm) * pxPerMm);
+  const height = Math.round((Math.max(...ys) - originYMm) * pxPerMm);
   const data = new Uint8Array(width * height);
   const at = new Float64Array(2 * width);
   const d = grey.data;
@@ -43,7 +44,28 @@ export function windowView(
         0.5;
     }
   }
-  return { width, height, data, pxPerMm, originXMm, originYMm };
+  const seen = { width, height, pxPerMm, originXMm, originYMm };
+  return { ...seen, data, outside: outsideOf(search, seen) };
+}
+
+function outsideOf(
+  { polygon, holes }: SearchRegion,
+  { width, height, pxPerMm, originXMm, originYMm }: Omit<WindowView, 'data' | 'outside'>,
+): Uint8Array | null {
+  const outside = new Uint8Array(width * height).fill(1);
+  const fill = (shape: SearchRegion['polygon'], value: 0 | 1) => {
+    for (let j = 0; j < height; j++) {
+      const spans = crossings(shape, originYMm + (j + 0.5) / pxPerMm);
+      for (let k = 0; k + 1 < spans.length; k += 2) {
+        const from = Math.max(0, Math.round((spans[k] - originXMm) * pxPerMm));
+        const to = Math.min(width, Math.round((spans[k + 1] - originXMm) * pxPerMm));
+        if (to > from) outside.fill(value, j * width + from, j * width + to);
+      }
+    }
+  };
+  fill(polygon, 0);
+  for (const hole of holes) fill(hole, 1);
+  return outside.includes(1) ? outside : null;
 }
 
 /** Which card it is, from the window's rim: the fitting covers little of it. */

@@ -1,8 +1,7 @@
 import { ok, type Result, refuse } from '../../quantity/result';
-import { card as cardPrint } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import { project } from '../2-card-pose/camera';
-import type { FoundCard } from '../2-card-pose/find-card';
+import type { Reference } from '../2-reference/reference';
 import type { FoundFitting } from '../3-silhouette/find-fitting';
 import type { RefusalReason } from '../identification';
 import { photoAt } from './axis-frame';
@@ -14,7 +13,7 @@ const weakest = 0.22;
 /** The thread on the fitting, along the mirror line on which it repeats best. */
 export function findThread(
   grey: GreyImage,
-  card: FoundCard,
+  reference: Reference,
   fitting: FoundFitting,
 ): Result<ThreadPlace, RefusalReason> {
   const strength = (place: ThreadPlace) =>
@@ -24,32 +23,39 @@ export function findThread(
   // equal one shows a thread where it shows none.
   for (const axis of fitting.axes.slice(0, 2)) {
     if (axis.symmetry < 0.75 * fitting.axes[0].symmetry) break;
-    const next = placeThread(grey, card.camera, fitting.view, fitting.blob, axis, fitting.field);
+    const next = placeThread(
+      grey,
+      reference.camera,
+      fitting.view,
+      fitting.blob,
+      axis,
+      fitting.field,
+    );
     if (!next || strength(next) < weakest) continue;
     place = next;
     break;
   }
-  if (!place) return explain(card, grey);
+  if (!place) return explain(reference, grey);
   const { frame, zone } = place;
   const reach = Math.max(zone.reachLeftMm, zone.reachRightMm);
   const margin = 3;
   for (const s of [zone.fromS, zone.toS])
     for (const r of [reach, -reach]) {
-      const [x, y] = photoAt(card.camera, frame, s, r);
+      const [x, y] = photoAt(reference.camera, frame, s, r);
       if (x < margin || y < margin || x > grey.width - margin || y > grey.height - margin)
         return refuse(
           'cut-off',
-          'The thread runs out of the photo: show all of it, with the card around it.',
+          'The thread runs out of the photo: show all of it, and all of the card or sheet.',
         );
     }
   return ok(place);
 }
 
-function explain(card: FoundCard, grey: GreyImage): Result<ThreadPlace, RefusalReason> {
-  const a = project(card.camera, [88, 68, 0]);
-  const b = project(card.camera, [96, 68, 0]);
+function explain(reference: Reference, grey: GreyImage): Result<ThreadPlace, RefusalReason> {
+  const a = project(reference.camera, [88, 68, 0]);
+  const b = project(reference.camera, [96, 68, 0]);
   const pxPerMm = Math.hypot(a[0] - b[0], a[1] - b[1]) / 8;
-  if (card.blurPx > 0.25 * pxPerMm)
+  if (reference.blurPx > 0.25 * pxPerMm)
     return refuse(
       'too-blurred',
       'The photo is too blurred for a thread: hold still, tap to focus on the thread, and use more light.',
@@ -59,7 +65,7 @@ function explain(card: FoundCard, grey: GreyImage): Result<ThreadPlace, RefusalR
       'too-coarse',
       'The thread has too few pixels: go nearer, or send the photo in full size.',
     );
-  if (!showsWindow(card, grey))
+  if (reference.kind === 'card' && !showsWindow(reference, grey))
     return refuse(
       'cut-off',
       'The photo ends within the card’s window and shows no whole thread: show all of the card.',
@@ -70,11 +76,8 @@ function explain(card: FoundCard, grey: GreyImage): Result<ThreadPlace, RefusalR
   );
 }
 
-function showsWindow({ camera }: FoundCard, { width, height }: GreyImage): boolean {
-  const { xMm, yMm, widthMm, heightMm } = cardPrint.window;
-  return [0, 1, 2, 3].every((corner) => {
-    const x = xMm + (corner % 2) * widthMm;
-    const y = yMm + (corner >> 1) * heightMm;
+function showsWindow({ camera, search }: Reference, { width, height }: GreyImage): boolean {
+  return search.polygon.every(([x, y]) => {
     const at = project(camera, [x, y, 0]);
     return at[0] >= 0 && at[1] >= 0 && at[0] < width && at[1] < height;
   });

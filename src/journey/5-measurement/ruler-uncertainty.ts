@@ -1,32 +1,21 @@
+import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
+import { ruleParallax } from '../2-reference/rule-parallax';
 import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
 
 /** Of the camera from the rule's face. */
 export interface Distance {
   /** What the camera above the photo is put at. */
   readonly mm: number;
-  readonly nearestMm: number;
-  /** Root mean square of 1/distance, and standard uncertainty of 1/mm. */
-  readonly inverse: number;
-  readonly uInverse: number;
+  /** Standard uncertainty of its logarithm. */
+  readonly uLn: number;
 }
 
-/** 150 mm is as near as a phone focuses well; how far is open. 1/distance is rectangular from 0 to 1/150,
- *  and its middle is where the camera is put. */
-export const unknownDistance: Distance = {
-  mm: 300,
-  nearestMm: 150,
-  inverse: 1 / 150 / Math.sqrt(3),
-  uInverse: 1 / 300 / Math.sqrt(3),
-};
+/** A phone at a rule and a fitting: 110 to 560 mm in 95 of 100 (common practice). */
+export const unknownDistance: Distance = { mm: 250, uLn: 0.4 };
 
 /** From a focal length that the photo states: with crops and a slanting view within ±20 %. */
-export const statedDistance = (mm: number): Distance => ({
-  mm,
-  nearestMm: 0.8 * mm,
-  inverse: 1 / mm,
-  uInverse: 0.2 / mm / Math.sqrt(3),
-});
+export const statedDistance = (mm: number): Distance => ({ mm, uLn: 0.2 / Math.sqrt(3) });
 
 /** What is known of a shot beside a rule. Lengths in mm. */
 export interface RulerShot {
@@ -35,8 +24,8 @@ export interface RulerShot {
   readonly markPx: number;
   readonly distance: Distance;
   readonly radiusMm: number;
-  /** Furthest that the axis can lie above or below the face of the rule. */
-  readonly heightMm: number;
+  /** Of the axis over the table. */
+  readonly axisMm: Estimate;
   /** From the middle of the marked length to the middle of the thread. */
   readonly apartMm: number;
   /** Between the rule and the thread's axis, rad. */
@@ -48,21 +37,32 @@ const tiltBoundRad = (15 * Math.PI) / 180;
 /** Straight and 1:16 lie 0.0625 apart: beyond a fifth of it a taper is not resolved. */
 const unresolvedTaper = 0.0125;
 
-/** Adds what a missing pose costs. Nothing is corrected: no more is known than bounds, and each counts
- *  as rectangular (JCGM 100:2008, 4.3.7). Parallax and a scale that changes from the rule to the thread are
- *  common to pitch and diameter; foreshortening is not, for a round body has none across its axis. */
-export function withRuler(base: ThreadMeasurement, shot: RulerShot): ThreadMeasurement {
+/** Steel rules are 0.5 to 1 mm thick, folding ones up to 3 (common practice). */
+const faceMm: Estimate = { value: 1, u: 0.5 };
+
+/** Corrects what was measured in the plane of the rule's face for the axis's height over it, and adds what a
+ *  missing pose costs: of tilt no more is known than bounds, and each counts as rectangular (JCGM 100:2008,
+ *  4.3.7). Parallax and a scale that changes from the rule to the thread are common to pitch and diameter;
+ *  foreshortening is not, for a round body has none across its axis. */
+export function withRuler(inFace: ThreadMeasurement, shot: RulerShot): ThreadMeasurement {
+  const { mm, uLn } = shot.distance;
+  const lnDistance = { value: portable.log(mm), u: uLn };
+  const axis = ruleParallax({ lnDistance, faceMm, axisMm: shot.axisMm });
+  const base = inMillimetres(inFace, axis.value);
   const pitch = base.pitchMm.value;
   const major = base.majorDiameterMm.value;
   const rectangular = Math.sqrt(3);
-  const parallax = shot.heightMm / shot.distance.nearestMm / rectangular;
-  // The ridges, which carry the pitch, lie nearer to the camera than the axis, most of them by 0.8 R.
-  const ridges = 0.8 * shot.radiusMm * shot.distance.uInverse;
+  const parallax = axis.u / axis.value;
+  // The ridges, which carry the pitch, lie nearer to the camera than the axis, most of them by 0.8 R: what its
+  // distance is wrong by tells on them more.
+  const ridgesMm = { value: shot.axisMm.value + 0.8 * shot.radiusMm, u: shot.axisMm.u };
+  const onRidges = ruleParallax({ lnDistance, faceMm, axisMm: ridgesMm }).u / axis.value;
+  const inverse = portable.exp(-lnDistance.value + uLn ** 2);
   // Both marks are off by up to markPx along the rule.
   const marks = (Math.SQRT2 * shot.markPx) / rectangular / shot.rulerPx;
   const uTilt = tiltBoundRad / rectangular;
   // Towards any side alike: 1/√2 of it along the line from rule to thread.
-  const gradient = ((uTilt * shot.apartMm) / Math.SQRT2) * shot.distance.inverse;
+  const gradient = ((uTilt * shot.apartMm) / Math.SQRT2) * inverse;
   // Scale along a direction φ is 1 − t²/2·cos²(φ − ψ), ψ uniform, E[(t²/2)²] = T⁴/20 for t rectangular in ±T.
   // Pitch: along the axis over along the rule. Diameter: 1 over along the rule.
   const square = (tiltBoundRad * tiltBoundRad) ** 2 / 20;
@@ -76,7 +76,7 @@ export function withRuler(base: ThreadMeasurement, shot: RulerShot): ThreadMeasu
     ...base.budget.filter(({ source }) => kept.has(source)),
     {
       source: 'height',
-      pitchMm: Math.hypot(parallax, ridges) * pitch,
+      pitchMm: onRidges * pitch,
       majorDiameterMm: parallax * major,
     },
     { source: 'print-scale', pitchMm: marks * pitch, majorDiameterMm: marks * major },
@@ -91,10 +91,9 @@ export function withRuler(base: ThreadMeasurement, shot: RulerShot): ThreadMeasu
   const uMajor = total((row) => row.majorDiameterMm);
   const covariance =
     base.correlation * base.pitchMm.u * base.majorDiameterMm.u +
-    pitch * major * (parallax ** 2 + marks ** 2 + gradient ** 2 + foreshortened.both);
+    pitch * major * (parallax * onRidges + marks ** 2 + gradient ** 2 + foreshortened.both);
   // The same change of scale runs along the thread, and looks like a taper.
-  const uTaper =
-    base.taper && Math.hypot(base.taper.u, ((uTilt * major) / Math.SQRT2) * shot.distance.inverse);
+  const uTaper = base.taper && Math.hypot(base.taper.u, ((uTilt * major) / Math.SQRT2) * inverse);
   return {
     ...base,
     pitchMm: { value: pitch, u: uPitch },

@@ -33,6 +33,7 @@ export function newShot({ photo, camera, measured, options, barsName }: NewShot)
     crests: measured.crests,
     notes: measured.notes,
     bars: options.bars && { ...options.bars, name: barsName },
+    asked: options.reference,
     ruler: options.ruler,
     corrections: options.corrections,
   });

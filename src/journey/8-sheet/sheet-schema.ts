@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { endTypes } from '../../standards/connections/connection';
 import type { BudgetRow } from '../5-measurement/thread-measurement';
 import { seats } from '../6-candidates/reading';
-import type { Note } from '../identification';
+import { type Note, referenceKinds } from '../identification';
 import { wearAnswers } from '../wear/wear-readings';
 
 // Compiled parsers need eval, which the page's content security policy forbids; without this,
@@ -47,6 +47,7 @@ const notes = {
   'few-markers': true,
   'ruler-without-pose': true,
   'flash-fired': true,
+  'outline-alone': true,
 } satisfies Record<Note, true>;
 
 function keys<T extends Record<string, true>>(of: T) {
@@ -168,8 +169,24 @@ export const conclusionSchema = z.object({
   end: z.enum(['male', 'female']).nullable().default(null),
 });
 
+/** The first sheets said 'ruler'. */
+export const referenceKind = z.preprocess(
+  (kind) => (kind === 'ruler' ? 'rule' : kind),
+  z.enum(referenceKinds),
+);
+
+const corners = z.array(point).length(4);
+
+/** What was looked for, and the corners that a person showed; the first sheets looked for the card alone. */
+const askedSchema = z
+  .object({
+    kind: z.enum(['auto', 'card', 'id1', 'a4', 'letter']),
+    corners: corners.nullable(),
+  })
+  .default({ kind: 'auto', corners: null });
+
 export const referenceSchema = z.object({
-  kind: z.enum(['card', 'ruler']),
+  kind: referenceKind,
   pxPerMm: z.number().positive().max(1e5),
   axisHeightMm: mm.nullable(),
   cameraHeightMm: mm.nullable(),
@@ -183,6 +200,7 @@ export const overlaySchema = z.object({
   markers: z
     .array(z.object({ id: z.number().int().min(0).max(1000), corners: z.array(point).max(4) }))
     .max(200),
+  reference: z.union([corners, z.array(point).length(0)]).default([]),
   outline: z.array(z.array(point).max(20_000)).max(200),
   axis: z.tuple([point, point]).nullable(),
   contactLines: z.array(z.tuple([point, point])).max(20),
@@ -283,6 +301,7 @@ export const shotSchema = z.object({
   notes: z.array(z.enum(keys(notes))).max(50),
   /** Print check applied, with the name it is kept under. */
   bars: barsSchema.extend({ name: word.nullable() }).nullable(),
+  asked: askedSchema,
   ruler: rulerSchema.nullable(),
   corrections: correctionsSchema.nullable(),
 });

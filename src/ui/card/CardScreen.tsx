@@ -3,6 +3,7 @@ import { card, type Field } from '../../scale-card/geometry';
 import { LengthUnitChoice, lengthUnit, ValueInput } from '../identification/AskForm';
 import { number } from '../language/format';
 import { t } from '../language/language';
+import { ScreenCard } from '../reference/ScreenCard';
 import { notify } from '../shell/notices';
 import { saveFile } from '../widgets/save-file';
 import { cardChecks, keepCheck, removeCheck, useCheck, usedCheck } from './card-checks';
@@ -120,20 +121,6 @@ export function CardScreen() {
         {(src) => <ScreenCard src={src} onClose={() => setOnScreen(false)} />}
       </Show>
     </div>
-  );
-}
-
-/** The card alone on the screen, at the size the browser believes to be true. */
-function ScreenCard(props: { readonly src: string; readonly onClose: () => void }) {
-  let dialog!: HTMLDialogElement;
-  createEffect(() => dialog.showModal());
-  return (
-    <dialog class="screen-card" ref={dialog} onClose={props.onClose} aria-label={t().card.title}>
-      <img src={props.src} alt={t().card.preview} />
-      <button type="button" class="button" onClick={() => dialog.close()}>
-        {t().shell.close}
-      </button>
-    </dialog>
   );
 }
 

@@ -1,6 +1,8 @@
-import { For } from 'solid-js';
+import { createSignal, For, Show } from 'solid-js';
 import type { PhotoPoint } from '../../journey/overlay';
 import { t } from '../language/language';
+import { Loupe, type LoupePhoto } from '../reference/Loupe';
+import { makeMark } from '../reference/make-mark';
 import type { Hand } from './HelpPanel';
 import type { History } from './history';
 import './help-panel.css';
@@ -10,8 +12,10 @@ export function HelpHandles(props: {
   readonly history: History<Hand>;
   readonly scale: number;
   readonly toPhoto: (event: PointerEvent) => PhotoPoint;
+  readonly of: LoupePhoto;
 }) {
   const hand = () => props.history.now();
+  const [held, setHeld] = createSignal<'a' | 'b' | null>(null);
   const label = (end: 'a' | 'b') =>
     hand().mode === 'axis'
       ? end === 'a'
@@ -25,32 +29,17 @@ export function HelpHandles(props: {
       <path class="help-line" d={`M${hand().a[0]} ${hand().a[1]}L${hand().b[0]} ${hand().b[1]}`} />
       <For each={['a', 'b'] as const}>
         {(end) => {
-          let begun = false;
           const at = () => hand()[end];
-          const drag = (event: PointerEvent) => {
-            const target = event.currentTarget as Element;
-            if (!target.hasPointerCapture(event.pointerId)) return;
-            const next = { ...hand(), [end]: props.toPhoto(event) };
-            if (begun) props.history.slide(next);
-            else props.history.push(next);
-            begun = true;
-          };
-          const keys = (event: KeyboardEvent) => {
-            const step = event.shiftKey ? 10 : 1;
-            const by = {
-              ArrowLeft: [-1, 0],
-              ArrowRight: [1, 0],
-              ArrowUp: [0, -1],
-              ArrowDown: [0, 1],
-            }[event.key];
-            if (!by) return;
-            event.preventDefault();
-            event.stopPropagation();
-            props.history.push({
-              ...hand(),
-              [end]: [at()[0] + by[0] * step, at()[1] + by[1] * step],
-            });
-          };
+          const mark = makeMark({
+            at,
+            toPhoto: (event) => props.toPhoto(event),
+            move: (to, begins) => {
+              const next = { ...hand(), [end]: to };
+              if (begins) props.history.push(next);
+              else props.history.slide(next);
+            },
+            held: (now) => setHeld((before) => (now ? end : before === end ? null : before)),
+          });
           return (
             // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a point moved by arrow keys has no better role
             <g
@@ -59,13 +48,7 @@ export function HelpHandles(props: {
               role="application"
               tabIndex={0}
               aria-label={label(end)}
-              onPointerDown={(event) => {
-                begun = false;
-                event.stopPropagation();
-                event.currentTarget.setPointerCapture(event.pointerId);
-              }}
-              onPointerMove={drag}
-              onKeyDown={keys}
+              {...mark}
             >
               <circle class="reach" cx={at()[0]} cy={at()[1]} r={26 * props.scale} />
               <circle class="ring" cx={at()[0]} cy={at()[1]} r={12 * props.scale} />
@@ -76,6 +59,9 @@ export function HelpHandles(props: {
           );
         }}
       </For>
+      <Show when={held()}>
+        {(end) => <Loupe of={props.of} at={hand()[end()]} scale={props.scale} />}
+      </Show>
     </>
   );
 }

@@ -1,8 +1,10 @@
 import { createSignal, For, Show } from 'solid-js';
-import type { Corrections, MeasureOptions } from '../../journey/identification';
+import type { Corrections } from '../../journey/identification';
 import type { PhotoPoint } from '../../journey/overlay';
+import { LengthUnitChoice, lengthUnit } from '../identification/AskForm';
 import { typedLengthMm } from '../identification/bench-input';
 import { t } from '../language/language';
+import type { Help } from '../work/remeasure';
 import type { History } from './history';
 import './help-panel.css';
 
@@ -19,7 +21,7 @@ export interface Hand {
 export function HelpPanel(props: {
   readonly history: History<Hand>;
   readonly busy: boolean;
-  readonly onApply: (help: Pick<MeasureOptions, 'ruler' | 'corrections'>) => void;
+  readonly onApply: (help: Help) => void;
   readonly onClear: () => void;
   readonly onClose: () => void;
 }) {
@@ -32,7 +34,7 @@ export function HelpPanel(props: {
       props.onApply({ ruler: null, corrections: { axis: [a, b], side } });
       return;
     }
-    const mm = typedLengthMm(distance, 'mm');
+    const mm = typedLengthMm(distance, lengthUnit());
     setWrong(mm === null);
     if (mm !== null) props.onApply({ ruler: { from: a, to: b, mm }, corrections: null });
   };
@@ -59,20 +61,25 @@ export function HelpPanel(props: {
       <Show
         when={hand().mode === 'axis'}
         fallback={
-          <label class="field">
-            <span>{t().inspection.ruleDistance} (mm)</span>
-            <input
-              inputmode="decimal"
-              value={hand().distance}
-              aria-invalid={wrong()}
-              onChange={(event) => set({ distance: event.currentTarget.value })}
-            />
-            <Show when={wrong()}>
-              <span class="small" role="alert">
-                {t().reading.invalid}
+          <div class="row">
+            <label class="field">
+              <span>
+                {t().inspection.ruleDistance} ({lengthUnit() === 'mm' ? 'mm' : 'in'})
               </span>
-            </Show>
-          </label>
+              <input
+                inputmode="decimal"
+                value={hand().distance}
+                aria-invalid={wrong()}
+                onChange={(event) => set({ distance: event.currentTarget.value })}
+              />
+              <Show when={wrong()}>
+                <span class="small" role="alert">
+                  {t().reading.invalid}
+                </span>
+              </Show>
+            </label>
+            <LengthUnitChoice />
+          </div>
         }
       >
         <fieldset>

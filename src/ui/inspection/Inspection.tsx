@@ -1,11 +1,11 @@
 import { createEffect, createMemo, createResource, createSignal, For, on, Show } from 'solid-js';
-import type { MeasureOptions } from '../../journey/identification';
 import type { PhotoPoint } from '../../journey/overlay';
 import { t } from '../language/language';
 import { refusalWords } from '../measuring/refusal-words';
+import { CornersByHand } from '../reference/CornersByHand';
 import { FileButton, photoTypes } from '../start/FileButton';
 import { uprightPhoto } from '../work/photo-bytes';
-import { addPhoto, type NoChange, remeasure, remeasuring } from '../work/remeasure';
+import { addPhoto, type Help, type NoChange, remeasure, remeasuring } from '../work/remeasure';
 import { openSheet } from '../work/sheets';
 import { BudgetPicture } from './BudgetPicture';
 import { HelpHandles } from './HelpHandles';
@@ -31,8 +31,15 @@ export function Inspection() {
   );
   const [crest, setCrest] = createSignal<number | null>(null);
   const [helping, setHelping] = createSignal(false);
+  const [cornering, setCornering] = createSignal(false);
   const [problem, setProblem] = createSignal<string | null>(null);
   createEffect(on(shot, () => setCrest(null)));
+
+  const outlined = () => shot().reference.kind !== 'card' && shot().reference.kind !== 'rule';
+  const photoSize = () => ({
+    width: shot().overlay?.widthPx ?? shot().photo.widthPx,
+    height: shot().overlay?.heightPx ?? shot().photo.heightPx,
+  });
 
   const history = createHistory<Hand>(startingHand());
 
@@ -65,8 +72,7 @@ export function Inspection() {
     }
     return kept === null;
   };
-  const again = (help: Pick<MeasureOptions, 'ruler' | 'corrections'>) =>
-    settle(remeasure(sheet().shots.indexOf(shot()), help));
+  const again = (help: Help) => settle(remeasure(sheet().shots.indexOf(shot()), help));
   const another = async (file: File) => {
     if (await settle(addPhoto(file))) setShotIndex(sheet().shots.length - 1);
   };
@@ -93,41 +99,67 @@ export function Inspection() {
             </For>
           </div>
         </Show>
-        <Show when={photo()} keyed fallback={<div class="photo-stage" />}>
+        <Show when={cornering() && photo()} keyed>
           {(blob) => (
-            <PhotoView photo={blob} overlay={shot().overlay} crest={crest()} onCrest={setCrest}>
-              {helping()
-                ? (scale, toPhoto) => (
-                    <HelpHandles history={history} scale={scale()} toPhoto={toPhoto} />
-                  )
-                : undefined}
-            </PhotoView>
+            <CornersByHand
+              of={{ photo: blob, ...photoSize() }}
+              overlay={shot().overlay}
+              asked={shot().asked}
+              busy={remeasuring() !== null}
+              onApply={(reference) =>
+                void again({ reference, ruler: null, corrections: shot().corrections })
+              }
+              onClose={() => setCornering(false)}
+            />
           )}
         </Show>
-        <Show
-          when={helping()}
-          fallback={
-            <div class="row">
-              <button type="button" class="button" onClick={() => setHelping(true)}>
-                {t().inspection.help}
-              </button>
-              <Show when={sheet().shots.length < mostShots && remeasuring() === null}>
-                <FileButton
-                  label={t().sheet.addPhoto}
-                  accept={photoTypes}
-                  onFile={(file) => void another(file)}
-                />
-              </Show>
-            </div>
-          }
-        >
-          <HelpPanel
-            history={history}
-            busy={remeasuring() !== null}
-            onApply={(help) => void again(help)}
-            onClear={() => void again({ ruler: null, corrections: null })}
-            onClose={() => setHelping(false)}
-          />
+        <Show when={!cornering()}>
+          <Show when={photo()} keyed fallback={<div class="photo-stage" />}>
+            {(blob) => (
+              <PhotoView photo={blob} overlay={shot().overlay} crest={crest()} onCrest={setCrest}>
+                {helping()
+                  ? (scale, toPhoto) => (
+                      <HelpHandles
+                        history={history}
+                        scale={scale()}
+                        toPhoto={toPhoto}
+                        of={{ photo: blob, ...photoSize() }}
+                      />
+                    )
+                  : undefined}
+              </PhotoView>
+            )}
+          </Show>
+          <Show
+            when={helping()}
+            fallback={
+              <div class="row">
+                <button type="button" class="button" onClick={() => setHelping(true)}>
+                  {t().inspection.help}
+                </button>
+                <Show when={outlined()}>
+                  <button type="button" class="button" onClick={() => setCornering(true)}>
+                    {t().reference.showCorners}
+                  </button>
+                </Show>
+                <Show when={sheet().shots.length < mostShots && remeasuring() === null}>
+                  <FileButton
+                    label={t().sheet.addPhoto}
+                    accept={photoTypes}
+                    onFile={(file) => void another(file)}
+                  />
+                </Show>
+              </div>
+            }
+          >
+            <HelpPanel
+              history={history}
+              busy={remeasuring() !== null}
+              onApply={(help) => void again(help)}
+              onClear={() => void again({ ruler: null, corrections: null })}
+              onClose={() => setHelping(false)}
+            />
+          </Show>
         </Show>
         <Show when={remeasuring()}>
           {(stage) => (
@@ -145,6 +177,9 @@ export function Inspection() {
       <Show when={shot().notes.length > 0}>
         <ul class="photo-notes small">
           <For each={shot().notes}>{(note) => <li>{t().inspection.note[note]}</li>}</For>
+          <Show when={shot().reference.kind === 'id1'}>
+            <li>{t().reference.painted}</li>
+          </Show>
         </ul>
       </Show>
       <Show when={shot().profile}>

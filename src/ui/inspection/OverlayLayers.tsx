@@ -32,6 +32,9 @@ export function OverlayLayers(props: {
           <For each={props.overlay.markers}>
             {(marker) => <Cased d={path(marker.corners, true)} />}
           </For>
+          <Show when={props.overlay.reference.length > 0}>
+            <Cased d={path(props.overlay.reference, true)} />
+          </Show>
         </g>
       </Show>
       <Show when={has('outline')}>

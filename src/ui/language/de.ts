@@ -1,6 +1,7 @@
 import { assemblyDe } from './assembly/de';
 import type { Dictionary } from './dictionary';
 import { loopDe } from './loop/de';
+import { referenceDe } from './reference/de';
 import { wearDe } from './wear/de';
 
 export const de: Dictionary = {
@@ -94,7 +95,23 @@ export const de: Dictionary = {
     reasons: {
       'no-card': {
         what: 'Keine Maßkarte gefunden.',
-        todo: 'Die Verschraubung auf die gedruckte Karte legen und den ganzen Ring aus Marken ins Bild nehmen.',
+        todo: 'Die Verschraubung auf die gedruckte Karte, neben eine Bankkarte oder auf ein leeres Blatt legen und alles davon ins Bild nehmen; oder von Hand zeigen.',
+      },
+      'business-card': {
+        what: 'Das hat die Form einer Visitenkarte.',
+        todo: 'Visitenkarten gibt es in vielen Größen. Eine Bank- oder Bibliothekskarte, ein leeres A4- oder Letter-Blatt oder die gedruckte Karte verwenden.',
+      },
+      banknote: {
+        what: 'Das hat die Form eines Geldscheins.',
+        todo: 'Scheine sind zum Messen zu ungenau geschnitten. Eine Bank- oder Bibliothekskarte, ein leeres A4- oder Letter-Blatt oder die gedruckte Karte verwenden.',
+      },
+      'other-rectangle': {
+        what: 'Von dieser Karte oder diesem Blatt ist die Größe nicht bekannt.',
+        todo: 'Eine Bank- oder Bibliothekskarte, ein leeres A4- oder Letter-Blatt oder die gedruckte Karte verwenden.',
+      },
+      'which-reference': {
+        what: 'Es ist nicht sicher, was für eine Karte oder was für ein Blatt das ist.',
+        todo: 'Angeben, was es ist; dann wird noch einmal gemessen.',
       },
       'no-thread': {
         what: 'Die Karte ist da, aber in ihrem Fenster wurde kein Gewinde gefunden.',
@@ -197,7 +214,7 @@ export const de: Dictionary = {
     printTip: 'Mit 100 % oder „tatsächlicher Größe“ drucken, nie „an Seite anpassen“.',
     onScreen: 'Auf diesem Bildschirm zeigen',
     onScreenTip:
-      'Eine Karte auf dem Bildschirm taugt nach derselben Prüfung: beide Balken mit dem Lineal auf dem Glas messen.',
+      'Auch eine Karte auf dem Bildschirm taugt: Ihre Größe wird einmal an einer aufgelegten Bankkarte eingestellt, kleine Bildschirme zeigen eine kleinere Karte.',
     preview: 'Die Karte, wie sie gedruckt wird',
     checkTitle: 'Druckprüfung',
     checkLead:
@@ -248,7 +265,10 @@ export const de: Dictionary = {
     date: 'Datum',
     reference: 'Bezug',
     card: 'Maßkarte',
-    ruler: 'Lineal',
+    rule: 'Lineal',
+    id1: 'Bankkarte (ID-1)',
+    a4: 'A4-Blatt',
+    letter: 'Letter-Blatt',
     readings: 'Messwerte',
     state: 'Stand',
     states: {
@@ -342,7 +362,9 @@ export const de: Dictionary = {
         'Worauf die Verschraubung liegt, ist nicht sicher, und damit auch ihre Höhe nicht.',
       'few-markers': 'Nur wenige Marken der Karte sind im Bild.',
       'ruler-without-pose':
-        'Neben einem Lineal gemessen: Die Höhe wird nicht berichtigt, nur in der Unsicherheit berücksichtigt.',
+        'Neben einem Maßstab gemessen: wie hoch die Achse liegt und wie weit die Kamera war, ist geschätzt und in der Unsicherheit enthalten.',
+      'outline-alone':
+        'Maßstab vom Umriss einer Karte oder eines Blatts: unsicherer als die gedruckte Maßkarte. Was offen bleibt, klärt eine Messung mit der Lehre.',
       'flash-fired':
         'Der Blitz hat ausgelöst: Sein Schatten neben dem Gewinde kann als Metall durchgehen, daher ist der Durchmesser weniger sicher. Ohne Blitz fotografieren, am Fenster.',
     },
@@ -532,6 +554,7 @@ export const de: Dictionary = {
   },
   assembly: assemblyDe,
   loop: loopDe,
+  reference: referenceDe,
   result: {
     title: 'Ergebnis',
     back: 'Zur Bestimmung',

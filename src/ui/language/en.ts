@@ -1,6 +1,7 @@
 import type { RefusalReason } from '../../journey/identification';
 import { assemblyEn } from './assembly/en';
 import { loopEn } from './loop/en';
+import { referenceEn } from './reference/en';
 import { wearEn } from './wear/en';
 
 /** Words on the screen. Trade words stay; ours are explained by the picture beside them. */
@@ -94,7 +95,23 @@ export const en = {
     reasons: {
       'no-card': {
         what: 'No scale card was found.',
-        todo: 'Lay the fitting on the printed card and keep the whole ring of marks in view.',
+        todo: 'Lay the fitting on the printed card, beside a bank card or on a blank sheet, and keep all of it in view; or show it by hand.',
+      },
+      'business-card': {
+        what: 'This is the shape of a business card.',
+        todo: 'Business cards come in many sizes. Use a bank or library card, a blank A4 or Letter sheet, or the printed card.',
+      },
+      banknote: {
+        what: 'This is the shape of a banknote.',
+        todo: 'Notes are cut too loosely to measure by. Use a bank or library card, a blank A4 or Letter sheet, or the printed card.',
+      },
+      'other-rectangle': {
+        what: 'This card or sheet is of no known size.',
+        todo: 'Use a bank or library card, a blank A4 or Letter sheet, or the printed card.',
+      },
+      'which-reference': {
+        what: 'It is not sure what kind of card or sheet this is.',
+        todo: 'Say what it is, and it is measured again.',
       },
       'no-thread': {
         what: 'The card is there, but no thread was found in its window.',
@@ -194,7 +211,7 @@ export const en = {
     printTip: 'Print at 100 % or “actual size”, never “fit to page”.',
     onScreen: 'Show on this screen',
     onScreenTip:
-      'A card on a screen works after the same check: measure the two bars on the glass with a rule.',
+      'A card on a screen works too: its size is set once against a bank card laid on the glass, and small screens show a smaller card.',
     preview: 'The card as it is printed',
     checkTitle: 'Print check',
     checkLead:
@@ -246,7 +263,10 @@ export const en = {
     date: 'Date',
     reference: 'Reference',
     card: 'scale card',
-    ruler: 'rule',
+    rule: 'rule',
+    id1: 'bank card (ID-1)',
+    a4: 'A4 sheet',
+    letter: 'Letter sheet',
     readings: 'readings',
     state: 'State',
     states: {
@@ -338,7 +358,10 @@ export const en = {
       'card-not-flat': 'The card does not lie flat.',
       'resting-unknown': 'What the fitting rests on is not certain, and so is its height.',
       'few-markers': 'Few marks of the card are in view.',
-      'ruler-without-pose': 'Measured beside a rule: height is not corrected, only allowed for.',
+      'ruler-without-pose':
+        'Measured beside a rule: how high the axis lies and how far the camera was are estimated, and allowed for.',
+      'outline-alone':
+        'Scale from the outline of a card or sheet: less sure than the printed scale card. What it leaves open, a gauge reading settles.',
       'flash-fired':
         'The flash fired: beside the thread its shadow may pass for metal, so the diameter is less certain. Shoot without flash, by a window.',
     },
@@ -520,6 +543,7 @@ export const en = {
   },
   assembly: assemblyEn,
   loop: loopEn,
+  reference: referenceEn,
   result: {
     title: 'Result',
     back: 'Back to the identification',

@@ -1,6 +1,7 @@
 import { assemblyEs } from './assembly/es';
 import type { Dictionary } from './dictionary';
 import { loopEs } from './loop/es';
+import { referenceEs } from './reference/es';
 import { wearEs } from './wear/es';
 
 export const es: Dictionary = {
@@ -93,7 +94,23 @@ export const es: Dictionary = {
     reasons: {
       'no-card': {
         what: 'No se ha encontrado la tarjeta patrón.',
-        todo: 'Ponga el racor sobre la tarjeta impresa y mantenga todo el anillo de marcas a la vista.',
+        todo: 'Ponga el racor sobre la tarjeta impresa, junto a una tarjeta bancaria o sobre una hoja en blanco, y manténgala entera a la vista; o muéstrela a mano.',
+      },
+      'business-card': {
+        what: 'Tiene la forma de una tarjeta de visita.',
+        todo: 'Las tarjetas de visita tienen muchos tamaños. Use una tarjeta bancaria o de biblioteca, una hoja A4 o Letter en blanco, o la tarjeta impresa.',
+      },
+      banknote: {
+        what: 'Tiene la forma de un billete.',
+        todo: 'Los billetes se cortan con demasiada holgura para medir. Use una tarjeta bancaria o de biblioteca, una hoja A4 o Letter en blanco, o la tarjeta impresa.',
+      },
+      'other-rectangle': {
+        what: 'No se conoce el tamaño de esta tarjeta u hoja.',
+        todo: 'Use una tarjeta bancaria o de biblioteca, una hoja A4 o Letter en blanco, o la tarjeta impresa.',
+      },
+      'which-reference': {
+        what: 'No es seguro qué clase de tarjeta u hoja es.',
+        todo: 'Diga qué es y se mide de nuevo.',
       },
       'no-thread': {
         what: 'La tarjeta está, pero no se ha encontrado rosca en su ventana.',
@@ -194,7 +211,7 @@ export const es: Dictionary = {
     printTip: 'Imprima al 100 % o «tamaño real», nunca «ajustar a la página».',
     onScreen: 'Mostrar en esta pantalla',
     onScreenTip:
-      'Una tarjeta en pantalla sirve tras la misma comprobación: mida las dos barras sobre el vidrio con una regla.',
+      'También sirve una tarjeta en pantalla: su tamaño se ajusta una vez con una tarjeta bancaria sobre el cristal; las pantallas pequeñas muestran una más pequeña.',
     preview: 'La tarjeta tal como se imprime',
     checkTitle: 'Comprobación de la impresión',
     checkLead:
@@ -245,7 +262,10 @@ export const es: Dictionary = {
     date: 'Fecha',
     reference: 'Referencia',
     card: 'tarjeta patrón',
-    ruler: 'regla',
+    rule: 'regla',
+    id1: 'tarjeta bancaria (ID-1)',
+    a4: 'hoja A4',
+    letter: 'hoja Letter',
     readings: 'medidas',
     state: 'Estado',
     states: {
@@ -338,7 +358,9 @@ export const es: Dictionary = {
       'resting-unknown': 'No es seguro sobre qué se apoya el racor, y por tanto tampoco su altura.',
       'few-markers': 'Se ven pocas marcas de la tarjeta.',
       'ruler-without-pose':
-        'Medido junto a una regla: la altura no se corrige, solo se cuenta en la incertidumbre.',
+        'Medido junto a una regla: la altura del eje y la distancia de la cámara se estiman y cuentan en la incertidumbre.',
+      'outline-alone':
+        'Escala tomada del contorno de una tarjeta o una hoja: menos segura que la tarjeta patrón impresa. Lo que quede abierto lo decide una medida con galga.',
       'flash-fired':
         'El flash se disparó: junto a la rosca, su sombra puede pasar por metal, así que el diámetro es menos seguro. Fotografíe sin flash, junto a una ventana.',
     },
@@ -528,6 +550,7 @@ export const es: Dictionary = {
   },
   assembly: assemblyEs,
   loop: loopEs,
+  reference: referenceEs,
   result: {
     title: 'Resultado',
     back: 'Volver a la identificación',

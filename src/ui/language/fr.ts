@@ -1,6 +1,7 @@
 import { assemblyFr } from './assembly/fr';
 import type { Dictionary } from './dictionary';
 import { loopFr } from './loop/fr';
+import { referenceFr } from './reference/fr';
 import { wearFr } from './wear/fr';
 
 export const fr: Dictionary = {
@@ -95,7 +96,23 @@ export const fr: Dictionary = {
     reasons: {
       'no-card': {
         what: 'Aucune carte étalon trouvée.',
-        todo: 'Posez le raccord sur la carte imprimée et gardez tout l’anneau de repères dans l’image.',
+        todo: 'Posez le raccord sur la carte imprimée, à côté d’une carte bancaire ou sur une feuille vierge, et gardez-la entière dans l’image ; ou montrez-la à la main.',
+      },
+      'business-card': {
+        what: 'C’est la forme d’une carte de visite.',
+        todo: 'Les cartes de visite ont bien des formats. Prenez une carte bancaire ou de bibliothèque, une feuille A4 ou Letter vierge, ou la carte imprimée.',
+      },
+      banknote: {
+        what: 'C’est la forme d’un billet de banque.',
+        todo: 'Les billets sont coupés trop librement pour mesurer. Prenez une carte bancaire ou de bibliothèque, une feuille A4 ou Letter vierge, ou la carte imprimée.',
+      },
+      'other-rectangle': {
+        what: 'Cette carte ou cette feuille n’a pas un format connu.',
+        todo: 'Prenez une carte bancaire ou de bibliothèque, une feuille A4 ou Letter vierge, ou la carte imprimée.',
+      },
+      'which-reference': {
+        what: 'Il n’est pas sûr de quelle carte ou feuille il s’agit.',
+        todo: 'Dites ce que c’est, et la mesure est refaite.',
       },
       'no-thread': {
         what: 'La carte est là, mais aucun filetage n’a été trouvé dans sa fenêtre.',
@@ -196,7 +213,7 @@ export const fr: Dictionary = {
     printTip: 'Imprimez à 100 % ou « taille réelle », jamais « ajuster à la page ».',
     onScreen: 'Afficher sur cet écran',
     onScreenTip:
-      'Une carte à l’écran convient après la même vérification : mesurez les deux barres sur le verre avec une règle.',
+      'Une carte à l’écran convient aussi : sa taille se règle une fois contre une carte bancaire posée sur le verre ; les petits écrans montrent une carte plus petite.',
     preview: 'La carte telle qu’elle s’imprime',
     checkTitle: 'Vérification de l’impression',
     checkLead:
@@ -247,7 +264,10 @@ export const fr: Dictionary = {
     date: 'Date',
     reference: 'Référence',
     card: 'carte étalon',
-    ruler: 'règle',
+    rule: 'règle',
+    id1: 'carte bancaire (ID-1)',
+    a4: 'feuille A4',
+    letter: 'feuille Letter',
     readings: 'relevés',
     state: 'État',
     states: {
@@ -341,7 +361,9 @@ export const fr: Dictionary = {
         'On ne sait pas sûrement sur quoi repose le raccord, donc pas non plus sa hauteur.',
       'few-markers': 'Peu de repères de la carte sont visibles.',
       'ruler-without-pose':
-        'Mesuré à côté d’une règle : la hauteur n’est pas corrigée, seulement comptée dans l’incertitude.',
+        'Mesuré à côté d’un réglet : la hauteur de l’axe et la distance de l’appareil sont estimées et comptées dans l’incertitude.',
+      'outline-alone':
+        'Échelle tirée du contour d’une carte ou d’une feuille : moins sûre que la carte étalon imprimée. Ce qui reste ouvert, une mesure au gabarit le tranche.',
       'flash-fired':
         'Le flash s’est déclenché : à côté du filetage, son ombre peut passer pour du métal, le diamètre est donc moins sûr. Photographiez sans flash, près d’une fenêtre.',
     },
@@ -531,6 +553,7 @@ export const fr: Dictionary = {
   },
   assembly: assemblyFr,
   loop: loopFr,
+  reference: referenceFr,
   result: {
     title: 'Résultat',
     back: 'Retour à l’identification',

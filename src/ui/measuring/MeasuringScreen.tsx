@@ -1,10 +1,13 @@
 import { createMemo, createSignal, For, Match, onMount, Show, Switch } from 'solid-js';
-import type { Refused } from '../../journey/identification';
+import { defaultOptions, type Refused } from '../../journey/identification';
+import type { Overlay } from '../../journey/overlay';
 import { HelpHandles } from '../inspection/HelpHandles';
 import { type Hand, HelpPanel } from '../inspection/HelpPanel';
 import { createHistory } from '../inspection/history';
 import { PhotoView } from '../inspection/PhotoView';
 import { language, t } from '../language/language';
+import { CornersByHand } from '../reference/CornersByHand';
+import { WhatIsIt } from '../reference/WhatIsIt';
 import { go, hashOf } from '../shell/route';
 import { FileButton } from '../start/FileButton';
 import { cancelJob, discardJob, job, measureNew, resumeDraft, stages } from '../work/job';
@@ -26,6 +29,9 @@ export function MeasuringScreen() {
           </Match>
           <Match when={now().status === 'refused' && now().refused} keyed>
             {(refused) => <RefusedView refused={refused} />}
+          </Match>
+          <Match when={now().status === 'marking' && now()} keyed>
+            {(marking) => <RuleMarking photo={marking.photo} />}
           </Match>
           <Match when={now().status === 'cancelled'}>
             <Stopped title={t().measuring.cancelled} />
@@ -113,7 +119,7 @@ function RefusedView(props: { readonly refused: Refused }) {
   const words = () => refusalWords(props.refused.refusal);
   const readable = () =>
     !['unreadable', 'unsupported-format', 'too-large'].includes(props.refused.refusal.reason);
-  const [helping, setHelping] = createSignal<Hand['mode'] | null>(null);
+  const [helping, setHelping] = createSignal<ByHand | null>(null);
   return (
     <section class="refused stack">
       <div class="refused-head">
@@ -124,6 +130,9 @@ function RefusedView(props: { readonly refused: Refused }) {
         </div>
         <RefusalPicture reason={props.refused.refusal.reason} />
       </div>
+      <Show when={props.refused.refusal.reason === 'which-reference' && job()}>
+        {(now) => <WhatIsIt photo={now().photo} />}
+      </Show>
       <div class="row">
         <FileButton label={t().refused.retake} capture strong />
         <FileButton label={t().refused.retry} />
@@ -133,6 +142,9 @@ function RefusedView(props: { readonly refused: Refused }) {
           </button>
           <button type="button" class="button" onClick={() => setHelping('ruler')}>
             {t().refused.byRule}
+          </button>
+          <button type="button" class="button" onClick={() => setHelping('corners')}>
+            {t().reference.showCorners}
           </button>
         </Show>
         <Show when={props.refused.refusal.reason === 'no-card'}>
@@ -148,7 +160,7 @@ function RefusedView(props: { readonly refused: Refused }) {
         {(now) => (
           <RefusedPhoto
             photo={now.photo}
-            refused={props.refused}
+            overlay={props.refused.overlay}
             mode={helping()}
             onClose={() => setHelping(null)}
           />
@@ -166,15 +178,38 @@ function RefusedView(props: { readonly refused: Refused }) {
   );
 }
 
+type ByHand = Hand['mode'] | 'corners';
+
+/** A rule gives no scale by itself: two of its graduations are shown first. */
+function RuleMarking(props: { readonly photo: Blob }) {
+  return (
+    <section class="stack">
+      <div class="stack tight">
+        <h1>{t().reference.markRule}</h1>
+        <p>{t().reference.markText}</p>
+      </div>
+      <RefusedPhoto
+        photo={props.photo}
+        overlay={null}
+        mode="ruler"
+        onClose={() => {
+          void discardJob();
+          go({ screen: 'start' });
+        }}
+      />
+    </section>
+  );
+}
+
 function RefusedPhoto(props: {
   readonly photo: Blob;
-  readonly refused: Refused;
-  readonly mode: Hand['mode'] | null;
+  readonly overlay: Overlay | null;
+  readonly mode: ByHand | null;
   readonly onClose: () => void;
 }) {
   const [size, setSize] = createSignal<{ width: number; height: number } | null>(null);
   onMount(async () => {
-    const { overlay } = props.refused;
+    const { overlay } = props;
     if (overlay) setSize({ width: overlay.widthPx, height: overlay.heightPx });
     else
       await createImageBitmap(props.photo).then(
@@ -197,31 +232,57 @@ function RefusedPhoto(props: {
         });
         return (
           <div class="refused-photo stack tight">
-            <PhotoView
-              photo={props.photo}
-              overlay={props.refused.overlay}
-              crest={null}
-              onCrest={() => undefined}
+            <Show
+              when={props.mode !== 'corners'}
+              fallback={
+                <CornersByHand
+                  of={{ photo: props.photo, width, height }}
+                  overlay={props.overlay}
+                  asked={job()?.options.reference ?? null}
+                  busy={false}
+                  onApply={(reference) => void measureNew(props.photo, { reference })}
+                  onClose={props.onClose}
+                />
+              }
             >
-              {props.mode
-                ? (scale, toPhoto) => (
-                    <HelpHandles history={history} scale={scale()} toPhoto={toPhoto} />
-                  )
-                : undefined}
-            </PhotoView>
-            <Show when={props.mode} keyed>
-              {(mode) => {
-                history.push({ ...history.now(), mode });
-                return (
-                  <HelpPanel
-                    history={history}
-                    busy={false}
-                    onApply={(help) => void measureNew(props.photo, help)}
-                    onClear={() => void measureNew(props.photo)}
-                    onClose={props.onClose}
-                  />
-                );
-              }}
+              <PhotoView
+                photo={props.photo}
+                overlay={props.overlay}
+                crest={null}
+                onCrest={() => undefined}
+              >
+                {props.mode
+                  ? (scale, toPhoto) => (
+                      <HelpHandles
+                        history={history}
+                        scale={scale()}
+                        toPhoto={toPhoto}
+                        of={{ photo: props.photo, width, height }}
+                      />
+                    )
+                  : undefined}
+              </PhotoView>
+              <Show when={props.mode !== 'corners' && props.mode} keyed>
+                {(mode) => {
+                  history.push({ ...history.now(), mode });
+                  return (
+                    <HelpPanel
+                      history={history}
+                      busy={false}
+                      onApply={(help) => {
+                        const asked = job()?.options;
+                        void measureNew(props.photo, {
+                          ...help,
+                          reference: asked?.reference ?? defaultOptions.reference,
+                          ruler: help.ruler ?? asked?.ruler ?? null,
+                        });
+                      }}
+                      onClear={() => void measureNew(props.photo)}
+                      onClose={props.onClose}
+                    />
+                  );
+                }}
+              </Show>
             </Show>
           </div>
         );

@@ -1,11 +1,14 @@
 import { createMemo, createSignal, For, Match, onCleanup, onMount, Show, Switch } from 'solid-js';
 import type { Guidance } from '../../journey/guidance';
 import { t } from '../language/language';
+import { AimFrame } from '../reference/AimFrame';
+import { ReferenceChoice } from '../reference/ReferenceChoice';
+import { outlineAsked, referenceChoice } from '../reference/reference-choice';
 import { FileButton } from '../start/FileButton';
 import { guideFrame, warmUpSoon } from '../work/engine';
 import { measureNew } from '../work/job';
 import { type Camera, openCamera } from './camera';
-import { checksOf, firstHint } from './checks';
+import { type CheckKey, checksOf, firstHint } from './checks';
 import './shoot.css';
 
 /** The frames that must be good in a row before the shot is taken. */
@@ -51,12 +54,12 @@ export function ShootScreen() {
       const frame = camera()!.frame(video);
       if (frame) {
         try {
-          const found = await guideFrame(gone.signal, frame);
+          const found = await guideFrame(gone.signal, frame, outlineAsked());
           if (gone.signal.aborted) return;
           setUnguided(false);
           setGuidance(found);
           setSteady((now) => (found.ready ? now + 1 : 0));
-          if (auto() && steady() >= steadyFrames && !taking()) {
+          if (auto() && referenceChoice() !== 'rule' && steady() >= steadyFrames && !taking()) {
             await shoot();
             return;
           }
@@ -83,17 +86,27 @@ export function ShootScreen() {
     setTaking(false);
   };
 
-  const checks = createMemo(() => checksOf(guidance()));
-  const hint = () => firstHint(guidance());
+  const checks = createMemo(() => checksOf(guidance(), referenceChoice()));
+  const hint = () => firstHint(guidance(), referenceChoice());
+  const hintWords = (key: CheckKey) => {
+    const choice = referenceChoice();
+    return key === 'card' && choice !== 'card'
+      ? t().reference.camera.bring[choice]
+      : t().shoot.hints[key];
+  };
 
   return (
     <div class="shoot">
       <div class="screen-head">
         <h1>{t().shoot.title}</h1>
       </div>
+      <ReferenceChoice />
       <div class="shoot-columns">
         <div class="viewfinder" classList={{ steady: steady() > 0 }}>
           <video ref={video} playsinline muted aria-label={t().shoot.viewfinder} />
+          <Show when={camera()}>
+            <AimFrame />
+          </Show>
           <Show when={!camera()}>
             <div class="viewfinder-start">
               <button type="button" class="button strong" onClick={() => void start()}>
@@ -107,7 +120,8 @@ export function ShootScreen() {
                 <Match when={taking()}>{t().shoot.shot}</Match>
                 <Match when={unguided()}>{t().shoot.noGuide}</Match>
                 <Match when={guidance() === null}>{t().shoot.hints.loading}</Match>
-                <Match when={hint()}>{(key) => t().shoot.hints[key()]}</Match>
+                <Match when={hint()}>{(key) => hintWords(key())}</Match>
+                <Match when={referenceChoice() === 'rule'}>{t().reference.camera.bring.rule}</Match>
                 <Match when={true}>{t().shoot.hold}</Match>
               </Switch>
             </p>
@@ -124,7 +138,11 @@ export function ShootScreen() {
               <For each={checks()}>
                 {(check) => (
                   <li data-state={check.state}>
-                    <span>{t().shoot.checks[check.key]}</span>
+                    <span>
+                      {check.key === 'card' && referenceChoice() !== 'card'
+                        ? t().reference.camera.inView
+                        : t().shoot.checks[check.key]}
+                    </span>
                     <span class="small soft">
                       {check.state === 'good'
                         ? t().shoot.good
@@ -136,10 +154,12 @@ export function ShootScreen() {
                 )}
               </For>
             </ul>
-            <label class="choice">
-              <input type="checkbox" checked={auto()} onChange={() => setAuto(!auto())} />
-              {t().shoot.auto}
-            </label>
+            <Show when={referenceChoice() !== 'rule'}>
+              <label class="choice">
+                <input type="checkbox" checked={auto()} onChange={() => setAuto(!auto())} />
+                {t().shoot.auto}
+              </label>
+            </Show>
           </Show>
           <div class="row shoot-buttons">
             <button

@@ -1,4 +1,5 @@
 import type { Guidance } from '../../journey/guidance';
+import type { Choice } from '../reference/reference-choice';
 
 export type CheckKey = 'card' | 'tilt' | 'distance' | 'light' | 'still' | 'contrast' | 'inside';
 
@@ -8,19 +9,21 @@ export interface Check {
 }
 
 // As the guidance itself judges (journey/guidance.ts); here only to name what is missing.
-const leastMarkers = 12;
 const mostTiltDeg = 30;
 
-/** In the order in which a person would put them right. */
-export function checksOf(seen: Guidance | null): readonly Check[] {
+/** In the order in which a person would put them right. Beside a rule only light and stillness are seen; beside
+ *  a bank card and on a sheet, not how the fitting lies. */
+export function checksOf(seen: Guidance | null, choice: Choice = 'card'): readonly Check[] {
   const judge = (key: CheckKey, good: boolean | null): Check => ({
     key,
     state: good === null ? 'unknown' : good ? 'good' : 'bad',
   });
-  const card = seen && seen.markersSeen >= leastMarkers;
+  const card = seen && seen.referenceSeen;
   const onCard = <T>(value: T): T | null => (card ? value : null);
-  return [
-    judge('light', seen && !seen.tooDark),
+  const light = judge('light', seen && !seen.tooDark);
+  if (choice === 'rule') return [light];
+  const all = [
+    light,
     judge('card', card),
     judge('tilt', onCard(seen?.tiltDeg == null ? null : seen.tiltDeg <= mostTiltDeg)),
     judge('distance', onCard(!seen?.tooNear)),
@@ -28,8 +31,9 @@ export function checksOf(seen: Guidance | null): readonly Check[] {
     judge('contrast', onCard(!seen?.lowContrast)),
     judge('still', seen && !seen.moving),
   ];
+  return choice === 'card' ? all : all.filter(({ key }) => key !== 'inside' && key !== 'contrast');
 }
 
-export function firstHint(seen: Guidance | null): CheckKey | null {
-  return checksOf(seen).find((check) => check.state === 'bad')?.key ?? null;
+export function firstHint(seen: Guidance | null, choice: Choice = 'card'): CheckKey | null {
+  return checksOf(seen, choice).find((check) => check.state === 'bad')?.key ?? null;
 }

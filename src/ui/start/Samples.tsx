@@ -23,7 +23,10 @@ export function Samples() {
     try {
       const response = await fetch(`${address(name)}.jpg`);
       if (!response.ok) throw new Error(String(response.status));
-      await measureNew(await response.blob(), { bars: barsInUse() ?? drawnTrue });
+      await measureNew(await response.blob(), {
+        bars: barsInUse() ?? drawnTrue,
+        reference: { kind: 'auto', corners: null },
+      });
     } catch {
       notify(t().shell.error);
     }

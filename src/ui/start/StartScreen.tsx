@@ -2,6 +2,7 @@ import { createResource, For, onMount, Show } from 'solid-js';
 import { usedCheck } from '../card/card-checks';
 import { dateTime } from '../language/format';
 import { t } from '../language/language';
+import { ReferenceChoice } from '../reference/ReferenceChoice';
 import { go, hashOf } from '../shell/route';
 import { CardSketch } from '../widgets/CardSketch';
 import { narrow } from '../widgets/narrow';
@@ -63,6 +64,7 @@ export function StartScreen() {
         aria-labelledby="photo-title"
       >
         <h2 id="photo-title">{t().start.photo}</h2>
+        <ReferenceChoice />
         <div class="start-actions">
           {/* On a phone a photo is taken; at a desk the post is opened. */}
           <FileButton label={t().start.take} capture strong={narrow()} />

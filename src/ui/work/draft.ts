@@ -7,7 +7,7 @@ import type { MeasureOptions } from '../../journey/identification';
 export interface Draft {
   readonly photo: Blob;
   readonly at: string;
-  readonly options: MeasureOptions;
+  readonly options: Partial<MeasureOptions>;
   /** What is to be asked of wear; drafts of older versions have none. */
   readonly wear?: WearPart | null;
 }

@@ -1,3 +1,4 @@
+import type { RectangleKind } from '../../journey/2-reference/rectangles';
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import type { Reading } from '../../journey/6-candidates/reading';
 import type { Conclusion } from '../../journey/7-next-reading/decision';
@@ -36,8 +37,12 @@ export async function conclude(
 }
 
 /** Judges one frame of the live view. */
-export function guideFrame(signal: AbortSignal, frame: ImageData): Promise<Guidance> {
-  return warmUp().guide(signal, frame);
+export function guideFrame(
+  signal: AbortSignal,
+  frame: ImageData,
+  outline: RectangleKind | null,
+): Promise<Guidance> {
+  return warmUp().guide(signal, frame, outline);
 }
 
 /** Lets the screen stand first; then the worker and OpenCV arrive while a photo is being chosen. */

@@ -9,11 +9,13 @@ import {
 } from '../../journey/identification';
 import { barsInUse } from '../card/card-checks';
 import { t } from '../language/language';
+import { askedReference, referenceChoice } from '../reference/reference-choice';
 import { notify } from '../shell/notices';
 import { go, route } from '../shell/route';
 import { dropDraft, keepDraft, recallDraft } from './draft';
 import { measurePhoto, WorkerDied } from './engine';
 import { sheetFromPhoto } from './make-sheet';
+import { privatePhoto } from './private-photo';
 import { adopt } from './sheets';
 
 export const stages: readonly StageName[] = [
@@ -31,7 +33,8 @@ export interface Job {
   readonly at: string;
   readonly options: MeasureOptions;
   readonly wear: WearPart | null;
-  readonly status: 'running' | 'refused' | 'cancelled' | 'failed';
+  /** `marking`: two graduations of a rule have to be shown first. */
+  readonly status: 'running' | 'marking' | 'refused' | 'cancelled' | 'failed';
   readonly stage: StageName | null;
   readonly refused: Refused | null;
 }
@@ -48,20 +51,42 @@ export async function measureNew(
   options: Partial<MeasureOptions> = {},
   wear: WearPart | null = route().screen === 'measuring' ? (current()?.wear ?? null) : null,
 ): Promise<void> {
-  const full: MeasureOptions = { ...defaultOptions, bars: barsInUse(), ...options };
+  const full: MeasureOptions = {
+    ...defaultOptions,
+    reference: askedReference(),
+    bars: barsInUse(),
+    ...options,
+  };
   const at = new Date().toISOString();
   running?.abort();
   const controller = new AbortController();
   running = controller;
-  setCurrent({ photo, at, options: full, wear, status: 'running', stage: null, refused: null });
+  const marking = referenceChoice() === 'rule' && !options.ruler && !options.reference;
+  const status = marking ? 'marking' : 'running';
+  setCurrent({ photo, at, options: full, wear, status, stage: null, refused: null });
   go({ screen: 'measuring' });
-  await keepDraft({ photo, at, options: full, wear });
+  if (marking) {
+    await keepDraft({ photo, at, options, wear });
+    return;
+  }
+  let draft: Promise<void> | null = null;
+  const keep = async (safe: Blob) => {
+    if (controller.signal.aborted) return;
+    setCurrent((now) => now && { ...now, photo: safe });
+    await keepDraft({ photo: safe, at, options: full, wear });
+  };
   try {
-    const answer = await measurePhoto(controller.signal, photo, full, (stage) => {
-      if (!controller.signal.aborted) setCurrent((now) => now && { ...now, stage });
+    const answer = await measurePhoto(controller.signal, photo, full, (stage, seen) => {
+      if (controller.signal.aborted) return;
+      setCurrent((now) => now && { ...now, stage });
+      // Not before it is known whether there is a bank card in it.
+      if (seen) draft = privatePhoto(photo, seen).then(keep);
     });
+    await draft;
     if (controller.signal.aborted) return;
     if (answer.outcome === 'refused') {
+      // A bank card that was not found may still be in it.
+      if (!draft && full.reference.kind !== 'id1') await keep(photo);
       setCurrent((now) => now && { ...now, status: 'refused', refused: answer });
       return;
     }

@@ -6,15 +6,22 @@ import type { Measured, MeasureOptions } from '../../journey/identification';
 import { usedCheck } from '../card/card-checks';
 import type { SheetWithPhotos, Shot } from './open-sheet';
 import { keepablePhoto } from './photo-bytes';
+import { privatePhoto } from './private-photo';
 
 export async function makeShot(
   photo: Blob,
   options: MeasureOptions,
   measured: Measured,
 ): Promise<{ shot: Shot; bytes: Uint8Array }> {
+  const { overlay, reference } = measured;
+  const keepable = await privatePhoto(photo, {
+    ...overlay,
+    kind: reference.kind,
+    outline: overlay.reference,
+  });
   const [{ newShot }, kept] = await Promise.all([
     import('../../journey/8-sheet/new-sheet'),
-    keepablePhoto(photo),
+    keepablePhoto(keepable),
   ]);
   const check = usedCheck();
   const shot = newShot({

@@ -19,14 +19,15 @@ const [stage, setStage] = createSignal<StageName | null>(null);
 /** The stage in hand, or null when nothing is being measured for the open sheet. */
 export const remeasuring = stage;
 
+/** What a person shows by hand. */
+export type Help = Pick<MeasureOptions, 'ruler' | 'corrections'> &
+  Partial<Pick<MeasureOptions, 'reference'>>;
+
 export type NoChange = Refused | 'photos-disagree';
 
 /** Measures one photo of the open sheet again, with a person's help and the card check now in use.
  *  A refusal leaves the sheet as it was. */
-export async function remeasure(
-  index: number,
-  help: Pick<MeasureOptions, 'ruler' | 'corrections'>,
-): Promise<NoChange | null> {
+export async function remeasure(index: number, help: Help): Promise<NoChange | null> {
   const now = openSheet();
   const shot = now?.sheet.shots[index];
   const bytes = now?.photos[index];
@@ -34,11 +35,14 @@ export async function remeasure(
   const photo = await uprightPhoto(bytes, shot);
   return measureInto(
     photo,
-    { ...defaultOptions, ...help, bars: barsInUse() ?? shot.bars },
-    // The bytes stay those that were kept first.
+    { ...defaultOptions, reference: shot.asked, ...help, bars: barsInUse() ?? shot.bars },
+    // The bytes stay those that were kept first, unless a bank card has been found in them now.
     (made) => ({
       shots: now.sheet.shots.map((one, i) => (i === index ? made.shot : one)),
-      photos: now.photos,
+      photos:
+        made.shot.reference.kind === 'id1'
+          ? now.photos.map((one, i) => (i === index ? made.bytes : one))
+          : now.photos,
     }),
   );
 }

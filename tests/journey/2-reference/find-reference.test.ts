@@ -38,7 +38,7 @@ describe.each(['gi004', 'gi011', 'gs002'])('render %s', (name) => {
   let ends: PhotoPoint[];
   beforeAll(async () => {
     const photo = await photoOf(`references/${name}.jpg`);
-    const result = findReference(photo, vision, print, 'auto');
+    const result = findReference(photo, vision, print, { kind: 'auto', corners: null });
     if (!result.ok) throw new Error(result.advice);
     found = result.value;
     ends = [truth.axis_p0, truth.axis_p1].map((p) => seen(truth, photo, p));
@@ -192,7 +192,7 @@ describe('the scale card', () => {
   it('wins wherever it is seen, even if something else is asked for', async () => {
     const photo = await photoOf('photos/d11.jpg');
     for (const wanted of ['auto', 'id1'] as const) {
-      const result = findReference(photo, vision, print, wanted);
+      const result = findReference(photo, vision, print, { kind: wanted, corners: null });
       expect(result.ok && result.value.kind).toBe('card');
     }
   });

@@ -44,8 +44,13 @@ describe('parallax beside a rule', () => {
     },
   );
 
-  it('takes the height from the hex where there is one', () => {
-    expect(axisHeightPrior(16, { value: 22, u: 0.4 })).toEqual({ value: 11, u: 0.2 });
+  it('takes the height from what is wider than the thread, where there is such', () => {
+    // A 22 mm hex lies 11 mm up; M8's head of 13 mm (ISO 4762) on the table and its point too: 5.25 at
+    // the thread's middle. Both within the bounds of a rectangular distribution.
+    const hex = axisHeightPrior(16, 22 / Math.sqrt(3));
+    expect(Math.abs(hex.value - 11)).toBeLessThan(Math.sqrt(3) * hex.u);
+    const head = axisHeightPrior(8, 6.5);
+    expect(Math.abs(head.value - 5.25)).toBeLessThan(Math.sqrt(3) * head.u);
     const guess = axisHeightPrior(16, null);
     // M16 on its 24 mm hex (ISO 4017) lies 12 mm up, on its own thread 8 mm: both within the bounds.
     expect(Math.abs(guess.value - 12)).toBeLessThan(2 * guess.u);

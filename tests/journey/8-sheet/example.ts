@@ -55,6 +55,7 @@ export const exampleOverlay: Overlay = {
       ],
     },
   ],
+  reference: [],
   outline: [
     [
       [200.25, 150.5],

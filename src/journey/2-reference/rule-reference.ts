@@ -1,11 +1,11 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
+import { posed } from '../2-card-pose/camera';
+import { flat } from '../2-card-pose/card-bow';
+import { gaussianResponse } from '../2-card-pose/edge-response';
+import { cameraParameters } from '../2-card-pose/fit-camera';
 import type { MeasureOptions } from '../identification';
-import { posed } from './camera';
-import { flat } from './card-bow';
-import { gaussianResponse } from './edge-response';
-import type { FoundCard } from './find-card';
-import { cameraParameters } from './fit-camera';
+import type { Reference } from './reference';
 
 type Ruler = NonNullable<MeasureOptions['ruler']>;
 
@@ -16,18 +16,18 @@ const middleYMm = 68;
 export const rulerPx = ({ from, to }: Ruler): number =>
   Math.hypot(to[0] - from[0], to[1] - from[1]);
 
-/** A stand-in for the card when only a rule gives the scale: a camera straight above the middle of
+/** The reference when only a rule gives the scale: a camera straight above the middle of
  *  the photo, `distanceMm` from the rule's face. Stages 3 to 5 run on it as they are; what the real
  *  camera does besides is the business of ruler-uncertainty.ts, so nothing here has an uncertainty.
  *  `unitMm` is the length that takes the part of a millimetre: small and large threads are sought
  *  as if they were seen at another size. */
-export function cameraAbove(
+export function ruleReference(
   grey: GreyImage,
   pxPerMm: number,
   distanceMm: number,
   unitMm: number,
   blurPx: number,
-): FoundCard {
+): Reference {
   const { width, height } = grey;
   const pxPerUnit = pxPerMm * unitMm;
   const fPx = pxPerMm * distanceMm;
@@ -37,7 +37,23 @@ export function cameraAbove(
   parameters[7] = cx / 100;
   parameters[8] = cy / 100;
   parameters[9] = portable.log(pxPerUnit);
+  const reachX = width / 2 / pxPerUnit;
+  const reachY = height / 2 / pxPerUnit;
   return {
+    kind: 'rule',
+    faceMm: 0,
+    outline: [],
+    brightInside: true,
+    search: {
+      polygon: [
+        [middleXMm - reachX, middleYMm - reachY],
+        [middleXMm + reachX, middleYMm - reachY],
+        [middleXMm + reachX, middleYMm + reachY],
+        [middleXMm - reachX, middleYMm + reachY],
+      ],
+      holes: [],
+      field: null,
+    },
     camera: posed({
       fPx,
       cx,

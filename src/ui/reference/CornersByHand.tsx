@@ -1,0 +1,150 @@
+import { createSignal, For, Show } from 'solid-js';
+import type { ReferenceAsked } from '../../journey/identification';
+import type { Overlay, PhotoPoint } from '../../journey/overlay';
+import { createHistory, type History } from '../inspection/history';
+import { PhotoView } from '../inspection/PhotoView';
+import { t } from '../language/language';
+import { Loupe, type LoupePhoto } from './Loupe';
+import { makeMark } from './make-mark';
+import { paperChoice, referenceChoice } from './reference-choice';
+import '../inspection/help-panel.css';
+import './reference.css';
+
+type Outlined = 'id1' | 'a4' | 'letter';
+type Corners = readonly PhotoPoint[];
+
+/** The four corners of a card or sheet dragged on the photo, and what it is. */
+export function CornersByHand(props: {
+  readonly of: LoupePhoto;
+  readonly overlay: Overlay | null;
+  readonly asked: ReferenceAsked | null;
+  readonly busy: boolean;
+  readonly onApply: (asked: ReferenceAsked) => void;
+  readonly onClose: () => void;
+}) {
+  const { width, height } = props.of;
+  const seen =
+    props.asked?.corners ?? (props.overlay?.reference.length ? props.overlay.reference : null);
+  const history = createHistory<Corners>(
+    seen ?? [
+      [0.2 * width, 0.25 * height],
+      [0.8 * width, 0.25 * height],
+      [0.8 * width, 0.75 * height],
+      [0.2 * width, 0.75 * height],
+    ],
+  );
+  const [kind, setKind] = createSignal<Outlined>(
+    props.asked && props.asked.kind !== 'auto' && props.asked.kind !== 'card'
+      ? props.asked.kind
+      : referenceChoice() === 'sheet'
+        ? paperChoice()
+        : 'id1',
+  );
+  return (
+    <div class="stack tight">
+      <PhotoView
+        photo={props.of.photo}
+        overlay={props.overlay}
+        crest={null}
+        onCrest={() => undefined}
+      >
+        {(scale, toPhoto) => (
+          <CornerMarks of={props.of} history={history} scale={scale()} toPhoto={toPhoto} />
+        )}
+      </PhotoView>
+      <section class="panel stack tight help-panel" aria-label={t().reference.showCorners}>
+        <p class="small">{t().reference.cornersText}</p>
+        <fieldset class="row help-modes">
+          <legend class="small soft">{t().reference.whatIsIt}</legend>
+          <For each={['id1', 'a4', 'letter'] as const}>
+            {(which) => (
+              <label class="choice">
+                <input
+                  type="radio"
+                  name="outlined"
+                  checked={kind() === which}
+                  onChange={() => setKind(which)}
+                />
+                {t().reference.kind[which]}
+              </label>
+            )}
+          </For>
+        </fieldset>
+        <div class="row">
+          <button
+            type="button"
+            class="button strong"
+            disabled={props.busy}
+            onClick={() => props.onApply({ kind: kind(), corners: history.now() })}
+          >
+            {t().inspection.apply}
+          </button>
+          <button type="button" class="button" disabled={!history.canUndo()} onClick={history.undo}>
+            {t().inspection.undo}
+          </button>
+          <button type="button" class="button" disabled={!history.canRedo()} onClick={history.redo}>
+            {t().inspection.redo}
+          </button>
+          <button type="button" class="button plain" onClick={props.onClose}>
+            {t().inspection.doneHelp}
+          </button>
+        </div>
+      </section>
+    </div>
+  );
+}
+
+function CornerMarks(props: {
+  readonly of: LoupePhoto;
+  readonly history: History<Corners>;
+  readonly scale: number;
+  readonly toPhoto: (event: PointerEvent) => PhotoPoint;
+}) {
+  const corners = () => props.history.now();
+  const [held, setHeld] = createSignal<number | null>(null);
+  return (
+    <>
+      <path
+        class="corner-lines"
+        d={`M${corners()
+          .map(([x, y]) => `${x} ${y}`)
+          .join('L')}Z`}
+      />
+      <For each={[0, 1, 2, 3]}>
+        {(which) => {
+          const at = () => corners()[which];
+          const mark = makeMark({
+            at,
+            toPhoto: (event) => props.toPhoto(event),
+            move: (to, begins) => {
+              const next = corners().map((corner, i) => (i === which ? to : corner));
+              if (begins) props.history.push(next);
+              else props.history.slide(next);
+            },
+            held: (now) => setHeld((before) => (now ? which : before === which ? null : before)),
+          });
+          return (
+            // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a point moved by arrow keys has no better role
+            <g
+              class="help-handle"
+              data-corner={which + 1}
+              role="application"
+              tabIndex={0}
+              aria-label={t().reference.corner(which + 1)}
+              {...mark}
+            >
+              <circle class="reach" cx={at()[0]} cy={at()[1]} r={26 * props.scale} />
+              <circle class="ring" cx={at()[0]} cy={at()[1]} r={12 * props.scale} />
+              <text x={at()[0]} y={at()[1]} font-size={String(13 * props.scale)}>
+                {which + 1}
+              </text>
+            </g>
+          );
+        }}
+      </For>
+      <Show when={held() !== null}>
+        <Loupe of={props.of} at={corners()[held()!]} scale={props.scale} />
+      </Show>
+    </>
+  );
+}

@@ -1,0 +1,201 @@
+import { readFileSync } from 'node:fs';
+import { expect, type Page, test } from '@playwright/test';
+import { decodeJpeg } from '../handover/node-jpeg';
+import { openApp, photosFolder, sizes } from './support';
+
+/** Renders without the scale card; no photographs. gi011 lies beside an ID-1 card that bears a number. */
+const references = new URL('../../fixtures/references/', import.meta.url).pathname;
+
+test.use({ ...sizes.phone, locale: 'en-GB' });
+
+async function measured(page: Page, file: string): Promise<void> {
+  await page.getByLabel('Choose a photo').setInputFiles(file);
+  await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+}
+
+/** Every photo and thumbnail that the browser keeps for this page, as base64. */
+async function keptPictures(page: Page): Promise<Buffer[]> {
+  const base64 = await page.evaluate(async () => {
+    const found: Blob[] = [];
+    const gather = (value: unknown): void => {
+      if (value instanceof Blob) found.push(value);
+      else if (value instanceof Uint8Array) found.push(new Blob([value.slice()]));
+      else if (value instanceof ArrayBuffer) found.push(new Blob([value]));
+      else if (Array.isArray(value)) value.forEach(gather);
+      else if (value && typeof value === 'object') Object.values(value).forEach(gather);
+    };
+    for (const { name } of await indexedDB.databases()) {
+      const db = await new Promise<IDBDatabase>((done) => {
+        const opening = indexedDB.open(name!);
+        opening.onsuccess = () => done(opening.result);
+      });
+      for (const store of db.objectStoreNames) {
+        const all = await new Promise<unknown[]>((done) => {
+          const getting = db.transaction(store).objectStore(store).getAll();
+          getting.onsuccess = () => done(getting.result);
+        });
+        gather(all);
+      }
+      db.close();
+    }
+    return Promise.all(
+      found.map(async (blob) => {
+        const bytes = new Uint8Array(await blob.arrayBuffer());
+        let text = '';
+        for (const byte of bytes) text += String.fromCharCode(byte);
+        return btoa(text);
+      }),
+    );
+  });
+  return base64.map((text) => Buffer.from(text, 'base64'));
+}
+
+test('a bank card: chosen on the first page, measured, and painted over in all that is kept', async ({
+  page,
+}) => {
+  await openApp(page);
+  await page.getByRole('radio', { name: 'Bank card' }).check();
+  await expect(page.getByText('Its face is painted over')).toBeVisible();
+  await measured(page, `${references}gi011.jpg`);
+  await expect(page.getByText('bank card (ID-1)').first()).toBeVisible();
+  await expect(page.getByText('painted over in what is kept')).toBeVisible();
+  await expect(page.getByText('kept on this device')).toBeVisible();
+  const pictures = await keptPictures(page);
+  // The photo and its thumbnail.
+  expect(pictures.length).toBeGreaterThanOrEqual(2);
+  const truth = JSON.parse(readFileSync(`${references}gi011.truth.json`, 'utf8'));
+  for (const picture of pictures) expect(await faceSpread(picture, truth)).toBeLessThan(8);
+  // The same look sees the number in the file that was chosen, so it would see it here.
+  const chosen = await upright(page, readFileSync(`${references}gi011.jpg`));
+  expect(await faceSpread(chosen, truth)).toBeGreaterThan(40);
+
+  await page.reload();
+  await expect(page.getByText('painted over in what is kept')).toBeVisible();
+});
+
+test('a reload while a bank card is being measured finds only the painted photo', async ({
+  page,
+}) => {
+  await openApp(page);
+  await page.getByLabel('Choose a photo').setInputFiles(`${references}gi011.jpg`);
+  const truth = JSON.parse(readFileSync(`${references}gi011.truth.json`, 'utf8'));
+  await expect
+    .poll(async () => (await keptPictures(page)).length, { timeout: 60_000, intervals: [50] })
+    .toBeGreaterThan(0);
+  for (const picture of await keptPictures(page))
+    expect(await faceSpread(picture, truth)).toBeLessThan(8);
+});
+
+test('a sheet of paper: its size is chosen, and the wrong one is refused', async ({ page }) => {
+  await openApp(page);
+  await page.getByRole('radio', { name: 'Sheet of paper' }).check();
+  await page.getByRole('radio', { name: 'A4 sheet' }).check();
+  await measured(page, `${references}gs002.jpg`);
+  await expect(page.getByText('A4 sheet').first()).toBeVisible();
+});
+
+test('something else than what was chosen is asked about, and the answer measures it', async ({
+  page,
+}) => {
+  await openApp(page);
+  await page.getByRole('radio', { name: 'Sheet of paper' }).check();
+  await page.getByRole('radio', { name: 'A4 sheet' }).check();
+  await page.getByLabel('Choose a photo').setInputFiles(`${references}gi011.jpg`);
+  await expect(page.getByText('It is not sure what kind of card or sheet')).toBeVisible({
+    timeout: 60_000,
+  });
+  await page.getByRole('button', { name: 'Bank card (ID-1)' }).click();
+  await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+});
+
+test('four corners dragged and moved by keys measure what lies there', async ({ page }) => {
+  await openApp(page);
+  await measured(page, `${references}gi011.jpg`);
+  const pitch = page.locator('.numbers dd').first();
+  const before = Number.parseFloat(await pitch.innerText());
+  await page.getByRole('button', { name: 'Show its corners' }).click();
+  await expect(page.locator('[data-corner]')).toHaveCount(4);
+  const corner = page.locator('[data-corner="2"]');
+  await corner.scrollIntoViewIfNeeded();
+  const at = (await corner.locator('.ring').boundingBox())!;
+  const [x, y] = [at.x + at.width / 2, at.y + at.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 2, y - 2, { steps: 3 });
+  await expect(page.locator('.loupe')).toBeVisible();
+  await page.mouse.up();
+  await corner.focus();
+  await page.keyboard.press('ArrowDown');
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeEnabled();
+  await page.getByRole('button', { name: 'Measure again' }).click();
+  await expect(page.getByRole('button', { name: 'Measure again' })).toBeEnabled({
+    timeout: 60_000,
+  });
+  expect(Math.abs(Number.parseFloat(await pitch.innerText()) / before - 1)).toBeLessThan(0.003);
+  // Told that it is another thing, the same corners are refused: the choice changes the answer.
+  await page.getByRole('radio', { name: 'A4 sheet' }).check();
+  await page.getByRole('button', { name: 'Measure again' }).click();
+  await expect(page.getByRole('alert')).toContainText('not sure what kind', { timeout: 60_000 });
+});
+
+test('a rule: two graduations are marked first, in inches too', async ({ page }) => {
+  await openApp(page);
+  await page.getByRole('radio', { name: 'Rule', exact: true }).check();
+  await page.getByLabel('Choose a photo').setInputFiles(`${photosFolder}d26.jpg`);
+  await expect(page.getByRole('heading', { name: 'Mark the rule' })).toBeVisible();
+  await expect(page.locator('[data-handle]')).toHaveCount(2);
+  // A reload on the way loses nothing.
+  await page.reload();
+  await expect(page.locator('[data-handle]')).toHaveCount(2);
+  await page.locator('[data-handle="a"]').focus();
+  await expect(page.locator('.loupe')).toBeVisible();
+  await page.getByText('inch', { exact: true }).click();
+  await page.getByLabel(/Distance between/).fill('3/4');
+  await page.getByRole('button', { name: 'Measure again' }).click();
+  await expect(page.locator('.decision, .refused')).toBeVisible({ timeout: 60_000 });
+});
+
+/** The file as a browser turns it, coded anew. */
+async function upright(page: Page, file: Buffer): Promise<Buffer> {
+  const base64 = await page.evaluate(async (text) => {
+    const bytes = Uint8Array.from(atob(text), (c) => c.charCodeAt(0));
+    const image = await createImageBitmap(new Blob([bytes], { type: 'image/jpeg' }));
+    const canvas = new OffscreenCanvas(image.width, image.height);
+    canvas.getContext('2d')!.drawImage(image, 0, 0);
+    const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.95 });
+    let out = '';
+    for (const byte of new Uint8Array(await blob.arrayBuffer())) out += String.fromCharCode(byte);
+    return btoa(out);
+  }, file.toString('base64'));
+  return Buffer.from(base64, 'base64');
+}
+
+/** Between the darkest and the brightest grey well inside the card's face, whose place the renderer states. */
+async function faceSpread(
+  bytes: Buffer,
+  truth: {
+    camera: number[][];
+    f_px: number;
+    cxcy: number[];
+    width: number;
+    height: number;
+  },
+): Promise<number> {
+  const { width, data } = await decodeJpeg(new Uint8Array(bytes));
+  const { camera: C } = truth;
+  let low = 255;
+  let high = 0;
+  for (let i = 0; i <= 80; i++)
+    for (let j = 0; j <= 50; j++) {
+      const at = [-34 + (68 * i) / 80, -19 + (38 * j) / 50, 0.76];
+      const d = at.map((v, k) => v - C[k]![3]!);
+      const [x, y, z] = [0, 1, 2].map((k) => d.reduce((s, v, m) => s + v * C[m]![k]!, 0));
+      const u = truth.f_px * (x! / -z!) + (truth.width - 1) / 2 + truth.cxcy[0]!;
+      const v = -truth.f_px * (y! / -z!) + (truth.height - 1) / 2 + truth.cxcy[1]!;
+      const scale = width / truth.width;
+      const grey = data[4 * (Math.round(v * scale) * width + Math.round(u * scale))]!;
+      low = Math.min(low, grey);
+      high = Math.max(high, grey);
+    }
+  return high - low;
+}
