@@ -53,6 +53,14 @@ async function pitchOf(page: Page): Promise<number> {
 const stamp = (page: Page) => page.locator('.stamp').first();
 const pageHeight = (page: Page) => page.evaluate(() => document.documentElement.scrollHeight);
 
+async function overflow(page: Page): Promise<number> {
+  const size = page.viewportSize()!;
+  await page.setViewportSize({ width: 320, height: size.height });
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  await page.setViewportSize(size);
+  return over;
+}
+
 onBothSizes((size) => {
   for (const scheme of ['light', 'dark'] as const)
     test(`an open sheet goes to the counter, is settled there, and its answer comes back, ${scheme}`, async ({
@@ -103,6 +111,7 @@ onBothSizes((size) => {
       await expect(stamp(counter)).toContainText('confirmed');
       await expect(counter.locator('.judge')).toContainText('by Desk 2');
       expect(await axeViolations(counter), 'counter').toEqual([]);
+      expect(await overflow(counter), 'counter at 320 px').toBeLessThanOrEqual(0);
       const answer = await throughMessenger(
         counter,
         await pictureBy(counter, 'Send the answer back'),
@@ -120,6 +129,7 @@ onBothSizes((size) => {
       // The facts are those of what the counter identified: AS568-908 (ISO 11926, dash 8).
       await expect(page.locator('.result-page')).toContainText('AS568-908');
       expect(await axeViolations(page), 'answer').toEqual([]);
+      expect(await overflow(page), 'answer at 320 px').toBeLessThanOrEqual(0);
       // What was measured from the full photo has stayed.
       await page.getByRole('link', { name: 'Back to the identification' }).click();
       await expect(page.locator('.sheet-photo')).toBeVisible();

@@ -13,6 +13,7 @@ import { SheetFacts } from '../sheet/SheetFacts';
 import { sendPicture, spokenName } from '../sheet/send';
 import { NextStep } from '../shell/NextStep';
 import { hashOf } from '../shell/route';
+import { WearNote } from '../wear/WearNote';
 import { Fold } from '../widgets/Fold';
 import { Stamp } from '../widgets/Stamp';
 import { ThreadPicture } from '../widgets/ThreadPicture';
@@ -73,6 +74,7 @@ function Counter(props: { readonly tables: Tables }) {
             </For>
           </ul>
         </Show>
+        <WearNote />
         <p>
           <a class="button" href={hashOf({ screen: 'sheet', id: sheet().id })}>
             {t().loop.toSheet}

@@ -35,11 +35,11 @@ export function SheetHead() {
             </Show>
           </dd>
         </div>
-        <div>
+        <div classList={{ 'on-desk': stateOf(sheet()) === sheet().conclusion.decision.state }}>
           <dt class="caps">{t().sheet.state}</dt>
           <dd>{t().sheet.states[stateOf(sheet())]}</dd>
         </div>
-        <div classList={{ 'on-desk': savingState() === 'saved' }}>
+        <div>
           <dt class="caps">{t().shell.drawer}</dt>
           <dd aria-live="polite">
             {savingState() === 'saved'
