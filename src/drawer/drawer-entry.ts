@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { conclusionSchema, counterSchema, type Sheet } from '../journey/8-sheet/sheet-schema';
 import { whatHolds } from '../journey/8-sheet/what-holds';
+import { aliasesOf } from '../standards/aliases';
 
 /** One line of the drawer's list, derived from its sheet whenever that is kept. Another version may
  *  have written it: what does not fit is derived anew. */
@@ -39,7 +40,9 @@ export function drawerEntry(
 ): DrawerEntry {
   const { state } = sheet.conclusion.decision;
   const { thread, connection } = whatHolds(sheet);
-  const likeliest = sheet.conclusion.threads.find((candidate) => candidate.system !== null);
+  const { threads, nearest } = sheet.conclusion;
+  // Where no thread fits, the likeliest is none.
+  const likeliest = nearest ? null : threads.find((candidate) => candidate.system !== null);
   return {
     id: sheet.id,
     createdAt: sheet.createdAt,
@@ -71,6 +74,7 @@ export function entryMatches(entry: DrawerEntry, search: string): boolean {
     entry.likeliestThread,
     entry.usedThread,
     connection && `${connection.family} ${connection.size}`,
+    ...(connection ? aliasesOf(connection) : []),
     ...entry.parts,
     entry.createdAt.slice(0, 10),
   ]

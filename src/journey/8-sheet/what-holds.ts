@@ -3,16 +3,15 @@ import type { Sheet } from './sheet-schema';
 type Judged = Pick<Sheet, 'counter' | 'conclusion'>;
 type Decision = Sheet['conclusion']['decision'];
 
-export interface Holding extends Pick<Decision, 'thread' | 'connection' | 'hand'> {
+export interface Holding extends Pick<Decision, 'thread' | 'connection'> {
   readonly by: 'evidence' | 'counter';
 }
 
 /** What the sheet says the part is: the counter's own words, else what the evidence decides. */
 export function whatHolds({ counter, conclusion }: Judged): Holding {
-  const { thread, connection, hand } = conclusion.decision;
+  const { thread, connection } = conclusion.decision;
   const own = counter?.verdict === 'confirmed' ? counter.identified : null;
-  if (!own) return { thread, connection, hand, by: 'evidence' };
-  return { ...own, hand: own.thread === thread ? hand : null, by: 'counter' };
+  return own ? { ...own, by: 'counter' } : { thread, connection, by: 'evidence' };
 }
 
 export const stamps = ['open', 'settled', 'confirmed', 'rejected'] as const;

@@ -1,9 +1,9 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { connectionTitle } from '../identification/connection-words';
 import type { Tables } from '../identification/table-rows';
 import { dateTime } from '../language/format';
 import { t } from '../language/language';
-import { threadName } from '../result/end-words';
-import { type CounterAnswer, connectionWords } from '../work/open-sheet';
+import type { CounterAnswer } from '../work/open-sheet';
 import { change, openSheet } from '../work/sheets';
 import { choicesOf, chosenKey, type Identified } from './choices';
 import { counterName, setCounterName } from './counter-name';
@@ -25,7 +25,9 @@ export function JudgeForm(props: { readonly tables: Tables }) {
   const answer = (): CounterAnswer => sheet().counter ?? none;
   const decided = () => sheet().conclusion.decision;
   const choices = createMemo(() =>
-    choicesOf(sheet(), (c) => (c ? (props.tables.rows(c)[0]?.thread ?? null) : null)),
+    choicesOf(sheet(), (c) =>
+      c ? (props.tables.rows(c, decided().thread)[0]?.thread ?? null) : null,
+    ),
   );
 
   const own = answer().identified;
@@ -200,8 +202,7 @@ function OwnWords(props: {
 }) {
   const users = createMemo(() => {
     const name = props.words.thread;
-    if (!name) return [];
-    return [...props.tables.users(name, 'male'), ...props.tables.users(name, 'female')];
+    return name ? props.tables.users(name) : [];
   });
   return (
     <div class="judge-fields">
@@ -229,9 +230,8 @@ function OwnWords(props: {
                   family: row.family,
                   size: row.size,
                   end: row.end,
-                  endType: row.endType,
                   form: row.form,
-                  seat: row.seat,
+                  endTypes: [...row.endTypes],
                 }
               : null;
             props.onWords({ ...props.words, connection });
@@ -243,10 +243,10 @@ function OwnWords(props: {
               <option
                 selected={
                   props.words.connection?.family === row.family &&
-                  props.words.connection.end === row.end
+                  props.words.connection?.end === row.end
                 }
               >
-                {connectionWords(row)}
+                {connectionTitle(row)}
               </option>
             )}
           </For>
@@ -256,11 +256,8 @@ function OwnWords(props: {
   );
 }
 
-function spoken(it: Identified & { readonly hand?: 'left' | 'right' | null }): string {
-  return [
-    it.thread && threadName(it.thread, it.hand ?? null),
-    it.connection && connectionWords(it.connection),
-  ]
+function spoken(it: Pick<Identified, 'thread' | 'connection'>): string {
+  return [it.thread, it.connection && connectionTitle(it.connection)]
     .filter((part) => part)
     .join(' · ');
 }

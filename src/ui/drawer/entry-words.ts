@@ -1,4 +1,5 @@
 import type { DrawerEntry } from '../../drawer/drawer-entry';
+import { connectionTitle } from '../identification/connection-words';
 import type { SheetState } from '../work/open-sheet';
 
 export function entryState(entry: DrawerEntry): SheetState {
@@ -12,5 +13,6 @@ export function entryName(entry: DrawerEntry): string | null {
   const { state, thread, connection } = entry.decision;
   if (state === 'unlisted' && entry.verdict !== 'confirmed') return null;
   const named = thread ?? (entry.likeliestThread ? `${entry.likeliestThread} ?` : null);
-  return named && connection ? `${named} · ${connection.family} ${connection.size}` : named;
+  if (!connection) return named;
+  return named ? `${named} · ${connectionTitle(connection)}` : connectionTitle(connection);
 }

@@ -7,8 +7,8 @@ const probable = 0.6;
 /** How far the identification has come, in one sentence. A percentage alone reads like certainty. */
 export function headline(conclusion: Conclusion): string {
   const say = t().loop.headline;
-  const { decision, threads, contradictions } = conclusion;
-  if (decision.state === 'unlisted') return say.nothing;
+  const { decision, threads, contradictions, nearest } = conclusion;
+  if (decision.state === 'unlisted' || nearest) return say.nothing;
   if (contradictions.length > 0) return say.contradiction;
   if (decision.state === 'settled') return say.settled;
   if (decision.thread) return say.threadSettled;

@@ -1,7 +1,8 @@
 import { Show } from 'solid-js';
+import { connectionTitle } from '../identification/connection-words';
 import { dateTime } from '../language/format';
 import { t } from '../language/language';
-import { connectionWords, type Sheet } from '../work/open-sheet';
+import type { Sheet } from '../work/open-sheet';
 import './result.css';
 
 /** What the counter answered, for whoever sent the sheet. */
@@ -31,7 +32,7 @@ export function AnswerBlock(props: { readonly sheet: Sheet }) {
                   <dt class="soft">{t().loop.identified}</dt>
                   <dd>
                     <strong>
-                      {[it.thread, it.connection && connectionWords(it.connection)]
+                      {[it.thread, it.connection && connectionTitle(it.connection)]
                         .filter((part) => part)
                         .join(' · ')}
                     </strong>

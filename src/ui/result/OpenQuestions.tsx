@@ -1,10 +1,12 @@
 import { createMemo, For, Show } from 'solid-js';
 import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
+import { connectionTitle } from '../identification/connection-words';
 import { headline } from '../identification/headline';
 import { likelihoodWord } from '../identification/likelihood-words';
+import { kindWords } from '../identification/reading-text';
 import { percent } from '../language/format';
 import { t } from '../language/language';
-import { connectionWords, type Sheet } from '../work/open-sheet';
+import type { Sheet } from '../work/open-sheet';
 import './result.css';
 
 const most = 4;
@@ -40,16 +42,14 @@ export function OpenQuestions(props: { readonly sheet: Sheet }) {
             <For each={connections()}>
               {(one) => (
                 <li>
-                  {connectionWords(one)} <Likely probability={one.probability} />
+                  {connectionTitle(one)} <Likely probability={one.probability} />
                 </li>
               )}
             </For>
           </ul>
         </Show>
         <Show when={props.sheet.conclusion.decision.ask} keyed>
-          {(ask) => (
-            <p class="small soft">{t().loop.wouldSettle(t().reading.kinds[ask.reading].title)}</p>
-          )}
+          {(ask) => <p class="small soft">{t().loop.wouldSettle(kindWords(ask.reading).title)}</p>}
         </Show>
       </section>
     </Show>

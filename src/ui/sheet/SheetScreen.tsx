@@ -52,6 +52,8 @@ function OpenedSheet() {
   const sheet = () => openSheet()!.sheet;
   const [tables] = createResource(loadTables);
   const shot = createMemo(() => sheet().shots[0] ?? null);
+  /** Shares among threads of which none fits say nothing. */
+  const nothingFits = () => sheet().conclusion.nearest !== null;
   const settled = () => sheet().conclusion.decision.state === 'settled';
 
   const add = async (reading: Reading) => {
@@ -109,21 +111,23 @@ function OpenedSheet() {
         </div>
       </Show>
       <div class="sheet-more stack">
-        <Fold title={t().loop.candidates}>
-          <Show when={sheet().conclusion.connections.length > 0}>
-            <ConnectionCandidates
+        <Show when={!nothingFits()}>
+          <Fold title={t().loop.candidates}>
+            <Show when={sheet().conclusion.connections.length > 0}>
+              <ConnectionCandidates
+                conclusion={sheet().conclusion}
+                readings={sheet().readings}
+                tables={tables() ?? null}
+              />
+            </Show>
+            <ThreadCandidates
               conclusion={sheet().conclusion}
+              measurement={sheet().measurement}
               readings={sheet().readings}
               tables={tables() ?? null}
             />
-          </Show>
-          <ThreadCandidates
-            conclusion={sheet().conclusion}
-            measurement={sheet().measurement}
-            readings={sheet().readings}
-            tables={tables() ?? null}
-          />
-        </Fold>
+          </Fold>
+        </Show>
         <Show when={settled()}>
           <details class="panel">
             <summary>{t().identification.addReading}</summary>

@@ -1,18 +1,17 @@
 import type { PictureLabel } from '../../handover/picture-label';
 import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
+import { connectionTitle } from '../identification/connection-words';
 import { headline } from '../identification/headline';
 import { readingText } from '../identification/reading-text';
 import { loadTables } from '../identification/table-rows';
 import { dateTime, number, plusMinus } from '../language/format';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
-import { threadName } from '../result/end-words';
-import { settledEnd } from '../result/settled-end';
 import { notify } from '../shell/notices';
 import { wearLines } from '../wear/wear-print';
 import { saveFile, shareFile } from '../widgets/save-file';
 import { dimensionWords } from '../widgets/ThreadPicture';
-import { connectionWords, nameOf, type Sheet, type SheetWithPhotos } from '../work/open-sheet';
+import { nameOf, type Sheet, type SheetWithPhotos } from '../work/open-sheet';
 import { uprightPhoto } from '../work/photo-bytes';
 import { change, openSheet } from '../work/sheets';
 
@@ -81,12 +80,12 @@ export async function labelOf(sheet: Sheet): Promise<PictureLabel> {
   const words = t().loop;
   const stamp = stampOf(sheet);
   const held = whatHolds(sheet);
-  const end = settledEnd(sheet, await loadTables());
+  const row = held.connection && (await loadTables()).rows(held.connection, held.thread)[0];
   const { measurement: m, counter } = sheet;
   const what = [
-    held.thread && threadName(held.thread, held.hand),
-    held.connection && connectionWords(held.connection),
-    end && tradeName(end.row.tradeName),
+    held.thread,
+    held.connection && connectionTitle(held.connection),
+    row && tradeName(row.tradeName),
   ].filter((part) => part);
   const heading = what.length > 0 ? String(what[0]) : headline(sheet.conclusion);
   const before = sheet.earlier.at(-1);

@@ -27,7 +27,6 @@ describe('what holds', async () => {
     expect(whatHolds(judged(sheet, {}))).toMatchObject({ thread, by: 'evidence' });
     expect(whatHolds(judged(sheet, { identified: other }))).toMatchObject({
       thread: 'M22x1.5',
-      hand: null,
       by: 'counter',
     });
   });
