@@ -115,7 +115,7 @@ export const en = {
       },
       'no-thread': {
         what: 'The card is there, but no thread was found in its window.',
-        todo: 'Lay the fitting flat in the window with the thread free; if it hardly shows, use the other field of the card (light or dark).',
+        todo: 'Lay the fitting flat in the window with the thread free; if it is hard to see, use the other field of the card (light or dark).',
       },
       'too-few-turns': {
         what: 'Too few turns of the thread can be seen.',

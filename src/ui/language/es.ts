@@ -114,7 +114,7 @@ export const es: Dictionary = {
       },
       'no-thread': {
         what: 'La tarjeta está, pero no se ha encontrado rosca en su ventana.',
-        todo: 'Ponga el racor plano en la ventana con la rosca libre; si apenas se ve, use el otro campo de la tarjeta (claro u oscuro).',
+        todo: 'Ponga el racor plano en la ventana con la rosca libre; si cuesta verla, use el otro campo de la tarjeta (claro u oscuro).',
       },
       'too-few-turns': {
         what: 'Se ven muy pocos hilos de la rosca.',
