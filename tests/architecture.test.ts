@@ -50,7 +50,7 @@ const mayImport: Record<string, readonly string[]> = {
   standards: ['quantity'],
   vision: ['quantity'],
   journey: ['vision', 'standards', 'scale-card', 'quantity'],
-  drawer: ['journey', 'handover', 'quantity'],
+  drawer: ['journey', 'handover', 'standards', 'quantity'],
   handover: ['journey', 'standards', 'scale-card', 'quantity'],
   offline: [],
   worker: ['journey', 'vision', 'scale-card', 'quantity'],

@@ -17,7 +17,7 @@ export function identificationJson(
   const major = resolved
     ? { majorDiameterMm, correlation }
     : { majorDiameterMm: null, correlation: null };
-  const { threads, connections, decision, contradictions, end } = conclusion;
+  const { threads, connections, decision, contradictions, end, nearest } = conclusion;
   const { turns, hand, starts, noseHalfAngleDeg, budget } = measurement;
   return {
     photo,
@@ -28,6 +28,9 @@ export function identificationJson(
     threads,
     connections,
     decision,
+    /** Which way the thread winds, readings included; `thread.hand` is the photo's alone. */
+    hand: conclusion.hand,
+    nearest,
     contradictions,
     ...(expected && { wear: wearJson(expected, identification) }),
     budget,

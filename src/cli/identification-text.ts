@@ -1,12 +1,11 @@
 import type { ThreadMeasurement } from '../journey/5-measurement/thread-measurement';
+import type { ConnectionEnd } from '../journey/6-candidates/candidate';
 import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
 import type { Estimate } from '../quantity/estimate';
-import { connections as listed } from '../standards/connections/connections';
-import { type ConnectionName, rowsOf } from '../standards/connections/find-connection';
-import { notesOn } from '../standards/families';
-import { confusions, screwsOnButMustNot } from '../standards/look-alikes';
-import { threads as allThreads } from '../standards/threads';
+import { rowsOf } from '../standards/connections/find-rows';
+import { familyOf } from '../standards/families';
+import { neverJoin } from '../standards/never-join';
 
 /** A photo's answer as a person reads it in a terminal. */
 export function identificationText(photo: string, identification: Identification): string {
@@ -47,58 +46,62 @@ function withInterval({ value, u }: Estimate, decimals: number, unit: string): s
   return `${value.toFixed(decimals)} ± ${(1.96 * u).toFixed(decimals)} ${unit}`;
 }
 
-export function conclusionText({ threads, connections, decision }: Conclusion): string {
+export function conclusionText(conclusion: Conclusion): string {
+  const { threads, connections, decision, hand, nearest } = conclusion;
   const likely = (probability: number) => probability >= 0.01;
   const percent = (probability: number) => `${(100 * probability).toFixed(1).padStart(5)} %`;
-  const lines = [
-    ...threads
-      .filter((thread) => likely(thread.probability))
-      .map(
-        (t) =>
-          `  ${percent(t.probability)}  ${t.system ? t.designation : 'none of the listed threads'}`,
-      ),
-    ...connections
-      .filter((connection) => likely(connection.probability))
-      .map((c) => `  ${percent(c.probability)}  ${c.family}, size ${c.size}`),
-  ];
-  const { connection } = decision;
+  // Shares among threads of which none fits say nothing.
+  const lines = nearest
+    ? []
+    : [
+        ...threads
+          .filter((thread) => likely(thread.probability))
+          .map(
+            (t) =>
+              `  ${percent(t.probability)}  ${t.system ? t.designation : 'none of the listed threads'}`,
+          ),
+        ...connections
+          .filter((connection) => likely(connection.probability))
+          .map((c) => `  ${percent(c.probability)}  ${connectionWords(c)}`),
+      ];
+  const { connection, missing, thread } = decision;
   return `${[
     ...lines,
     `  → ${decisionText(decision)}`,
-    ...(decision.hand === 'left'
-      ? ['    LEFT-HAND THREAD (LH): no right-hand part fits; order it as LH.']
-      : []),
-    ...(connection ? connectionLines({ ...connection, thread: decision.thread }) : []),
+    ...(nearest ? [`    ${nearestText(nearest)}`] : []),
+    ...(missing ? [`    nothing at hand would settle it; ${missing.reading} would`] : []),
+    ...(hand === 'left' ? ['    LEFT-HAND thread: no ordinary part of this size fits.'] : []),
+    ...(connection ? connectionLines(connection, thread) : []),
   ].join('\n')}\n`;
 }
 
+function nearestText({ thread, end, offMm }: NonNullable<Conclusion['nearest']>): string {
+  const way = offMm > 0 ? 'large' : 'small';
+  return `nothing fits; the nearest is ${thread}, ${Math.abs(offMm).toFixed(1)} mm too ${way} for a ${end}`;
+}
+
+/** 'ISO 1179, size 1/2, male, stud, form E' */
+function connectionWords({ family, size, end, endTypes, form }: ConnectionEnd): string {
+  const made = endTypes.map((type) => type.replace('-', ' ')).join(' or ');
+  return [family, `size ${size}`, end, made, form && `form ${form}`].filter(Boolean).join(', ');
+}
+
 /** What the standards and common practice hold of a settled connection, and what merely screws on. */
-function connectionLines(name: ConnectionName & Pick<Conclusion['decision'], 'thread'>): string[] {
-  const [own] = rowsOf(name, listed);
-  const alike = own?.thread ? (confusions(allThreads, listed).get(own.thread) ?? []) : [];
-  const intruders = own ? screwsOnButMustNot(own, listed) : [];
-  const names = [...new Set(intruders.map((c) => `${c.family} ${c.size}`))];
+function connectionLines(connection: ConnectionEnd, thread: string | null): string[] {
+  const never = rowsOf(connection, thread).map(neverJoin);
+  const same = [...new Set(never.flatMap((n) => n.sameThread))];
+  const near = [...new Set(never.flatMap((n) => n.nearThreads))];
   return [
-    ...(own ? notesOn(own).map((note) => `    ${note.en}`) : []),
-    ...(names.length > 0 ? [`    Screws on, and must not be joined: ${names.join(', ')}.`] : []),
-    ...(alike.length > 0 ? [`    Looks alike, never force together: ${alike.join(', ')}.`] : []),
-    ...(/ NPTF?$/.test(own?.thread ?? '')
-      ? ['    NPT and NPTF cannot be told apart by measuring: see the marks.']
-      : []),
+    ...(familyOf(connection.family)?.notes.map((note) => `    ${note.en}`) ?? []),
+    ...(same.length > 0 ? [`    Screws on, and must not be joined: ${same.join(', ')}.`] : []),
+    ...(near.length > 0 ? [`    Starts to screw on, and must not: ${near.join(', ')}.`] : []),
   ];
 }
 
-function connectionName({ family, size, end, endType, form }: DecidedConnection): string {
-  const rest = [end, endType?.replace('-', ' '), form && `form ${form}`].filter(Boolean);
-  return rest.length > 0 ? `${family} ${size} (${rest.join(', ')})` : `${family} ${size}`;
-}
-
-type DecidedConnection = NonNullable<Conclusion['decision']['connection']>;
-
-function decisionText({ state, thread, connection, hand, ask }: Conclusion['decision']): string {
+function decisionText({ state, thread, connection, ask }: Conclusion['decision']): string {
   const settled = [
-    ...(thread ? [hand === 'left' ? `${thread}-LH` : thread] : []),
-    ...(connection ? [connectionName(connection)] : []),
+    ...(thread ? [thread] : []),
+    ...(connection ? [connectionWords(connection)] : []),
   ].join(', ');
   if (state === 'unlisted') return 'measured, but no listed thread is like this';
   if (state === 'settled') return `settled: ${settled}. Confirm with a gauge before pressurising.`;

@@ -2,12 +2,14 @@ import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { z } from 'zod';
 import type { ThreadMeasurement } from '../journey/5-measurement/thread-measurement';
-import { conclude } from '../journey/7-next-reading/conclude';
+import { regions, trades } from '../journey/6-candidates/priors';
+import { type ConcludeOptions, conclude } from '../journey/7-next-reading/conclude';
+import { allTools } from '../journey/7-next-reading/tools';
 import { pathFrom, readingsFrom, runCommand, UsageError } from './arguments';
 import { conclusionText } from './identification-text';
 
 const usage =
-  'npm run --silent identify -- [--json] (--batch CASES.jsonl | --reading KIND=VALUE …)';
+  'npm run --silent identify -- [--json] (--batch CASES.jsonl | --reading KIND=VALUE …)\n       [--at-hand TOOL,TOOL…] [--region REGION] [--trade TRADE]';
 
 async function main(): Promise<number> {
   const { values } = parseArgs({
@@ -15,19 +17,48 @@ async function main(): Promise<number> {
       json: { type: 'boolean', default: false },
       batch: { type: 'string' },
       reading: { type: 'string', multiple: true },
+      'at-hand': { type: 'string' },
+      region: { type: 'string' },
+      trade: { type: 'string' },
     },
   });
   const extra = readingsFrom(values.reading ?? []);
   if (values.batch === undefined && extra.length === 0) {
     throw new UsageError('Give cases with --batch, or readings with --reading.');
   }
+  const options = concludeOptions(values);
   const cases =
     values.batch === undefined ? [{ measurement: null, readings: [] }] : readCases(values.batch);
   for (const { measurement, readings } of cases) {
-    const conclusion = conclude(measurement, [...readings, ...extra]);
+    const conclusion = conclude(measurement, [...readings, ...extra], options);
     console.log(values.json ? JSON.stringify(conclusion) : conclusionText(conclusion));
   }
   return 0;
+}
+
+/** What lies on the bench and what the part is off, as one of the known words each. */
+function concludeOptions(values: {
+  readonly 'at-hand'?: string | undefined;
+  readonly region?: string | undefined;
+  readonly trade?: string | undefined;
+}): ConcludeOptions {
+  const one = <T extends string>(known: readonly T[], word: string, option: string): T => {
+    const found = known.find((name) => name === word.trim());
+    if (found) return found;
+    throw new UsageError(`Give --${option} as one of ${known.join(', ')}.`);
+  };
+  const { region, trade } = values;
+  const tools = values['at-hand'];
+  return {
+    ...(tools !== undefined && {
+      atHand: tools
+        .split(',')
+        .filter((name) => name.trim() !== '')
+        .map((name) => one(allTools, name, 'at-hand')),
+    }),
+    ...(region !== undefined && { region: one(regions, region, 'region') }),
+    ...(trade !== undefined && { trade: one(trades, trade, 'trade') }),
+  };
 }
 
 function readCases(path: string) {

@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { aliasesOf } from '../standards/aliases';
 import type { Connection } from '../standards/connections/connection';
 import { connections } from '../standards/connections/connections';
 import type { Thread } from '../standards/thread';
@@ -24,10 +25,11 @@ function threadRow(thread: Thread) {
   };
 }
 
-/** `tubeOd` in mm; a hose end gives its bore instead. */
+/** `tubeOd` in mm; a hose end gives its bore instead. `metricTubeOdMm` is the first of several. */
 function connectionRow(connection: Connection) {
   const { tubeOdMm, ...rest } = connection;
-  return { ...rest, tubeOd: tubeOdMm };
+  const metricTubeOdMm = rest.metricTubesMm[0] ?? null;
+  return { ...rest, tubeOd: tubeOdMm, metricTubeOdMm, aliases: aliasesOf(connection) };
 }
 
 type Tables = {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { conclusionSchema, counterSchema, type Sheet } from '../journey/8-sheet/sheet-schema';
+import { aliasesOf } from '../standards/aliases';
 
 /** One line of the drawer's list, derived from its sheet whenever that is kept. Another version may
  *  have written it: what does not fit is derived anew. */
@@ -34,7 +35,9 @@ export function drawerEntry(
   size: Pick<DrawerEntry, 'sheetBytes' | 'photoBytes'>,
 ): DrawerEntry {
   const { state, thread, connection } = sheet.conclusion.decision;
-  const likeliest = sheet.conclusion.threads.find((candidate) => candidate.system !== null);
+  const { threads, nearest } = sheet.conclusion;
+  // Where no thread fits, the likeliest is none.
+  const likeliest = nearest ? null : threads.find((candidate) => candidate.system !== null);
   return {
     id: sheet.id,
     createdAt: sheet.createdAt,
@@ -64,6 +67,7 @@ export function entryMatches(entry: DrawerEntry, search: string): boolean {
     entry.likeliestThread,
     entry.usedThread,
     connection && `${connection.family} ${connection.size}`,
+    ...(connection ? aliasesOf(connection) : []),
     ...entry.parts,
     entry.createdAt.slice(0, 10),
   ]

@@ -73,14 +73,14 @@ export const codedSchema = z.object({
   c: z.object({
     t: z.array(z.array(z.unknown()).max(5)).max(20),
     c: z.array(z.tuple([z.string().max(120), z.string().max(120), number])).max(20),
-    /** End, kind of end, form and seat of each connection; readers that do not know it drop it. */
-    v: z
-      .array(z.array(z.string().max(120).nullable()).length(4))
-      .max(20)
-      .optional(),
     d: z.unknown(),
     /** Which end. */
     e: z.enum(['male', 'female']).optional(),
+    /** Gender, form and make of each connection, in their order; which way the thread winds; the
+     *  nearest thread. Later than the rest, and dropped by readers that do not know them. */
+    w: z.array(z.array(z.unknown()).max(3)).max(20).optional(),
+    h: z.enum(['right', 'left']).optional(),
+    n: z.unknown().optional(),
     /** Contradictions. */
     x: z.array(z.unknown()).max(101).optional(),
   }),
@@ -120,7 +120,8 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
   const brief = detail === 'short-text' || detail === 'numbers';
   const text = (value: string, short: number) => (brief ? value.slice(0, short) : value);
   const drawn = detail === 'all' || detail === 'no-crests';
-  const { decision, contradictions, end } = sheet.conclusion;
+  const { decision, contradictions, end, hand, nearest, connections } = sheet.conclusion;
+  const shownConnections = connections.slice(0, brief ? 3 : 8);
   const { ask } = decision;
   return {
     v: 1,
@@ -150,10 +151,10 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
                 digits(c.probability, 4),
               ],
         ),
-      c: sheet.conclusion.connections
-        .slice(0, brief ? 3 : 8)
-        .map((c) => [c.family, c.size, digits(c.probability, 4)]),
-      ...given('v', brief ? undefined : sheet.conclusion.connections.slice(0, 8).map(variantOf)),
+      c: shownConnections.map((c) => [c.family, c.size, digits(c.probability, 4)]),
+      w: shownConnections.map((c) => [c.end, c.form, c.endTypes]),
+      ...given('h', hand),
+      ...given('n', nearest),
       // What each outcome would mean is worked out again from the numbers.
       d: { ...decision, ask: ask && { ...ask, why: text(ask.why, 120), fits: undefined } },
       ...given('e', end),
@@ -250,12 +251,14 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
             },
       ),
       connections: coded.c.c.map(([family, size, probability], i) => {
-        const [end = null, endType = null, form = null, seat = null] = coded.c.v?.[i] ?? [];
-        return { family, size, end, endType, form, seat, probability };
+        const [end = null, form = null, endTypes = []] = coded.c.w?.[i] ?? [];
+        return { family, size, probability, end, form, endTypes };
       }),
       decision: coded.c.d,
       contradictions: coded.c.x ?? [],
       end: coded.c.e ?? null,
+      hand: coded.c.h ?? null,
+      nearest: coded.c.n ?? null,
     },
     counter: coded.k ?? null,
     handedOver: coded.j === 1,
@@ -264,15 +267,6 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
       : null,
   };
 }
-
-type CodedVariant = NonNullable<Coded['c']['v']>[number];
-
-const variantOf = (c: Sheet['conclusion']['connections'][number]): CodedVariant => [
-  c.end,
-  c.endType,
-  c.form,
-  c.seat,
-];
 
 function foldEarlier(one: EarlierMeasurement): NonNullable<Coded['y']>[number] {
   return [

@@ -30,6 +30,10 @@ const faceSeal = note('iso-8434-3');
 const flare37 = note('iso-8434-2');
 const flare45 = note('sae-j512');
 const inverted = note('sae-j512-inverted');
+const compression = note('sae-j512-compression');
+const cone24Gas = note('nf-e-48-050');
+const brake = note('iso-4038');
+const gauge = note('en-837-1');
 const inchStud = note('iso-11926');
 const metricStud = note('iso-6149');
 const flatMetric = note('iso-9974');
@@ -114,12 +118,71 @@ export const families: readonly Family[] = [
       inverted(
         'know',
         'standard',
-        'The male end is a nut that presses the flared tube against a cone at the bottom of the port.',
+        'The male end is a nut that presses the flared tube against a cone that stands up at the bottom of the port.',
       ),
       inverted(
         'mate',
         'common practice',
         'Flare, nut and port belong together: replace the tube end when its flare is marked.',
+      ),
+    ],
+  },
+  {
+    family: 'SAE J512 compression',
+    title: 'Compression fittings for automotive tubes',
+    notes: [
+      compression(
+        'know',
+        'standard',
+        'A nut presses a brass sleeve onto a plain tube; the body opens in a chamfer for the sleeve.',
+      ),
+      compression(
+        'mistaken',
+        'common practice',
+        'It is for low pressure: no substitute for a cutting ring or a flare.',
+      ),
+    ],
+  },
+  {
+    family: 'NF E 48-050',
+    title: '24° cone connectors for gas-pipe tubes, French series',
+    notes: [
+      cone24Gas(
+        'know',
+        'standard',
+        'The 24° cone of ISO 8434-1, for tubes of the old gas-pipe sizes and with 1.5 mm pitch throughout.',
+      ),
+      cone24Gas(
+        'mistaken',
+        'standard',
+        'M20x1.5 and M24x1.5 are also the heavy series of ISO 8434-1: measure the bore for the tube.',
+      ),
+    ],
+  },
+  {
+    family: 'ISO 4038',
+    title: 'Flared brake-line connections, metric',
+    notes: [
+      brake(
+        'know',
+        'standard',
+        'A tube nut on a flared brake line; the seat stands at the bottom of the port.',
+      ),
+      brake(
+        'mistaken',
+        'common practice',
+        'Two flares share the nut, a double flare and a bubble flare: the tube end must match the port.',
+      ),
+    ],
+  },
+  {
+    family: 'EN 837-1',
+    title: 'Pressure-gauge ends',
+    notes: [
+      gauge(
+        'know',
+        'standard',
+        'A straight thread with a short spigot at its tip; a washer seals at the bottom of the port.',
       ),
     ],
   },
@@ -251,6 +314,11 @@ export const families: readonly Family[] = [
     notes: [
       seat30('know', 'standard', 'The seat stands at 30° to the axis, outwards on the male end.'),
       seat30(
+        'hollow',
+        'common practice',
+        'Some male ends of the same standard have a hollow seat instead: look before you mate them.',
+      ),
+      seat30(
         'mistaken',
         'common practice',
         'Its angle is close to the 37° flare; the thread is a pipe or metric one.',
@@ -264,7 +332,12 @@ export const families: readonly Family[] = [
       taperR(
         'know',
         'standard',
-        'A 55° thread that tapers by 1 in 16; it seals in the thread, with sealant.',
+        'A 55° male thread that tapers by 1 in 16; it seals in a tapered (Rc) or parallel (Rp) female thread, with sealant.',
+      ),
+      taperR(
+        'never-g',
+        'standard',
+        'It never goes into a G port, which has the same thread and no limits to seal on.',
       ),
       taperR(
         'mistaken',
@@ -325,12 +398,4 @@ export const families: readonly Family[] = [
 
 export function familyOf(name: string): Family | null {
   return families.find(({ family }) => family === name) ?? null;
-}
-
-/** What there is to know of one end. An NPSM swivel shares its standard with the NPT taper, but
- *  nothing of how it seals. */
-export function notesOn(end: { readonly family: string; readonly form: string | null }): Note[] {
-  const ofSwivel = (n: Note) => n.key === 'family.asme-b1-20-1.swivel';
-  const notes = familyOf(end.family)?.notes ?? [];
-  return end.form === 'NPSM swivel' ? notes.filter(ofSwivel) : [...notes];
 }

@@ -4,7 +4,8 @@ import type { Thread } from './thread';
 
 /** Taper pipe threads, Whitworth form, 1:16. Major diameter at the gauge plane, gauge length with
  *  its tolerance, and useful length for the basic gauge length: ISO 7-1:1994 Table 1 (from
- *  memory); pitch and minor diameters by its formulas. */
+ *  memory); pitch and minor diameters by its formulas. Internal threads, Rc and Rp alike: 1 1/4
+ *  turns either way (1 1/2 from 2 1/2 up), a sixteenth of it on diameter; from memory. */
 const source = 'ISO 7-1:1994 Table 1 (from memory); diameters by its formulas';
 
 /** size, threads per inch, major at gauge plane, gauge length, ± tolerance of it, useful length */
@@ -32,6 +33,7 @@ export const rThreads: readonly Thread[] = sizes.map(
     const height = whitworthHeight * p;
     const minor = major - 2 * height;
     const half = gaugeTolerance / 16;
+    const halfInside = ((major > 70 ? 1.5 : 1.25) * p) / 16;
     return {
       system: 'R',
       designation: `R${size}`,
@@ -53,7 +55,7 @@ export const rThreads: readonly Thread[] = sizes.map(
       externalClass: 'ISO 7-1',
       internalClass: 'ISO 7-1',
       crests: { minMm: major - half, maxMm: major + half },
-      bore: { minMm: minor - half, maxMm: minor + half },
+      bore: { minMm: minor - halfInside, maxMm: minor + halfInside },
       source,
       separable: true,
     };

@@ -15,9 +15,13 @@ export const threads: readonly Thread[] = [
 
 const byDesignation = new Map(threads.map((t) => [t.designation, t]));
 
-/** By designation as the tables write it ('11/16-16 UN'), or null. */
+/** What a left-hand thread carries behind its designation (ISO 965-1, ISO 228-1, ASME B1.1). */
+export const leftHandSuffix = ' LH';
+
+/** By designation as the tables write it ('11/16-16 UN'), or null. A left-hand thread has the
+ *  dimensions of the right-hand one. */
 export function findThread(designation: string): Thread | null {
-  return byDesignation.get(designation) ?? null;
+  return byDesignation.get(designation.replace(leftHandSuffix, '')) ?? null;
 }
 
 /** As a table writes it without the series: '11/16-16', and throws on a typing error in a table. */

@@ -73,11 +73,14 @@ const constantPitch: readonly (readonly [number, number, number, number])[] = [
 /** Special combinations that fittings use. */
 const special: readonly (readonly [string, number])[] = [
   ['7/16', 24],
+  ['1/2', 24],
   ['11/16', 18],
   ['3/4', 14],
   ['3/4', 18],
+  ['13/16', 18],
   ['7/8', 18],
   ['1', 14],
+  ['1', 18],
   ['1 1/16', 14],
 ];
 

@@ -81,19 +81,21 @@ function answer(over: {
       decision: {
         state: over.state ?? 'settled',
         thread: over.thread === undefined ? '11/16-16 UN' : over.thread,
-        connection: over.connection
-          ? { end: null, endType: null, form: null, seat: null, ...over.connection }
-          : null,
-        hand: null,
+        connection: over.connection ? { ...over.connection, ...openEnd } : null,
         ask: null,
+        missing: null,
       },
       contradictions: [],
       end: 'male',
+      hand: 'right',
+      nearest: null,
     },
     notes: [],
     timingsMs: { total: 600 },
   };
 }
+
+const openEnd = { end: 'male', form: null, endTypes: ['fixed'] } as const;
 
 const refused: Identification = {
   outcome: 'refused',

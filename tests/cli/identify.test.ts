@@ -116,3 +116,27 @@ test('the standards come as two lists with a source in every row', async () => {
   expect(threads.length).toBeGreaterThan(100);
   expect(connections.length).toBeGreaterThan(50);
 });
+
+test('what lies on the bench, and what the part is off, are given by their names', async () => {
+  const reading = ['--reading', 'caliper-od=18.9mm'];
+  const asked = async (tools: string) => {
+    const { out } = await runCommand('identify', '--json', '--at-hand', tools, ...reading);
+    const [answer] = jsonLines(out) as never as { decision: { ask: { reading: string } } }[];
+    return answer.decision.ask.reading;
+  };
+  expect(await asked('caliper,pitch-gauge')).toBe('pitch-gauge');
+  expect(await asked('caliper,rule')).toBe('turns-over');
+  const { code, err } = await runCommand('identify', '--at-hand', 'hammer', ...reading);
+  expect(code).not.toBe(0);
+  expect(err).toContain('seat-gauge');
+  expect((await runCommand('identify', '--region', 'moon', ...reading)).code).not.toBe(0);
+});
+
+test('where no thread fits, the nearest is named and no shares are given', async () => {
+  const { out } = await runCommand(
+    'identify',
+    ...['--reading', 'caliper-od=14.4mm', '--reading', 'pitch-gauge=1.5mm'],
+  );
+  expect(out).toContain('the nearest is M14x1.5, 0.4 mm too large for a male');
+  expect(out).not.toContain('%');
+});

@@ -84,7 +84,7 @@ onBothSizes(() => {
     await expect(sheet).toContainText('AS568-908');
     // A 37° flare nut of dash 8 has the same 3/4-16 thread, and does not seal.
     await expect(sheet.getByText('Never join with').locator('..')).toContainText('ISO 8434-2 -8');
-    await expect(sheet.locator('.result-steps li')).toHaveCount(4);
+    await expect(sheet.locator('.result-steps li')).toHaveCount(3);
     await expect(sheet.locator('.cautions li')).toHaveCount(5);
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'PDF' }).click();

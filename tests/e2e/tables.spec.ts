@@ -17,5 +17,10 @@ onBothSizes(() => {
     await page.getByRole('button', { name: 'Connections', exact: true }).click();
     await page.getByLabel('Search').fill('ISO 8434-3 -16');
     await expect(page.getByRole('row').nth(1)).toContainText('1 7/16-12');
+    // As the trade calls it (common practice).
+    await page.getByLabel('Search').fill('ORFS -16');
+    await expect(page.getByRole('row').nth(1)).toContainText('ISO 8434-3');
+    await page.getByLabel('Search').fill('JIC swivel');
+    await expect(page.getByRole('row').nth(1)).toContainText('ISO 8434-2');
   });
 });

@@ -106,18 +106,20 @@ test('a code from before the flash was told still opens as the same sheet', () =
   if (!coded.ok) throw new Error(coded.reason);
   const read = sheetFromCode(coded.value, { widthPx: 1280, heightPx: 960 });
   const now = throughCode(sheet);
-  // It named family and size alone, and said the hand with the numbers only.
-  const unsaid = { end: null, endType: null, form: null, seat: null };
-  const { decision, connections } = now.conclusion;
-  const conclusion = {
-    ...now.conclusion,
-    connections: connections.map((c) => ({ ...c, ...unsaid })),
-    decision: { ...decision, connection: { ...decision.connection!, ...unsaid }, hand: null },
+  // What such a code does not say of the end is open.
+  const { conclusion } = now;
+  const said = { end: null, form: null, endTypes: [] };
+  const then = {
+    ...conclusion,
+    connections: conclusion.connections.map((c) => ({ ...c, ...said })),
+    decision: {
+      ...conclusion.decision,
+      connection: { ...conclusion.decision.connection!, ...said },
+    },
+    hand: null,
   };
-  expect(read).toEqual({
-    ok: true,
-    value: { ...now, conclusion, id: '5b1c7a52-0d1c-4a55-9d8e-6f3f0c2b7a10' },
-  });
+  const value = { ...now, conclusion: then, id: '5b1c7a52-0d1c-4a55-9d8e-6f3f0c2b7a10' };
+  expect(read).toEqual({ ok: true, value });
   expect(now.shots[0]!.photo.flashFired).toBe(false);
 });
 

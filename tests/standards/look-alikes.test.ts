@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { connections } from '../../src/standards/connections/connections';
-import { lookAlikes, screwsOnButMustNot, sharedThreads } from '../../src/standards/look-alikes';
+import { lookAlikes, sharedThreads } from '../../src/standards/look-alikes';
 import { threads } from '../../src/standards/threads';
 
 const sharp = { pitch: 0.003, diameter: 0.003, scale: 0.003 };
@@ -45,13 +45,4 @@ test('one thread, several families: told apart by the seat, or by the tube', () 
   expect(find('ISO 8434-2 -4', 'ISO 11926 -4')).toBe('seat');
   expect(find('ISO 8434-1 12L', 'ISO 8434-1 10S')).toBe('tube-od');
   expect(male.every(({ separatedBy }) => separatedBy !== null)).toBe(true);
-});
-
-test('what also screws on is named, and the true mate is not', () => {
-  const own = connections.find(
-    (c) => c.family === 'ISO 8434-2' && c.size === '-4' && c.end === 'male',
-  )!;
-  const others = screwsOnButMustNot(own, connections).map((c) => `${c.family} ${c.size} ${c.end}`);
-  expect(others).toEqual(expect.arrayContaining(['SAE J512 -4 female', 'ISO 11926 -4 female']));
-  expect(others).not.toContain('ISO 8434-2 -4 female');
 });

@@ -3,6 +3,7 @@ import { connections } from '../../standards/connections/connections';
 import type { Thread } from '../../standards/thread';
 import { threads } from '../../standards/threads';
 import { type DiameterDensity, femaleDensity, maleDensity } from './diameter-density';
+import { flangeHeads } from './flange-heads';
 import {
   connectionPrior,
   endShare,
@@ -26,10 +27,16 @@ export interface Hypothesis {
   readonly uses: readonly Use[];
 }
 
-const cache = new Map<string, readonly Hypothesis[]>();
+const cache = new Map<string, Hypotheses>();
 const densities = new Map<string, DiameterDensity>();
 
-export function hypotheses(options: PriorOptions): readonly Hypothesis[] {
+export interface Hypotheses {
+  readonly threads: readonly Hypothesis[];
+  /** Flange heads: connections without a thread. */
+  readonly heads: readonly { readonly connection: Connection; readonly prior: number }[];
+}
+
+export function hypotheses(options: PriorOptions): Hypotheses {
   const key = `${options.region ?? ''}/${options.trade ?? ''}`;
   const cached = cache.get(key);
   if (cached) return cached;
@@ -38,7 +45,7 @@ export function hypotheses(options: PriorOptions): readonly Hypothesis[] {
   return built;
 }
 
-function build(options: PriorOptions): Hypothesis[] {
+function build(options: PriorOptions): Hypotheses {
   const carried = carriedBy();
   const matched = threads.filter((t) => t.separable);
   const ends = ['male', 'female'] as const;
@@ -57,17 +64,29 @@ function build(options: PriorOptions): Hypothesis[] {
       return [{ thread, end, density: densityOf(thread, end), uses }];
     }),
   );
-  const listedTotal = list.flatMap((h) => h.uses).reduce((sum, u) => sum + u.prior, 0);
-  return list.map((h) => {
+  const heads = flangeHeads.map((c) => ({
+    connection: c,
+    prior: endShare.male * connectionPrior(c, options),
+  }));
+  const listedTotal = [...list.flatMap((h) => h.uses), ...heads].reduce(
+    (sum, u) => sum + u.prior,
+    0,
+  );
+  const share = (prior: number) => (prior / listedTotal) * (1 - plainThreadShare);
+  const withPriors = list.map((h) => {
     const uses = h.uses.map((u) => ({
       connection: u.connection,
-      prior: (u.prior / listedTotal) * (1 - plainThreadShare),
+      prior: share(u.prior),
     }));
     const carriedHere = uses.reduce((sum, u) => sum + u.prior, 0);
     const asPlain = (plainThreadShare * endShare[h.end] * plainThreadPrior(h.thread)) / plainTotal;
     const other = carriedHere > 0 ? otherUseShare * carriedHere : asPlain;
     return { ...h, uses: [...uses, { connection: null, prior: other }] };
   });
+  return {
+    threads: withPriors,
+    heads: heads.map(({ connection, prior }) => ({ connection, prior: share(prior) })),
+  };
 }
 
 function carriedBy(): Map<string, Connection[]> {

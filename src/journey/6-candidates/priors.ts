@@ -2,29 +2,44 @@ import * as portable from '../../quantity/portable-math';
 import type { Connection } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
 
+export const regions = ['anywhere', 'north-america', 'europe', 'east-asia'] as const;
+export const trades = ['any', 'mobile-hydraulics', 'automotive'] as const;
+
 /** Everything believed before a measurement, in one place. A photo is sent when someone is in
  *  doubt, and the rare ones are overrepresented among the doubtful: so every listed connection
  *  starts equal, but for what the user says of region and trade. Shares are judgement (common
  *  practice), not statistics. Stage 7 settles nothing that a flat prior would leave open, so none
  *  of them can decide alone. */
 export interface PriorOptions {
-  readonly region?: 'anywhere' | 'north-america' | 'europe' | 'east-asia';
-  readonly trade?: 'any' | 'mobile-hydraulics' | 'automotive';
+  readonly region?: (typeof regions)[number];
+  readonly trade?: (typeof trades)[number];
 }
 
 /** Families that a region or trade meets more often. */
 const regional: Record<NonNullable<PriorOptions['region']>, readonly string[]> = {
   anywhere: [],
   'north-america': ['ISO 8434-2', 'ISO 8434-3', 'ISO 11926', 'ASME B1.20.1', 'SAE J512'],
-  europe: ['ISO 8434-1', 'ISO 1179', 'ISO 8434-6', 'ISO 6149', 'ISO 7-1', 'ISO 9974', 'DIN 7631'],
+  europe: [
+    'ISO 8434-1',
+    'NF E 48-050',
+    'ISO 1179',
+    'ISO 8434-6',
+    'ISO 6149',
+    'ISO 7-1',
+    'ISO 9974',
+    'DIN 7631',
+  ],
   'east-asia': ['JIS B 8363', 'ISO 7-1', 'ISO 1179'],
 };
 
 const ofTrade: Record<NonNullable<PriorOptions['trade']>, readonly string[]> = {
   any: [],
   'mobile-hydraulics': ['ISO 8434-3', 'ISO 8434-2', 'ISO 11926', 'ISO 6149', 'ISO 8434-1'],
-  automotive: ['SAE J512', 'SAE J512 inverted'],
+  automotive: ['SAE J512', 'SAE J512 inverted', 'SAE J512 compression', 'ISO 4038'],
 };
+
+/** Nobody asks what a pressure gauge is, and few brake lines lie on a parts desk. */
+const seldom: Readonly<Record<string, number>> = { 'EN 837-1': 0.2, 'ISO 4038': 0.3 };
 
 /** How much a region or trade may tip a family: twice each, no more. */
 const tip = 2;
@@ -32,7 +47,7 @@ const tip = 2;
 /** Of one connection end, its variants together. */
 export function connectionPrior(connection: Connection, options: PriorOptions): number {
   const { family } = connection;
-  let share = formShare(connection);
+  let share = formShare(connection) * (seldom[family] ?? 1);
   if (regional[options.region ?? 'anywhere'].includes(family)) share *= tip;
   if (ofTrade[options.trade ?? 'any'].includes(family)) share *= tip;
   return share;

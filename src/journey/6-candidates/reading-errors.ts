@@ -1,8 +1,8 @@
 import { erf } from '../../quantity/erf';
 import { mmPerInch } from '../../quantity/length';
 import * as portable from '../../quantity/portable-math';
-import type { Reading, Seat } from './reading';
-import { seats } from './reading';
+import type { GaugedCone, Mark, Reading, Seat } from './reading';
+import { gaugedCones, seats } from './reading';
 
 /** How readings go wrong. Every reading has a misread share: the value is then anything, so no
  *  single reading decides alone. A repeated reading of one kind repeats its mistakes, and counts
@@ -18,6 +18,9 @@ export const lengthUmm = {
   'caliper-id': 0.08,
   'rule-od': 0.35,
   'tube-od': 0.06,
+  // Heads are made to a quarter of a millimetre, and bolts are sighted from hole to hole.
+  'flange-thickness': 0.15,
+  'bolt-spacing': 0.4,
 } as const;
 
 export type LengthKind = keyof typeof lengthUmm;
@@ -101,31 +104,85 @@ export function closestBladeIndex(pitchMm: number): number {
   return blades.indexOf(closestBlade(pitchMm));
 }
 
-/** Seats that look alike. By eye the angle of an outside cone is a guess (common practice: 37° and
- *  45° are told apart with a seat gauge); an inside cone of 24° is seldom taken for one of 60°. */
-const alike: readonly { readonly seats: readonly Seat[]; readonly takenByEye: number }[] = [
-  { seats: ['cone-37', 'cone-45', 'cone-30'], takenByEye: 0.2 },
-  { seats: ['cone-24', 'cone-60'], takenByEye: 0.03 },
-  { seats: ['flat-face-o-ring', 'flat-washer-face', 'o-ring-at-hex'], takenByEye: 0 },
+/** Seats that look alike, and how often one is taken for another by eye (judgement): 7° and 8° lie
+ *  between the flares; an inside cone of 24° is seldom taken for one of 60°. */
+const alike: readonly { readonly seats: readonly Seat[]; readonly taken: number }[] = [
+  { seats: ['cone-30', 'cone-37', 'cone-45'], taken: 0.2 },
+  { seats: ['cone-24', 'cone-60'], taken: 0.005 },
+  { seats: ['flat-face-o-ring', 'flat-washer-face', 'o-ring-at-hex'], taken: 0 },
 ];
 /** How much seldomer two seats that look nothing like each other are mistaken (judgement). */
 const unlikeShare = 0.2;
 
-/** Chance of calling `seen` when the end shows `shown`. */
-export function seatChance(seen: Seat, shown: Seat, misread: number, byEye = false): number {
-  if (seen !== shown) return mistakenSeat(seen, shown, misread, byEye);
-  return (
-    1 -
-    seats.reduce((sum, s) => sum + (s === shown ? 0 : mistakenSeat(s, shown, misread, byEye)), 0)
-  );
+/** Chance of calling `seen`, by eye, when the end shows `shown`. */
+export function seatChance(seen: Seat, shown: Seat, misread: number): number {
+  if (seen !== shown) return mistakenSeat(seen, shown, misread);
+  return 1 - seats.reduce((sum, s) => sum + (s === shown ? 0 : mistakenSeat(s, shown, misread)), 0);
 }
 
-function mistakenSeat(seen: Seat, shown: Seat, misread: number, byEye: boolean): number {
-  const group = alike.find((g) => g.seats.includes(seen) && g.seats.includes(shown));
+function mistakenSeat(seen: Seat, shown: Seat, misread: number): number {
   const stray = misread / (seats.length - 1);
+  const group = alike.find((g) => g.seats.includes(seen) && g.seats.includes(shown));
+  if (group) return stray + (1 - misread) * group.taken;
   // 'none' is what one calls a seat that one does not see.
-  if (!group) return seen === 'none' || shown === 'none' ? stray : unlikeShare * stray;
-  return stray + (byEye ? (1 - misread) * group.takenByEye : 0);
+  return seen === 'none' || shown === 'none' ? stray : unlikeShare * stray;
+}
+
+/** Chance of a seat gauge's blade sitting on what the end shows. */
+export function gaugedConeChance(called: GaugedCone, shown: Seat, misread: number): number {
+  const others = gaugedCones.length - 1;
+  const only = (right: GaugedCone, share: number) =>
+    called === right ? share : (1 - share) / others;
+  // The inverted flare's own 42° passes for the next blade, or for none.
+  if (shown === 'cone-inverted') {
+    return 0.5 * only('cone-45', 1 - misread) + 0.5 * only('none', 1 - misread);
+  }
+  const right = gaugedCones.find((cone) => cone === shown);
+  // Where there is no cone, few lay a gauge and believe it.
+  return right ? only(right, 1 - misread) : only('none', 1 - misread / 2);
+}
+
+/** Few parts are marked; what is marked is seldom wrong (judgement). */
+const marked = { series: 0.4, other: 0.002 };
+
+/** Chance of finding a mark on a connection of this size's series. */
+export function markChance(mark: Mark, series: 'light' | 'heavy' | null): number {
+  if (mark === 'light' || mark === 'heavy') return mark === series ? marked.series : marked.other;
+  // Left hand and dryseal are marks of the thread, judged apart.
+  if (mark !== 'none') return marked.other;
+  return series === null ? 1 : 1 - marked.series;
+}
+
+/** One standard uncertainty of a length laid beside the crests, mm, and how often one turn too
+ *  many or too few is counted. */
+const turnsError = { uMm: 0.3, miscount: 0.03 };
+
+/** Density of a pitch got by counting `turns`, in mm of the length they cover. */
+export function turnsDensity(
+  overMm: number,
+  turns: number,
+  pitchMm: number,
+  stepMm: number,
+): number {
+  const at = (n: number) => lengthDensity(overMm, n * pitchMm, turnsError.uMm, stepMm);
+  const { miscount } = turnsError;
+  return (1 - 2 * miscount) * at(turns) + miscount * (at(turns - 1) + at(turns + 1));
+}
+
+/** Chance of calling crests rounded or flat: worn flats look round, and burrs make rounds flat. */
+export function crestFormChance(called: 'rounded' | 'flat', flankDeg: 55 | 60, misread: number) {
+  const right = 0.88 * (1 - misread) + misread / 2;
+  return (called === 'rounded') === (flankDeg === 55) ? right : 1 - right;
+}
+
+/** Density of a hex across its flats, mm, for a thread of this major diameter: weak, since bodies
+ *  and nuts of one thread come in several sizes (common practice). */
+export function hexDensity(hexMm: number, majorMm: number, end: 'male' | 'female'): number {
+  const usual = end === 'male' ? 1.22 : 1.3;
+  const spread = 0.2;
+  const z = portable.log(hexMm / (usual * majorMm)) / spread;
+  const bell = portable.exp(-0.5 * z * z) / (hexMm * spread * Math.sqrt(2 * Math.PI));
+  return 0.8 * bell + 0.2 * misreadLengthDensity(hexMm);
 }
 
 /** Chance of calling a thread tapered: short tapers look straight more often than the reverse. */
@@ -143,11 +200,5 @@ export function flankChance(called: 55 | 60, flankDeg: 55 | 60, misread: number)
 }
 
 export function occurrences(readings: readonly Reading[]): number[] {
-  return readings.map((r, i) => readings.slice(0, i).filter((q) => sameLook(q, r)).length);
-}
-
-/** A gauge on the seat is another look than the eye. */
-function sameLook(a: Reading, b: Reading): boolean {
-  if (a.kind !== b.kind) return false;
-  return a.kind !== 'seat' || b.kind !== 'seat' || Boolean(a.byEye) === Boolean(b.byEye);
+  return readings.map((r, i) => readings.slice(0, i).filter((q) => q.kind === r.kind).length);
 }

@@ -1,14 +1,18 @@
-import type { Connection } from '../../standards/connections/connection';
-import { tubesOf } from '../../standards/connections/tubes';
+import { type Connection, takesTube } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
-import type { Reading, Seat } from './reading';
-import { seats } from './reading';
+import { anyConeAngle, coneAngleDeg, coneAngleDensity, coneAngleU } from './cone-angle';
+import type { EndType, Reading, Seat } from './reading';
+import { endTypes, seats } from './reading';
 import {
   bladeChances,
   closestBladeIndex,
+  crestFormChance,
   flankChance,
+  gaugedConeChance,
+  hexDensity,
   lengthDensity,
   lengthUmm,
+  markChance,
   misreadLengthDensity,
   misreadShare,
   occurrences,
@@ -16,6 +20,7 @@ import {
   resolutionMm,
   seatChance,
   taperChance,
+  turnsDensity,
 } from './reading-errors';
 
 /** One reading, ready to be weighed against many threads. */
@@ -45,11 +50,15 @@ export function readingModels(
       misread: i === misreadIndex ? 1 : share,
       scale: i === misreadIndex ? share : 1,
       lengthEnd: endOf(reading),
-      stepMm: 'mm' in reading && reading.mm !== null ? resolutionMm(reading.text) : 0,
+      stepMm: hasLength(reading) ? resolutionMm(reading.text) : 0,
       bladeChances: bladeTable(turns, i === misreadIndex ? 1 : share),
       blade: reading.kind === 'pitch-gauge' ? closestBladeIndex(reading.pitchMm) : -1,
     };
   });
+}
+
+function hasLength(reading: Reading): boolean {
+  return reading.kind === 'turns-over' || ('mm' in reading && reading.mm !== null);
 }
 
 function endOf(reading: Reading): 'male' | 'female' | null {
@@ -93,8 +102,17 @@ export function threadFactor(model: ReadingModel, thread: Thread, end: 'male' | 
   switch (reading.kind) {
     case 'pitch-gauge':
       return gaugeFactor(model, thread.pitchMm);
+    case 'turns-over':
+      return turnsFactor(model, thread.pitchMm);
     case 'flank':
       return model.scale * flankChance(reading.flankDeg, thread.flankAngleDeg, model.misread);
+    case 'crest-form':
+      return model.scale * crestFormChance(reading.crest, thread.flankAngleDeg, model.misread);
+    case 'hex':
+      return model.scale * hexDensity(reading.mm, thread.basicMajorMm, end);
+    case 'flange-thickness':
+    case 'bolt-spacing':
+      return model.scale * wrongEnd(reading.mm);
     case 'taper':
       return model.scale * taperChance(reading.taper, thread.taper, model.misread);
     case 'caliper-od':
@@ -115,6 +133,14 @@ export function gaugeFactor(model: ReadingModel, pitchMm: number): number {
   return model.scale * model.bladeChances(pitchMm)[model.blade]!;
 }
 
+export function turnsFactor(model: ReadingModel, pitchMm: number): number {
+  const { reading, misread } = model;
+  if (reading.kind !== 'turns-over') return 1;
+  const { overMm, turns } = reading;
+  const clean = misread < 1 ? turnsDensity(overMm, turns, pitchMm, model.stepMm) : 0;
+  return model.scale * ((1 - misread) * clean + misread * misreadLengthDensity(overMm));
+}
+
 /** Density of a diameter reading for crests at `diameterMm`; 1 where it is of the other end. */
 export function lengthOnPart(
   model: ReadingModel,
@@ -132,16 +158,33 @@ export function lengthOnPart(
 
 /** What a reading says of the connection that the thread carries. */
 export function useFactor(model: ReadingModel, connection: Connection | null): number {
-  const { reading } = model;
-  if (reading.kind === 'seat') {
-    return shownSeats(connection).reduce(
-      (sum, [shown, share]) =>
-        sum + share * seatChance(reading.seat, shown, model.misread, reading.byEye),
-      0,
-    );
+  const { reading, misread } = model;
+  switch (reading.kind) {
+    case 'seat':
+      return overShown(connection, (shown) => seatChance(reading.seat, shown, misread));
+    case 'seat-gauge':
+      return overShown(connection, (shown) => gaugedConeChance(reading.cone, shown, misread));
+    case 'cone-size': {
+      const { wideMm, narrowMm, overMm } = reading;
+      if (connection === null) return anyConeAngle;
+      if (connection.end === 'female') return misread * anyConeAngle;
+      const deg = coneAngleDeg(wideMm, narrowMm, overMm);
+      const u = coneAngleU(wideMm, narrowMm, overMm);
+      return overShown(connection, (shown) => coneAngleDensity(deg, u, shown, misread));
+    }
+    case 'end-type':
+      return endTypeChance(reading.type, connection, misread);
+    case 'marking':
+      return markChance(reading.mark, seriesOf(connection));
+    case 'tube-od':
+      return tubeDensity(model, reading.mm, connection);
+    default:
+      return 1;
   }
-  if (reading.kind === 'tube-od') return tubeDensity(model, reading.mm, connection);
-  return 1;
+}
+
+function overShown(connection: Connection | null, chance: (shown: Seat) => number): number {
+  return shownSeats(connection).reduce((sum, [shown, share]) => sum + share * chance(shown), 0);
 }
 
 const otherSeats: readonly (readonly [Seat, number])[] = seats.map((seat) => [
@@ -149,35 +192,102 @@ const otherSeats: readonly (readonly [Seat, number])[] = seats.map((seat) => [
   seat === 'none' ? 0.6 : seat === 'flat-washer-face' ? 0.16 : 0.24 / (seats.length - 2),
 ]);
 
+/** Ends whose looks vary (common practice): tapered male ends may carry a 60° chamfer inside for a
+ *  swivel; an inverted-flare nut ends in a slope or a round; a compression body opens in a chamfer
+ *  for its sleeve; a gauge end has a washer under its spigot. */
+const variedSeats: Readonly<Record<string, readonly (readonly [Seat, number])[]>> = {
+  'thread/male': [
+    ['none', 0.9],
+    ['cone-60', 0.1],
+  ],
+  'SAE J512 inverted/male': [
+    ['none', 0.55],
+    ['cone-inverted', 0.4],
+    ['cone-45', 0.05],
+  ],
+  'ISO 4038/male': [
+    ['none', 0.55],
+    ['cone-inverted', 0.4],
+    ['cone-45', 0.05],
+  ],
+  'SAE J512 compression/male': [
+    ['none', 0.55],
+    ['cone-24', 0.25],
+    ['cone-60', 0.2],
+  ],
+  'SAE J512 compression/female': [
+    ['none', 0.9],
+    ['flat-washer-face', 0.1],
+  ],
+  'EN 837-1/male': [
+    ['none', 0.97],
+    ['flat-washer-face', 0.03],
+  ],
+};
+
 const shownCache = new WeakMap<Connection, readonly (readonly [Seat, number])[]>();
 
-/** What an end shows, with shares. Tapered male ends may carry a 60° chamfer inside for a swivel;
- *  an inverted-flare nut ends in a slope (common practice). */
+/** What an end shows, with shares. */
 export function shownSeats(connection: Connection | null): readonly (readonly [Seat, number])[] {
   if (connection === null) return otherSeats;
   const known = shownCache.get(connection);
   if (known) return known;
-  const shown: readonly (readonly [Seat, number])[] =
-    connection.sealing === 'thread' && connection.end === 'male'
-      ? [
-          ['none', 0.94],
-          ['cone-60', 0.06],
-        ]
-      : connection.family === 'SAE J512 inverted' && connection.end === 'male'
-        ? [
-            ['none', 0.98],
-            ['cone-45', 0.02],
-          ]
-        : [[connection.seat, 1]];
+  const { family, sealing, end, seat } = connection;
+  const shown = variedSeats[`${sealing === 'thread' ? sealing : family}/${end}`] ?? [
+    [seat, 1] as const,
+  ];
   shownCache.set(connection, shown);
   return shown;
 }
 
-/** Of swivel ends whose tube was asked for: a hose end, which takes none. */
-export const hoseShare = 0.5;
+/** Names of ends are used loosely: what a row may be called, and anything else now and then. */
+const looseName = 0.03;
+
+export function endTypeChance(
+  called: EndType,
+  connection: Connection | null,
+  misread: number,
+): number {
+  if (connection === null) return 1 / endTypes.length;
+  const own = connection.endTypes;
+  const loose = Math.max(looseName, misread);
+  return own.includes(called)
+    ? (1 - loose) / own.length
+    : loose / (endTypes.length - own.length || 1);
+}
+
+export function seriesOf(connection: Connection | null): 'light' | 'heavy' | null {
+  if (connection?.family !== 'ISO 8434-1') return null;
+  return connection.size.endsWith('S') ? 'heavy' : 'light';
+}
+
+/** Tubes that an end takes, mm OD. */
+export function tubesOf(connection: Connection | null): readonly number[] {
+  if (connection === null || !takesTube(connection)) return [];
+  const { tubeOdMm, metricTubesMm } = connection;
+  return [...new Set(tubeOdMm === null ? metricTubesMm : [tubeOdMm, ...metricTubesMm])];
+}
+
+/** An inch end takes its own tube as often as all metric ones together. */
+export function tubeShare(mm: number, connection: Connection | null): number {
+  const others = tubesOf(connection).length - 1;
+  if (others === 0) return 1;
+  return mm === connection?.tubeOdMm ? 0.5 : 0.5 / others;
+}
 
 /** Someone measures a tube, or a bore, where the end takes none. */
 export const strayTubeShare = 0.05;
+/** Nuts sit on hoses as well as on tubes, and a flare or a flat face meets the tube's sleeve: that
+ *  such an end takes no tube says nothing against it. */
+const withoutTubeShare = 0.6;
+const takesTheTubeIn: ReadonlySet<string> = new Set(['cone-24', 'cone-inverted', 'none']);
+
+/** Chance of 'it takes no tube'. */
+export function noTubeChance(connection: Connection | null, misread: number): number {
+  if (tubesOf(connection).length === 0) return 1 - Math.max(strayTubeShare, misread / 2);
+  const isIn = connection !== null && takesTheTubeIn.has(connection.seat);
+  return isIn && !connection.endTypes.includes('swivel-nut') ? misread / 2 : withoutTubeShare;
+}
 
 function tubeDensity(
   model: ReadingModel,
@@ -185,17 +295,14 @@ function tubeDensity(
   connection: Connection | null,
 ): number {
   const tubes = tubesOf(connection);
-  const stray = Math.max(strayTubeShare, model.misread / 2);
-  // That a swivel takes no tube says nothing: nuts sit on tubes and on hoses.
-  if (mm === null) {
-    if (connection?.endType === 'swivel-nut' && tubes.length > 0) return hoseShare;
-    return tubes.length === 0 ? 1 - stray : model.misread / 2;
-  }
+  const none = noTubeChance(connection, model.misread);
+  if (mm === null) return none;
   const broad = misreadLengthDensity(mm);
-  if (tubes.length === 0) return stray * broad;
-  const clean =
-    tubes.reduce((sum, t) => sum + lengthDensity(mm, t, lengthUmm['tube-od'], model.stepMm), 0) /
-    tubes.length;
-  const withTube = connection?.endType === 'swivel-nut' ? 1 - hoseShare : 1;
-  return withTube * ((1 - model.misread) * clean + model.misread * broad);
+  if (tubes.length === 0) return (1 - none) * broad;
+  const clean = tubes.reduce(
+    (sum, t) =>
+      sum + tubeShare(t, connection) * lengthDensity(mm, t, lengthUmm['tube-od'], model.stepMm),
+    0,
+  );
+  return (1 - model.misread) * clean + model.misread * broad;
 }

@@ -10,6 +10,7 @@ import {
 import { unlistedShare, unlistedWithStandardPitch } from './priors';
 import {
   blades,
+  crestFormChance,
   flankChance,
   misreadLengthDensity,
   misreadShare,
@@ -20,6 +21,7 @@ import {
   isLength,
   lengthOnPart,
   type ReadingModel,
+  turnsFactor,
   useFactor,
 } from './reading-likelihood';
 
@@ -81,7 +83,7 @@ function overPitches(
       for (const model of models) term *= lengthOnPart(model, end, mm);
       sum += term;
     }
-    for (const model of models) sum *= gaugeFactor(model, pitchMm);
+    for (const model of models) sum *= gaugeFactor(model, pitchMm) * turnsFactor(model, pitchMm);
     return sum;
   };
   const standard =
@@ -92,14 +94,17 @@ function overPitches(
     const { value, u } = shape.pitchMm;
     for (const [pitchMm, weight] of nodes(value, u)) anyPitch += at(pitchMm) * weight;
   } else {
-    // Without a photo, only a gauge speaks of pitch: a sweep over the range will do.
-    const steps = models.some((m) => m.reading.kind === 'pitch-gauge') ? 48 : 1;
+    // Without a photo, only a reading speaks of pitch: a sweep over the range will do.
+    const steps = models.some(speaksOfPitch) ? 96 : 1;
     for (let i = 0; i < steps; i++) {
       anyPitch += at(0.3 * portable.exp((pitchOctaves * (i + 0.5)) / steps)) / steps;
     }
   }
   return unlistedWithStandardPitch * standard + (1 - unlistedWithStandardPitch) * anyPitch;
 }
+
+const speaksOfPitch = ({ reading: { kind } }: ReadingModel) =>
+  kind === 'pitch-gauge' || kind === 'turns-over';
 
 function isNear(pitchMm: number, shape: PhotoShape | null): boolean {
   return !shape || Math.abs(pitchMm - shape.pitchMm.value) < 40 * shape.pitchMm.u;
@@ -155,10 +160,26 @@ function otherFactor(model: ReadingModel): number {
         (unlistedParts.whitworth * flankChance(reading.flankDeg, 55, model.misread) +
           (1 - unlistedParts.whitworth) * flankChance(reading.flankDeg, 60, model.misread))
       );
+    case 'crest-form':
+      return (
+        model.scale *
+        (unlistedParts.whitworth * crestFormChance(reading.crest, 55, model.misread) +
+          (1 - unlistedParts.whitworth) * crestFormChance(reading.crest, 60, model.misread))
+      );
     case 'seat':
+    case 'seat-gauge':
+    case 'cone-size':
+    case 'end-type':
+    case 'marking':
     case 'tube-od':
       return model.scale * useFactor(model, null);
+    case 'hex':
+      return model.scale * misreadLengthDensity(reading.mm);
+    case 'flange-thickness':
+    case 'bolt-spacing':
+      return model.scale * misreadShare * misreadLengthDensity(reading.mm);
     case 'pitch-gauge':
+    case 'turns-over':
       return 1;
     default:
       return model.scale;

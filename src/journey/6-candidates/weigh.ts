@@ -1,5 +1,6 @@
 import type { Thread } from '../../standards/thread';
 import { atPlace, type DiameterDensity } from './diameter-density';
+import { headLikelihood } from './flange-heads';
 import { type Hypothesis, hypotheses, type Use } from './hypotheses';
 import {
   flankLikelihood,
@@ -42,6 +43,8 @@ export interface WeighedThread {
 /** Unnormalised: divide by `total`. */
 export interface Weighed {
   readonly threads: readonly WeighedThread[];
+  /** Ends without a thread. */
+  readonly heads: readonly WeighedUse[];
   readonly unlisted: Unlisted;
   readonly total: number;
 }
@@ -63,7 +66,8 @@ export function weigh(
   const lengths = models.filter((m) => m.lengthEnd !== null);
   const threads: WeighedThread[] = [];
   let total = 0;
-  for (const hypothesis of hypotheses(options)) {
+  const listed = hypotheses(options);
+  for (const hypothesis of listed.threads) {
     const likelihood = threadLikelihood(hypothesis, evidence.photo, shape, models, lengths);
     if (likelihood <= 0) continue;
     let weight = 0;
@@ -77,9 +81,16 @@ export function weigh(
     total += weight;
     threads.push({ hypothesis, weight, uses });
   }
+  const heads = evidence.photo
+    ? []
+    : listed.heads.map((use) => {
+        const likelihood = headLikelihood(use.connection, models);
+        return { use, likelihood, weight: likelihood * use.prior };
+      });
+  for (const { weight } of heads) total += weight;
   const unlisted = weighUnlisted(evidence.photo, shape, models);
   threads.sort((x, y) => y.weight - x.weight);
-  return { threads, unlisted, total: total + unlisted.weight };
+  return { threads, heads, unlisted, total: total + unlisted.weight };
 }
 
 function threadLikelihood(

@@ -16,16 +16,31 @@ export interface Agreement {
   readonly agreeing: number;
 }
 
+/** Weighed without a branch for being misread, or apart from the threads. */
+const unweighed: ReadonlySet<Reading['kind']> = new Set(['marking', 'hand', 'hex', 'cannot-tell']);
+
+const sayingLittle: ReadonlySet<Reading['kind']> = new Set([
+  'taper',
+  'flank',
+  'crest-form',
+  'end-type',
+  'marking',
+  'hand',
+  'hex',
+  'cannot-tell',
+]);
+
 /** Most threads would pass these: they cannot bear out one against another. */
 function saysLittle(reading: Reading): boolean {
-  if (reading.kind === 'taper' || reading.kind === 'flank') return true;
-  return reading.text === 'none';
+  return sayingLittle.has(reading.kind) || reading.text === 'none';
 }
 
 export function agreement(evidence: Evidence, options: PriorOptions, weighed: Weighed): Agreement {
   const contradictions: Contradiction[] = [];
   let agreeing = 0;
   evidence.readings.forEach((reading, index) => {
+    // These have no misread branch: they weigh little as they are.
+    if (unweighed.has(reading.kind)) return;
     const asMisread = weigh(evidence, options, index).total / weighed.total;
     if (asMisread > misreadLimit) {
       contradictions.push({ source: 'reading', index, text: `${reading.kind}=${reading.text}` });

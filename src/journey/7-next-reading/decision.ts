@@ -1,5 +1,10 @@
-import type { ConnectionCandidate, ThreadCandidate } from '../6-candidates/candidate';
-import type { ReadingKind } from '../6-candidates/reading';
+import type {
+  ConnectionCandidate,
+  ConnectionEnd,
+  ThreadCandidate,
+} from '../6-candidates/candidate';
+import type { AskableKind } from '../6-candidates/reading';
+import type { Tool } from './tools';
 
 /** Which candidates an outcome of the asked reading would speak for: the reason in a form that a
  *  page can put into any language. */
@@ -11,7 +16,7 @@ export interface Fit {
 }
 
 export interface Ask {
-  readonly reading: ReadingKind;
+  readonly reading: AskableKind;
   readonly why: string;
   readonly gainBits: number;
   readonly fits: readonly Fit[];
@@ -19,13 +24,12 @@ export interface Ask {
 
 export interface Decision {
   readonly state: 'settled' | 'needs-reading' | 'unlisted';
-  /** Designation, or null while open. */
+  /** Designation (a left-hand thread ends in ' LH'), or null while open. */
   readonly thread: string | null;
-  /** `end`, `endType`, `form` and `seat` are null while open. */
-  readonly connection: Omit<ConnectionCandidate, 'probability'> | null;
-  /** Left-hand threads carry LH behind their designation; null where nothing says. */
-  readonly hand: 'left' | 'right' | null;
+  readonly connection: ConnectionEnd | null;
   readonly ask: Ask | null;
+  /** Where nothing at hand would settle it: what would. */
+  readonly missing: { readonly reading: AskableKind; readonly tools: readonly Tool[] } | null;
 }
 
 /** A source that the rest of the evidence speaks against: 'photo' or the index of a reading.
@@ -33,6 +37,14 @@ export interface Decision {
 export type Contradiction =
   | { readonly source: 'photo' }
   | { readonly source: 'reading'; readonly index: number; readonly text: string };
+
+/** Measured well, and no listed thread has this diameter: the one that comes closest. */
+export interface Nearest {
+  readonly thread: string;
+  readonly end: 'male' | 'female';
+  /** From the nearest crest that a made part may have; positive: too large. */
+  readonly offMm: number;
+}
 
 /** Stages 6 and 7 together: what a measurement and the readings amount to. */
 export interface Conclusion {
@@ -43,4 +55,7 @@ export interface Conclusion {
   readonly contradictions: readonly Contradiction[];
   /** Which end this is, where the evidence says so. */
   readonly end: 'male' | 'female' | null;
+  /** Which way the thread winds, where anything says so. */
+  readonly hand: 'right' | 'left' | null;
+  readonly nearest: Nearest | null;
 }

@@ -1,14 +1,15 @@
 import * as portable from '../../quantity/portable-math';
 import type { Connection } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
-import type { ReadingKind } from '../6-candidates/reading';
+import { type AskableKind, askableKinds, type Seat } from '../6-candidates/reading';
 import type { Evidence, Weighed, WeighedThread } from '../6-candidates/weigh';
 import type { Ask } from './decision';
 import { type OutcomeTable, outcomeTable } from './outcomes';
 import { connectionKey } from './tally';
+import { readingEffort, type Tool } from './tools';
 import { explain } from './why';
 
-export type Tool = 'rule' | 'caliper' | 'pitch-gauge' | 'form-gauge' | 'seat-gauge';
+export type { Tool };
 
 /** One way things may be: a thread with one use. */
 export interface Scenario {
@@ -21,101 +22,208 @@ export interface Scenario {
   readonly label: number;
 }
 
-/** Tool and trouble of each reading, in units of one look at the part (judgement). */
-export const readingEffort: Record<
-  ReadingKind,
-  { readonly tool: Tool | null; readonly effort: number }
-> = {
-  seat: { tool: null, effort: 1 },
-  taper: { tool: null, effort: 1.1 },
-  'pitch-gauge': { tool: 'pitch-gauge', effort: 1.1 },
-  'caliper-od': { tool: 'caliper', effort: 1 },
-  'caliper-id': { tool: 'caliper', effort: 1.05 },
-  'rule-od': { tool: 'rule', effort: 1 },
-  'tube-od': { tool: 'caliper', effort: 2 },
-  flank: { tool: 'form-gauge', effort: 2 },
-};
-
-const leastGainBits = 0.001;
-const anyGainBits = 1e-5;
 const most = 40;
+
+/** A question whose answer is all but known is none; neither is one whose several answers mean the
+ *  same, as lengths and names of ends have them: those must narrow things by more, bits. */
+const known = 0.97;
+/** A look costs nothing, and bears out what the rest says. */
+const knownAtALook = 0.995;
+const leastGainBits = { sharp: 0.001, broad: 0.02 } as const;
+const isBroad: ReadonlySet<AskableKind> = new Set([
+  'caliper-od',
+  'caliper-id',
+  'rule-od',
+  'tube-od',
+  'end-type',
+  'marking',
+]);
 
 /** The reading with the most expected information per effort, or null when none would help. */
 export function nextReading(
   evidence: Evidence,
   options: { readonly atHand?: readonly Tool[] | undefined },
   weighed: Weighed,
-  /** Sources contradict each other: only a reading that can bear one out will do. */
-  disputed = false,
+  /** Sources contradict each other: only a reading that can bear one out will do, and first of all
+   *  those that are contradicted, once more. */
+  disputed: readonly AskableKind[] | null = null,
 ): Ask | null {
   const scenarios = scenariosOf(weighed);
   if (scenarios.length < 2) return null;
-  const gauge = !options.atHand || options.atHand.includes('seat-gauge');
-  // With a gauge at hand, a look at the seat by eye leaves the gauge still to be tried.
-  const times = (kind: ReadingKind) =>
-    evidence.readings.filter((r) => r.kind === kind && !(gauge && r.kind === 'seat' && r.byEye))
-      .length;
-  const allowed = (Object.keys(readingEffort) as ReadingKind[]).filter((kind) => {
-    if (disputed && (kind === 'taper' || kind === 'flank')) return false;
-    if (kind === 'rule-od' && !disputed && times('caliper-od') > 0) return false;
-    const { tool } = readingEffort[kind];
-    return tool === null || !options.atHand || options.atHand.includes(tool);
-  });
-  // Where nothing new would help, the same once more, by another hand or with more care.
-  const taken = [0, 1, 2].map((n) => allowed.filter((kind) => times(kind) === n));
-  let found: ReturnType<typeof bestOf> = null;
-  for (const kinds of taken) found ??= bestOf(kinds, evidence, scenarios, gauge, leastGainBits);
-  // Still open by a hair: better a reading that helps a little than none to ask for.
-  found ??= bestOf(taken.flat(), evidence, scenarios, gauge, anyGainBits);
+  const headShare = weighed.heads.reduce((sum, h) => sum + h.weight, 0) / weighed.total;
+  const topThread =
+    Math.max(weighed.threads[0]?.weight ?? 0, ...weighed.heads.map((h) => h.weight)) /
+    weighed.total;
+  const times = (kind: AskableKind) => evidence.readings.filter((r) => r.kind === kind).length;
+  const allowed = askableKinds.filter(
+    (kind) =>
+      isAtHand(kind, options.atHand) &&
+      isSensible(kind, evidence, options.atHand) &&
+      !(disputed !== null && sayingLittle.has(kind)),
+  );
+  const untried = allowed.filter((kind) => times(kind) === 0);
+  const stage = { headShare, topThread, taperedShare: taperedShareOf(scenarios) };
+  const inTurn = untried.filter((kind) => comesInTurn(kind, evidence, stage));
+  const best = (kinds: readonly AskableKind[]) =>
+    bestOf(kinds, evidence, scenarios, disputed !== null);
+  const again = allowed.filter((kind) => times(kind) === 1 && disputed?.includes(kind));
+  const fresh = best(again) ?? best(inTurn) ?? best(untried);
+  // Where nothing new would help, the same once more, by another hand or with more care. A second
+  // look with the same eyes sees the same, and a tube is what it is.
+  const found = fresh ?? best(allowed.filter((kind) => times(kind) === 1 && repeatable.has(kind)));
   if (!found) return null;
   const { table, gainBits } = found;
-  const topThread = (weighed.threads[0]?.weight ?? 0) / weighed.total;
   return { reading: table.kind, gainBits, ...explain(table, scenarios, topThread) };
 }
 
+const repeatable: ReadonlySet<AskableKind> = new Set(['caliper-od', 'caliper-id', 'pitch-gauge']);
+
+const sayingLittle: ReadonlySet<AskableKind> = new Set([
+  'taper',
+  'flank',
+  'crest-form',
+  'end-type',
+]);
+
+function isAtHand(kind: AskableKind, atHand: readonly Tool[] | undefined): boolean {
+  const { tools } = readingEffort[kind];
+  return tools.length === 0 || !atHand || tools.some((tool) => atHand.includes(tool));
+}
+
+/** As an experienced hand would ask: nothing that was declined, no coarser instrument after (or
+ *  beside) a finer one. */
+function isSensible(
+  kind: AskableKind,
+  { photo, readings }: Evidence,
+  atHand: readonly Tool[] | undefined,
+): boolean {
+  const declined = (of: AskableKind) =>
+    readings.some((r) => r.kind === 'cannot-tell' && r.of === of);
+  const given = (of: AskableKind) => readings.some((r) => r.kind === of);
+  const better = (of: AskableKind) => given(of) || (isAtHand(of, atHand) && !declined(of));
+  if (declined(kind)) return false;
+  if (kind === 'rule-od') return !better('caliper-od') && !given('caliper-id');
+  // A photo counts its turns better than an eye beside a rule.
+  if (kind === 'turns-over') return photo === null && !better('pitch-gauge');
+  if (kind === 'crest-form') return !better('flank');
+  // A look tells whether there is a cone to be gauged, and what there is where no blade sits.
+  const gauged = readings.find((r) => r.kind === 'seat-gauge');
+  if (kind === 'seat') return !gauged || gauged.cone === 'none';
+  if (kind === 'cone-size') {
+    if (photo?.noseHalfAngleDeg || better('seat-gauge')) return false;
+    return readings.some((r) => r.kind === 'seat' && isFlare(r.seat));
+  }
+  if (kind === 'seat-gauge') {
+    const looks = readings.filter((r) => r.kind === 'seat');
+    return looks.length > 0 ? looks.some((r) => isCone(r.seat)) : declined('seat');
+  }
+  return true;
+}
+
+const isFlare = (seat: Seat) => /^cone-(30|37|45)$/.test(seat);
+const isCone = (seat: Seat) => /^cone-\d/.test(seat);
+
+const takesADiameterOrPitch: ReadonlySet<AskableKind> = new Set([
+  'pitch-gauge',
+  'turns-over',
+  'caliper-od',
+  'caliper-id',
+  'rule-od',
+]);
+/** What an end is called, and what it takes, tells little while the thread is open. */
+const afterTheThread: ReadonlySet<AskableKind> = new Set(['end-type', 'tube-od', 'marking']);
+const likelyThread = 0.9;
+const likelyHead = 0.3;
+const openTaper = 0.05;
+
+/** How far things have come: shares of flange heads, of the likeliest thread, of tapers. */
+interface Stage {
+  readonly headShare: number;
+  readonly topThread: number;
+  readonly taperedShare: number;
+}
+
+function taperedShareOf(scenarios: readonly Scenario[]): number {
+  return scenarios.reduce((sum, s) => sum + (s.thread?.taper ? s.probability : 0), 0);
+}
+
+/** Diameter and pitch before the look of the end: what they would settle is not guessed from it.
+ *  A flange head has no pitch. */
+function comesInTurn(
+  kind: AskableKind,
+  { photo, readings }: Evidence,
+  { headShare, topThread, taperedShare }: Stage,
+): boolean {
+  const givesPitch = kind === 'pitch-gauge' || kind === 'turns-over';
+  if (headShare >= likelyHead) return !givesPitch;
+  if (afterTheThread.has(kind) && topThread < likelyThread) return false;
+  // A taper seals in its thread: without knowing it, the end's looks mislead.
+  const taperIsOpen = Math.min(taperedShare, 1 - taperedShare) > openTaper;
+  const askedTaper = readings.some((r) => (r.kind === 'cannot-tell' ? r.of : r.kind) === 'taper');
+  if (kind === 'seat' && taperIsOpen && !askedTaper) return false;
+  const hasPitch =
+    photo !== null || readings.some((r) => r.kind === 'pitch-gauge' || r.kind === 'turns-over');
+  return hasPitch || takesADiameterOrPitch.has(kind);
+}
+
 function bestOf(
-  kinds: readonly ReadingKind[],
+  kinds: readonly AskableKind[],
   evidence: Evidence,
   scenarios: readonly Scenario[],
-  seatGauge: boolean,
-  leastBits: number,
-) {
-  let found: { table: OutcomeTable; gainBits: number; score: number } | null = null;
-  for (const kind of kinds) {
-    const table = outcomeTable(kind, evidence, scenarios, seatGauge);
-    if (!table || oneOutcome(table, scenarios)) continue;
-    const gainBits = expectedGain(table, scenarios);
-    const score = gainBits / effortOf(kind, scenarios);
-    if (gainBits >= leastBits && (!found || score > found.score)) {
-      found = { table, gainBits, score };
-    }
+  disputed: boolean,
+): Rated | null {
+  const rated = kinds.flatMap((kind) => {
+    const table = outcomeTable(kind, evidence, scenarios);
+    return table ? [rate(table, scenarios)] : [];
+  });
+  return mostUseful(
+    rated.filter(
+      ({ table, gainBits }) =>
+        gainBits >= leastGainBits.sharp && (disputed || isOpen(table, scenarios, gainBits)),
+    ),
+  );
+}
+
+interface Rated {
+  readonly table: OutcomeTable;
+  readonly gainBits: number;
+  /** Gain per effort. */
+  readonly score: number;
+  /** Chance that the answer leaves one label all but alone. */
+  readonly settles: number;
+}
+
+export function rate(table: OutcomeTable, scenarios: readonly Scenario[]): Rated {
+  const { gainBits, settles } = expected(table, scenarios);
+  return { table, gainBits, settles, score: gainBits / readingEffort[table.kind].effort };
+}
+
+/** Of readings about as good, the one that more often ends the asking: information that leaves
+ *  things open still costs another reading. */
+const aboutAsGood = 0.75;
+
+export function mostUseful(rated: readonly Rated[]): Rated | null {
+  const top = Math.max(...rated.map((r) => r.score));
+  let found: Rated | null = null;
+  for (const one of rated) {
+    if (one.score < aboutAsGood * top) continue;
+    const better =
+      !found ||
+      one.settles > found.settles + 0.01 ||
+      (one.settles > found.settles - 0.01 && one.score > found.score);
+    if (better) found = one;
   }
   return found;
 }
 
-/** Straight or tapered is the first question at a pipe pitch (common practice): every other answer
- *  is read in its light, the diameter above all. The effort is set so low that it goes before the
- *  seat at 20.8 mm and 14 to the inch, where tapers hold an eighth. */
-const taperFirst = { eachShare: 0.05, effort: 0.1 } as const;
-
-function effortOf(kind: ReadingKind, scenarios: readonly Scenario[]): number {
-  if (kind !== 'taper') return readingEffort[kind].effort;
-  const tapered = scenarios.reduce(
-    (sum, s) => sum + (s.thread && s.thread.taper > 0 ? s.probability : 0),
-    0,
-  );
-  const split = Math.min(tapered, 1 - tapered) >= taperFirst.eachShare;
-  return split ? taperFirst.effort : readingEffort.taper.effort;
-}
-
-/** From this probability on a scenario's own outcome counts as one that may come. */
-const mayCome = 0.001;
-
-/** Every scenario that matters would give the same answer: no question. */
-function oneOutcome(table: OutcomeTable, scenarios: readonly Scenario[]): boolean {
-  const chance = (o: number) =>
-    scenarios.reduce((sum, s, i) => sum + s.probability * table.chances[i]![o]!, 0);
-  return table.outcomes.filter((_, o) => chance(o) >= mayCome).length < 2;
+/** More than one answer is to be expected, and they mean different things. */
+function isOpen(table: OutcomeTable, scenarios: readonly Scenario[], gainBits: number): boolean {
+  if (gainBits < leastGainBits[isBroad.has(table.kind) ? 'broad' : 'sharp']) return false;
+  if (isBroad.has(table.kind)) return true;
+  return table.outcomes.every((_, o) => {
+    const share = scenarios.reduce((sum, s, i) => sum + s.probability * table.chances[i]![o]!, 0);
+    return share < (table.kind === 'seat' ? knownAtALook : known);
+  });
 }
 
 export function scenariosOf(weighed: Weighed): Scenario[] {
@@ -128,6 +236,12 @@ export function scenariosOf(weighed: Weighed): Scenario[] {
       return { weighed: w, thread, connection, name, probability: u.weight / weighed.total };
     }),
   );
+  for (const { use, weight } of weighed.heads) {
+    const connection = use.connection!;
+    const name = `\t${connectionKey(connection)}`;
+    const probability = weight / weighed.total;
+    all.push({ weighed: null, thread: null, connection, name, probability });
+  }
   const unlisted = weighed.unlisted.weight / weighed.total;
   all.push({ weighed: null, thread: null, connection: null, name: '', probability: unlisted });
   const top = all
@@ -141,12 +255,16 @@ export function scenariosOf(weighed: Weighed): Scenario[] {
   });
 }
 
-/** Expected drop of the entropy over answers, bits. */
-export function expectedGain(table: OutcomeTable, scenarios: readonly Scenario[]): number {
+/** The share of the likeliest label from which on nothing is asked. */
+const settledShare = 0.995;
+
+/** Expected drop of the entropy over answers, bits, and how often one answer is left. */
+function expected(table: OutcomeTable, scenarios: readonly Scenario[]) {
   const labels = 1 + Math.max(...scenarios.map((s) => s.label));
   const before = new Float64Array(labels);
   for (const s of scenarios) before[s.label]! += s.probability;
-  let gain = entropy(before, 1);
+  let gainBits = entropy(before, 1);
+  let settles = 0;
   const after = new Float64Array(labels);
   for (let o = 0; o < table.outcomes.length; o++) {
     after.fill(0);
@@ -156,9 +274,11 @@ export function expectedGain(table: OutcomeTable, scenarios: readonly Scenario[]
       after[scenarios[s]!.label]! += joint;
       total += joint;
     }
-    if (total > 1e-12) gain -= total * entropy(after, total);
+    if (total <= 1e-12) continue;
+    gainBits -= total * entropy(after, total);
+    if (after.reduce((a, b) => Math.max(a, b), 0) >= settledShare * total) settles += total;
   }
-  return gain;
+  return { gainBits, settles };
 }
 
 function entropy(weights: Float64Array, total: number): number {

@@ -1,9 +1,20 @@
-import { tubesOf } from '../../standards/connections/tubes';
-import { type ReadingKind, seats } from '../6-candidates/reading';
+import * as portable from '../../quantity/portable-math';
+import { coneAngleDensity } from '../6-candidates/cone-angle';
+import {
+  type AskableKind,
+  endTypes,
+  gaugedCones,
+  marks,
+  type Seat,
+  seats,
+} from '../6-candidates/reading';
 import {
   blades,
+  crestFormChance,
   flankChance,
+  gaugedConeChance,
   lengthUmm,
+  markChance,
   misreadShare,
   repeatedMisreadShare,
   seatChance,
@@ -11,9 +22,13 @@ import {
 } from '../6-candidates/reading-errors';
 import {
   cachedBladeChances,
-  hoseShare,
+  endTypeChance,
+  noTubeChance,
+  seriesOf,
   shownSeats,
   strayTubeShare,
+  tubeShare,
+  tubesOf,
 } from '../6-candidates/reading-likelihood';
 import { unlistedParts } from '../6-candidates/unlisted';
 import { diameterPosterior, type Evidence } from '../6-candidates/weigh';
@@ -21,7 +36,7 @@ import type { Scenario } from './next-reading';
 
 /** What a reading could say, and how likely each scenario makes each outcome. */
 export interface OutcomeTable {
-  readonly kind: ReadingKind;
+  readonly kind: AskableKind;
   /** As a reading is written, or an interval for lengths. */
   readonly outcomes: readonly string[];
   /** [scenario][outcome] */
@@ -30,28 +45,50 @@ export interface OutcomeTable {
 
 /** Null where the reading cannot be taken: the wrong end, no tube. */
 export function outcomeTable(
-  kind: ReadingKind,
+  kind: AskableKind,
   evidence: Evidence,
   scenarios: readonly Scenario[],
-  seatGauge = true,
 ): OutcomeTable | null {
   const given = evidence.readings.some((r) => r.kind === kind);
   const misread = given ? repeatedMisreadShare : misreadShare;
   switch (kind) {
     case 'seat':
-      return {
-        kind,
-        outcomes: seats,
-        chances: scenarios.map(({ connection }) => {
-          const shown = shownSeats(connection);
-          return seats.map((seen) =>
-            shown.reduce(
-              (sum, [s, share]) => sum + share * seatChance(seen, s, misread, !seatGauge),
-              0,
-            ),
-          );
-        }),
-      };
+      return byShown(kind, seats, scenarios, (seen, shown) => seatChance(seen, shown, misread));
+    case 'seat-gauge':
+      return byShown(kind, gaugedCones, scenarios, (cone, shown) =>
+        gaugedConeChance(cone, shown, misread),
+      );
+    case 'cone-size':
+      return coneAngles(evidence, scenarios, misread);
+    case 'end-type': {
+      const chances = scenarios.map(({ connection }) =>
+        endTypes.map((type) => endTypeChance(type, connection, misread)),
+      );
+      return { kind, outcomes: endTypes, chances };
+    }
+    case 'marking': {
+      const chances = scenarios.map(({ connection }) =>
+        marks.map((mark) => markChance(mark, seriesOf(connection))),
+      );
+      return { kind, outcomes: marks, chances };
+    }
+    case 'crest-form': {
+      const outcomes = ['rounded', 'flat'] as const;
+      const chances = scenarios.map(({ thread }) =>
+        outcomes.map((o) =>
+          thread
+            ? crestFormChance(o, thread.flankAngleDeg, misread)
+            : mix(unlistedParts.whitworth, (yes) => crestFormChance(o, yes ? 55 : 60, misread)),
+        ),
+      );
+      return { kind, outcomes, chances };
+    }
+    case 'flange-thickness':
+    case 'bolt-spacing':
+      return flangeLengths(kind, scenarios, misread);
+    case 'hand':
+    case 'hex':
+      return null;
     case 'taper': {
       const outcomes = ['tapered', 'straight'] as const;
       const chances = scenarios.map(({ thread }) =>
@@ -83,11 +120,90 @@ export function outcomeTable(
       );
       return { kind, outcomes: bladeNames, chances };
     }
+    case 'turns-over': {
+      const chances = scenarios.map(({ thread }) =>
+        thread
+          ? countedChances(thread.pitchMm, misread)
+          : new Float64Array(blades.length).fill(1 / blades.length),
+      );
+      return { kind, outcomes: bladeNames, chances };
+    }
     case 'tube-od':
       return tubes(scenarios, misread);
     default:
       return lengths(kind, evidence, scenarios, misread);
   }
+}
+
+function byShown<T extends string>(
+  kind: AskableKind,
+  outcomes: readonly T[],
+  scenarios: readonly Scenario[],
+  chance: (seen: T, shown: Seat) => number,
+): OutcomeTable {
+  const chances = scenarios.map(({ connection }) => {
+    const shown = shownSeats(connection);
+    return outcomes.map((seen) =>
+      shown.reduce((sum, [s, share]) => sum + share * chance(seen, s), 0),
+    );
+  });
+  return { kind, outcomes, chances };
+}
+
+/** A count over ten turns tells pitches to a twentieth of a millimetre: the blade that it would
+ *  have named. */
+function countedChances(pitchMm: number, misread: number): Float64Array {
+  const uMm = 0.05;
+  const row = Float64Array.from(blades, (mm) => portable.exp(-0.5 * ((mm - pitchMm) / uMm) ** 2));
+  const sum = row.reduce((total, w) => total + w, 0) || 1;
+  return row.map((w) => ((1 - misread) * w) / sum + misread / blades.length);
+}
+
+/** Angles that measuring a cone would tell; null where an end shows none outside. */
+function coneAngles(
+  { readings }: Evidence,
+  scenarios: readonly Scenario[],
+  misread: number,
+): OutcomeTable | null {
+  if (readings.some((r) => r.kind === 'caliper-id')) return null;
+  const angles = [30, 37, 45] as const;
+  // Of a small cone; larger ones are told better.
+  const u = 3;
+  const chances = scenarios.map(({ connection }) => {
+    if (connection?.end === 'female') return [0, 0, 0, 1];
+    const row = angles.map((deg) =>
+      shownSeats(connection).reduce(
+        (sum, [seat, share]) => sum + 7.5 * share * coneAngleDensity(deg, u, seat, misread),
+        0,
+      ),
+    );
+    return [...row, Math.max(0, 1 - row.reduce((sum, chance) => sum + chance, 0))];
+  });
+  return { kind: 'cone-size', outcomes: [...angles.map(String), 'other'], chances };
+}
+
+/** Heads whose thickness or bolts a caliper tells apart; null where hardly anything is a head. */
+function flangeLengths(
+  kind: 'flange-thickness' | 'bolt-spacing',
+  scenarios: readonly Scenario[],
+  misread: number,
+): OutcomeTable | null {
+  const lengthOf = ({ connection }: Scenario) => {
+    const head = connection?.flangeHead;
+    if (!head) return null;
+    return kind === 'bolt-spacing' ? head.boltsMm[0] : head.thicknessMm;
+  };
+  const heads = scenarios.filter((s) => lengthOf(s) !== null);
+  if (heads.reduce((sum, s) => sum + s.probability, 0) < leastEndShare) return null;
+  const sizes = [...new Set(heads.map((s) => lengthOf(s)!))].sort((a, b) => a - b);
+  const chances = scenarios.map((s) => {
+    const own = lengthOf(s);
+    const row = new Float64Array(sizes.length + 1).fill(own === null ? 0 : misread / sizes.length);
+    if (own === null) row[sizes.length] = 1;
+    else row[sizes.indexOf(own)]! += 1 - misread;
+    return row;
+  });
+  return { kind, outcomes: [...sizes.map((mm) => `${round(mm)}mm`), 'other'], chances };
 }
 
 const bladeNames: readonly string[] = blades.map((mm, i) =>
@@ -111,13 +227,10 @@ function unlistedBlades(evidence: Evidence, turns: number, misread: number): Arr
 /** Tubes whose diameters a caliper tells apart, 'none', and one outcome for anything else. */
 function tubes(scenarios: readonly Scenario[], misread: number): OutcomeTable | null {
   const sizes = [...new Set(scenarios.flatMap((s) => tubesOf(s.connection)))].sort((a, b) => a - b);
-  if (sizes.length === 0) return null;
-  // Nobody measures the tube of what is most likely a stud or a port.
-  const taking = scenarios.reduce(
-    (sum, s) => sum + (tubesOf(s.connection).length > 0 ? s.probability : 0),
-    0,
-  );
-  if (taking < leastTubeShare) return null;
+  // Nobody measures the tube of a stud or a port.
+  const tubed = scenarios.filter((s) => tubesOf(s.connection).length > 0);
+  const share = tubed.reduce((sum, s) => sum + s.probability, 0);
+  if (sizes.length === 0 || share < leastTubedShare) return null;
   const groups: number[] = [];
   for (const mm of sizes) if (mm - (groups.at(-1) ?? 0) > 0.25) groups.push(mm);
   const nearest = (mm: number) => groups.findLastIndex((g) => g <= mm);
@@ -125,15 +238,10 @@ function tubes(scenarios: readonly Scenario[], misread: number): OutcomeTable | 
   const chances = scenarios.map(({ connection }) => {
     const own = tubesOf(connection);
     const row = new Float64Array(groups.length + 2);
-    if (connection?.endType === 'swivel-nut' && own.length > 0) {
-      row[none] = hoseShare;
-      for (const mm of own) row[nearest(mm)]! += ((1 - hoseShare) * (1 - misread)) / own.length;
-      row[none + 1]! += (1 - hoseShare) * misread;
-      return row;
-    }
-    for (const mm of own) row[nearest(mm)]! += (1 - misread) / own.length;
+    const tubed = 1 - noTubeChance(connection, misread);
+    for (const mm of own) row[nearest(mm)]! += tubed * (1 - misread) * tubeShare(mm, connection);
     const stray = own.length === 0 ? Math.max(strayTubeShare, misread / 2) : misread / 2;
-    row[none]! += own.length === 0 ? 1 - stray : misread / 2;
+    row[none]! += noTubeChance(connection, misread);
     row[none + 1]! += 0.6 * stray;
     for (let i = 0; i < groups.length; i++) row[i]! += (0.4 * stray) / groups.length;
     return row;
@@ -142,8 +250,7 @@ function tubes(scenarios: readonly Scenario[], misread: number): OutcomeTable | 
   return { kind: 'tube-od', outcomes, chances };
 }
 
-const leastTubeShare = 0.5;
-
+const leastTubedShare = 0.5;
 const mostCells = 90;
 /** Nobody measures over the crests of an end that is surely female. */
 const leastEndShare = 0.1;

@@ -1,6 +1,11 @@
 import type { Connection } from '../../standards/connections/connection';
-import type { ConnectionCandidate, ThreadCandidate } from '../6-candidates/candidate';
+import type {
+  ConnectionCandidate,
+  ConnectionEnd,
+  ThreadCandidate,
+} from '../6-candidates/candidate';
 import { otherUseShare } from '../6-candidates/priors';
+import type { Reading } from '../6-candidates/reading';
 import type { Weighed } from '../6-candidates/weigh';
 
 /** Probabilities by thread and by connection, male and female ends and forms added up. */
@@ -8,8 +13,6 @@ export interface Tally {
   readonly threads: ReadonlyMap<string, number>;
   /** By 'family\tsize'. */
   readonly connections: ReadonlyMap<string, number>;
-  /** The same, by the rows behind each key. */
-  readonly rows: ReadonlyMap<string, ReadonlyMap<Connection, number>>;
   readonly unlisted: number;
   readonly male: number;
 }
@@ -19,26 +22,66 @@ export const connectionKey = (c: { family: string; size: string }) => `${c.famil
 export function tally(weighed: Weighed): Tally {
   const threads = new Map<string, number>();
   const connections = new Map<string, number>();
-  const rows = new Map<string, Map<Connection, number>>();
   let male = 0;
   for (const { hypothesis, weight, uses } of weighed.threads) {
     add(threads, hypothesis.thread.designation, weight / weighed.total);
     if (hypothesis.end === 'male') male += weight / weighed.total;
     for (const { use, weight: own } of uses) {
-      if (!use.connection) continue;
-      const key = connectionKey(use.connection);
-      add(connections, key, own / weighed.total);
-      const behind = rows.get(key) ?? new Map<Connection, number>();
-      behind.set(use.connection, (behind.get(use.connection) ?? 0) + own / weighed.total);
-      rows.set(key, behind);
+      if (use.connection) add(connections, connectionKey(use.connection), own / weighed.total);
     }
   }
-  return { threads, connections, rows, unlisted: weighed.unlisted.weight / weighed.total, male };
+  for (const { use, weight } of weighed.heads) {
+    add(connections, connectionKey(use.connection!), weight / weighed.total);
+    male += weight / weighed.total;
+  }
+  return { threads, connections, unlisted: weighed.unlisted.weight / weighed.total, male };
+}
+
+/** Rows below this share of the whole are no candidates. */
+const negligible = 1e-7;
+/** Above this share of a connection's weight its gender and form are known. */
+const knownShare = 0.98;
+
+/** Gender, form and make of each connection, as far as the evidence says. */
+export function connectionEnds(
+  weighed: Weighed,
+  readings: readonly Reading[],
+): (key: string) => ConnectionEnd {
+  const rows = new Map<string, Map<Connection, number>>();
+  const all = [...weighed.threads.flatMap((w) => w.uses), ...weighed.heads];
+  for (const { use, weight } of all) {
+    if (!use.connection || weight < negligible * weighed.total) continue;
+    const key = connectionKey(use.connection);
+    const own = rows.get(key) ?? new Map<Connection, number>();
+    rows.set(key, own.set(use.connection, weight));
+  }
+  const named = readings.flatMap((r) => (r.kind === 'end-type' ? [r.type] : []));
+  return (key) => {
+    const [family, size] = key.split('\t') as [string, string];
+    const own = [...(rows.get(key) ?? [])];
+    const total = own.reduce((sum, [, weight]) => sum + weight, 0);
+    const settled = <T>(of: (c: Connection) => T): T | null => {
+      const shares = new Map<T, number>();
+      for (const [c, weight] of own) shares.set(of(c), (shares.get(of(c)) ?? 0) + weight);
+      for (const [value, weight] of shares) if (weight >= knownShare * total) return value;
+      return null;
+    };
+    const likely = own.filter(([, weight]) => weight > (1 - knownShare) * total).map(([c]) => c);
+    const types = [...new Set(likely.flatMap((c) => c.endTypes))];
+    const called = types.filter((type) => named.includes(type));
+    return {
+      family,
+      size,
+      end: settled((c) => c.end),
+      form: settled((c) => c.form),
+      endTypes: called.length > 0 ? called : types,
+    };
+  };
 }
 
 /** The same with every listed thread, and every listed connection, equally likely beforehand. What
  *  this leaves open, no prior may settle. */
-export function flatTally(weighed: Weighed): Omit<Tally, 'male' | 'rows'> {
+export function flatTally(weighed: Weighed): Omit<Tally, 'male'> {
   const threads = new Map<string, number>();
   const connections = new Map<string, number>();
   let threadTotal = 0;
@@ -51,6 +94,11 @@ export function flatTally(weighed: Weighed): Omit<Tally, 'male' | 'rows'> {
       useTotal += likelihood * (use.connection ? 1 : otherUseShare);
       if (use.connection) add(connections, connectionKey(use.connection), likelihood);
     }
+  }
+  for (const { use, likelihood } of weighed.heads) {
+    threadTotal += likelihood;
+    useTotal += likelihood;
+    add(connections, connectionKey(use.connection!), likelihood);
   }
   for (const [key, value] of threads) threads.set(key, value / (threadTotal || 1));
   for (const [key, value] of connections) connections.set(key, value / (useTotal || 1));
@@ -70,7 +118,7 @@ export function best(map: ReadonlyMap<string, number>): [key: string, probabilit
 /** Candidates below this do not matter to anyone. */
 const shownFrom = 1e-4;
 
-export function threadCandidates(weighed: Weighed, t: Tally): ThreadCandidate[] {
+export function threadCandidates(weighed: Weighed, t: Tally, suffix = ''): ThreadCandidate[] {
   const listed = new Map(
     weighed.threads.map(({ hypothesis: { thread } }) => [thread.designation, thread]),
   );
@@ -79,44 +127,20 @@ export function threadCandidates(weighed: Weighed, t: Tally): ThreadCandidate[] 
     .map(([designation, probability]) => {
       const thread = listed.get(designation)!;
       const { system, basicMajorMm, pitchMm } = thread;
-      return { system, designation, basicMajorMm, pitchMm, probability };
+      const named = `${designation}${suffix}`;
+      return { system, designation: named, basicMajorMm, pitchMm, probability };
     });
   candidates.push({ system: null, probability: t.unlisted });
   return candidates.sort((a, b) => b.probability - a.probability).slice(0, 24);
 }
 
-/** A form or an end is named from this share of its connection on. */
-const namedFrom = 0.98;
-
-/** What the rows of one connection agree on, by weight. */
-export function variant(
-  rows: ReadonlyMap<Connection, number> | undefined,
-): Pick<ConnectionCandidate, 'end' | 'endType' | 'form' | 'seat'> {
-  const agreed = <T>(of: (row: Connection) => T): T | null => {
-    const shares = new Map<T, number>();
-    let total = 0;
-    for (const [row, weight] of rows ?? []) {
-      shares.set(of(row), (shares.get(of(row)) ?? 0) + weight);
-      total += weight;
-    }
-    for (const [value, share] of shares) if (share >= namedFrom * total) return value;
-    return null;
-  };
-  return {
-    end: agreed((r) => r.end),
-    endType: agreed((r) => r.endType),
-    form: agreed((r) => r.form),
-    seat: agreed((r) => r.seat),
-  };
-}
-
-export function connectionCandidates(t: Tally): ConnectionCandidate[] {
+export function connectionCandidates(
+  t: Tally,
+  endOf: (key: string) => ConnectionEnd,
+): ConnectionCandidate[] {
   return [...t.connections]
     .filter(([, probability]) => probability >= shownFrom)
-    .map(([key, probability]) => {
-      const [family, size] = key.split('\t') as [string, string];
-      return { family, size, ...variant(t.rows.get(key)), probability };
-    })
+    .map(([key, probability]) => ({ ...endOf(key), probability }))
     .sort((a, b) => b.probability - a.probability)
     .slice(0, 24);
 }

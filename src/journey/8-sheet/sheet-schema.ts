@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { endTypes } from '../../standards/connections/connection';
 import type { BudgetRow } from '../5-measurement/thread-measurement';
-import { seats } from '../6-candidates/reading';
+import { askableKinds, endTypes, gaugedCones, marks, seats } from '../6-candidates/reading';
+import { allTools } from '../7-next-reading/tools';
 import { type Note, referenceKinds } from '../identification';
 import { wearAnswers } from '../wear/wear-readings';
 
@@ -82,34 +82,44 @@ export const readingSchema = z.discriminatedUnion('kind', [
     text: line,
   }),
   z.object({
+    kind: z.literal('turns-over'),
+    turns: z.number().positive().max(1000),
+    overMm: z.number().positive().max(1e4),
+    text: line,
+  }),
+  z.object({
+    kind: z.enum(['flange-thickness', 'bolt-spacing', 'hex']),
+    mm: z.number().positive().max(1e4),
+    text: line,
+  }),
+  z.object({
     kind: z.literal('tube-od'),
     mm: z.number().positive().max(1e4).nullable(),
     text: line,
   }),
-  z.object({
-    kind: z.literal('seat'),
-    seat: z.enum(seats),
-    byEye: z.boolean().optional(),
-    text: line,
-  }),
+  z.object({ kind: z.literal('seat'), seat: z.enum(seats), text: line }),
   z.object({
     kind: z.literal('flank'),
     flankDeg: z.union([z.literal(55), z.literal(60)]),
     text: line,
   }),
+  z.object({ kind: z.literal('seat-gauge'), cone: z.enum(gaugedCones), text: line }),
+  z.object({
+    kind: z.literal('cone-size'),
+    wideMm: z.number().positive().max(1e4),
+    narrowMm: z.number().nonnegative().max(1e4),
+    overMm: z.number().positive().max(1e4),
+    text: line,
+  }),
+  z.object({ kind: z.literal('end-type'), type: z.enum(endTypes), text: line }),
+  z.object({ kind: z.literal('crest-form'), crest: z.enum(['rounded', 'flat']), text: line }),
   z.object({ kind: z.literal('taper'), taper: z.enum(['tapered', 'straight']), text: line }),
+  z.object({ kind: z.literal('marking'), mark: z.enum(marks), text: line }),
+  z.object({ kind: z.literal('hand'), hand: z.enum(['right', 'left']), text: line }),
+  z.object({ kind: z.literal('cannot-tell'), of: z.enum(askableKinds), text: line }),
 ]);
 
-export const readingKind = z.enum([
-  'pitch-gauge',
-  'caliper-od',
-  'caliper-id',
-  'rule-od',
-  'tube-od',
-  'seat',
-  'flank',
-  'taper',
-]);
+const askable = z.enum(askableKinds);
 
 const threadCandidate = z.discriminatedUnion('system', [
   z.object({
@@ -122,27 +132,25 @@ const threadCandidate = z.discriminatedUnion('system', [
   z.object({ system: z.null(), probability: share }),
 ]);
 
-// The first sheets named family and size alone.
-const connectionName = z.object({
+const connectionEnd = z.object({
   family: word,
   size: word,
+  // The first sheets kept family and size alone.
   end: z.enum(['male', 'female']).nullable().default(null),
-  endType: z.enum(endTypes).nullable().default(null),
   form: word.nullable().default(null),
-  seat: z.enum(seats).nullable().default(null),
+  endTypes: z.array(z.enum(endTypes)).max(20).default([]),
 });
 
 export const conclusionSchema = z.object({
   threads: z.array(threadCandidate).max(1000),
-  connections: z.array(connectionName.extend({ probability: share })).max(1000),
+  connections: z.array(connectionEnd.extend({ probability: share })).max(1000),
   decision: z.object({
     state: z.enum(['settled', 'needs-reading', 'unlisted']),
     thread: word.nullable(),
-    connection: connectionName.nullable(),
-    hand: z.enum(['right', 'left']).nullable().default(null),
+    connection: connectionEnd.nullable(),
     ask: z
       .object({
-        reading: readingKind,
+        reading: askable,
         why: text,
         gainBits: z.number(),
         // Left out of the code on a shared picture.
@@ -152,6 +160,10 @@ export const conclusionSchema = z.object({
           .default([]),
       })
       .nullable(),
+    missing: z
+      .object({ reading: askable, tools: z.array(z.enum(allTools)).max(20) })
+      .nullable()
+      .default(null),
   }),
   contradictions: z
     .array(
@@ -167,6 +179,11 @@ export const conclusionSchema = z.object({
     .max(101)
     .default([]),
   end: z.enum(['male', 'female']).nullable().default(null),
+  hand: z.enum(['right', 'left']).nullable().default(null),
+  nearest: z
+    .object({ thread: word, end: z.enum(['male', 'female']), offMm: mm })
+    .nullable()
+    .default(null),
 });
 
 /** The first sheets said 'ruler'. */
@@ -323,7 +340,7 @@ export const counterSchema = z.object({
   /** What the counter confirms, in its own words if need be; null where it left the sheet's own
    *  decision as it was. */
   identified: z
-    .object({ thread: word.nullable(), connection: connectionName.nullable() })
+    .object({ thread: word.nullable(), connection: connectionEnd.nullable() })
     .nullable()
     .default(null),
   /** Whoever judged, as they call themselves. */

@@ -10,11 +10,13 @@ export const seatForms = [
   'cone-30',
   'o-ring-at-hex',
   'flat-washer-face',
+  // The raised cone at the bottom of an inverted-flare port, and the nut that presses on it.
+  'cone-inverted',
   'none',
 ] as const;
 
-/** What kind of end it is, as a person at the bench would say. */
-export const endTypes = ['fixed', 'swivel-nut', 'stud', 'port', 'tube-nut', 'flange-head'] as const;
+/** How an end is made: what turns, and what it screws into or takes. */
+export const endTypes = ['fixed', 'swivel-nut', 'tube-nut', 'stud', 'port', 'flange-head'] as const;
 export type EndType = (typeof endTypes)[number];
 
 export const oRingSchema = z.strictObject({
@@ -37,16 +39,24 @@ export const connectionSchema = z.strictObject({
   /** Variant within the family that shares thread and size, or null. */
   form: z.string().nullable(),
   end: z.enum(['male', 'female']),
-  endType: z.enum(endTypes),
+  /** What this row is made as, the commonest first. */
+  endTypes: z.array(z.enum(endTypes)).min(1).readonly(),
   /** Sixteenths of an inch, for dash-sized families. */
   dash: z.number().positive().nullable(),
   tubeOdMm: z.number().positive().nullable(),
-  /** Metric tubes the same end takes, through its sleeve or nut. */
+  /** Metric tubes that the same end takes; several share a dash. */
   metricTubesMm: z.array(z.number().positive()).readonly(),
   hoseBoreMm: z.number().positive().nullable(),
   /** Designation in the thread tables; null for flange heads. */
   thread: z.string().nullable(),
-  flangeHead: z.strictObject({ diameterMm: z.number(), thicknessMm: z.number() }).nullable(),
+  flangeHead: z
+    .strictObject({
+      diameterMm: z.number(),
+      thicknessMm: z.number(),
+      /** Between the middles of the bolts, along and across. */
+      boltsMm: z.tuple([z.number(), z.number()]),
+    })
+    .nullable(),
   seat: z.enum(seatForms),
   /** Of a conical seat, from the axis to the cone. */
   seatHalfAngleDeg: z.number().positive().nullable(),
@@ -54,6 +64,8 @@ export const connectionSchema = z.strictObject({
   coneOutwards: z.boolean(),
   sealing: z.enum(['o-ring', 'metal-cone', 'thread', 'face-ring', 'metal-edge']),
   oRing: oRingSchema.nullable(),
+  /** Where that ring sits: on this end, or on the end it mates with. */
+  oRingOn: z.enum(['this-end', 'mate']).nullable(),
   source: z.string().min(1),
 });
 export type Connection = z.infer<typeof connectionSchema>;
@@ -62,19 +74,27 @@ const absent = {
   form: null,
   dash: null,
   tubeOdMm: null,
-  metricTubesMm: [],
+  metricTubesMm: [] as readonly number[],
   hoseBoreMm: null,
   thread: null,
   flangeHead: null,
   seatHalfAngleDeg: null,
   coneOutwards: false,
   oRing: null,
+  oRingOn: null,
 } as const;
 
-type Given = Omit<Connection, keyof typeof absent> & Partial<Connection>;
+type Optional = keyof typeof absent;
+type Given = Omit<Connection, Optional> & Partial<Pick<Connection, Optional>>;
 
 export function connection(given: Given): Connection {
-  return { ...absent, ...given };
+  const oRingOn = given.oRing ? (given.oRingOn ?? 'this-end') : null;
+  return { ...absent, ...given, oRingOn };
+}
+
+/** A stud or port may be sized by a tube, but takes none. */
+export function takesTube({ endTypes }: Pick<Connection, 'endTypes'>): boolean {
+  return !endTypes.includes('stud') && !endTypes.includes('port');
 }
 
 /** A dash is a sixteenth of an inch (common practice). */

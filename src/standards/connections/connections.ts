@@ -1,5 +1,7 @@
+import { brakeFlare } from './brake-flare';
 import type { Connection } from './connection';
 import { din7631 } from './din-7631';
+import { en837 } from './en-837';
 import { iso1179 } from './iso-1179';
 import { iso6149 } from './iso-6149';
 import { iso6162 } from './iso-6162';
@@ -10,6 +12,7 @@ import { iso8434part6 } from './iso-8434-6';
 import { iso9974 } from './iso-9974';
 import { iso11926 } from './iso-11926';
 import { jisB8363 } from './jis-b-8363';
+import { nfE48050 } from './nf-e-48-050';
 import { saeJ512 } from './sae-j512';
 import { taperPipe } from './taper-pipe';
 
@@ -22,9 +25,12 @@ export const connections: readonly Connection[] = [
   ...iso1179,
   ...iso9974,
   ...iso8434part1,
+  ...nfE48050,
   ...iso8434part6,
   ...din7631,
   ...jisB8363,
+  ...brakeFlare,
+  ...en837,
   ...taperPipe,
   ...iso6162,
 ];

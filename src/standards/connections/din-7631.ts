@@ -25,7 +25,7 @@ export const din7631: readonly Connection[] = sizes.flatMap(([tube, d]) =>
       tradeName: '60° cone, metric',
       size: `M${d}`,
       end,
-      endType: end === 'male' ? 'fixed' : 'swivel-nut',
+      endTypes: end === 'male' ? ['fixed'] : ['swivel-nut'],
       tubeOdMm: tube,
       metricTubesMm: [tube],
       thread: `M${d}x1.5`,

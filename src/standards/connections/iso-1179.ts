@@ -1,4 +1,4 @@
-import { type Connection, connection } from './connection';
+import { type Connection, connection, type EndType } from './connection';
 
 /** G thread port with a flat spot face, and its studs: form E (soft profile ring, ISO 1179-2),
  *  forms G and H (O-ring with a retaining ring, ISO 1179-3), form B (cutting edge, ISO 1179-4).
@@ -9,7 +9,12 @@ const sizes = ['1/8', '1/4', '3/8', '1/2', '3/4', '1', '1 1/4', '1 1/2', '2'] as
 
 export const iso1179: readonly Connection[] = sizes.flatMap((size) => {
   const common = { family: 'ISO 1179', size, thread: `G${size}`, source } as const;
-  const male = { ...common, end: 'male', endType: 'stud', tradeName: 'G stud end (BSPP)' } as const;
+  const male = {
+    ...common,
+    end: 'male',
+    endTypes: ['stud'] as EndType[],
+    tradeName: 'G stud end (BSPP)',
+  } as const;
   return [
     connection({ ...male, form: 'E', seat: 'flat-washer-face', sealing: 'face-ring' }),
     connection({ ...male, form: 'G or H', seat: 'o-ring-at-hex', sealing: 'o-ring' }),
@@ -17,7 +22,7 @@ export const iso1179: readonly Connection[] = sizes.flatMap((size) => {
     connection({
       ...common,
       end: 'female',
-      endType: 'port',
+      endTypes: ['port'],
       tradeName: 'G port (BSPP)',
       seat: 'flat-washer-face',
       sealing: 'face-ring',

@@ -33,6 +33,33 @@ const heavy: readonly (readonly [number, string, number, number])[] = [
   [38, 'M52x2', 33.3, 2.4],
 ];
 
+/** Very light series, mostly brass, cutting ring only; from memory of DIN 3861 (LL). */
+const veryLight: readonly (readonly [number, string])[] = [
+  [4, 'M8x1'],
+  [6, 'M10x1'],
+  [8, 'M12x1'],
+];
+
+const veryLightRows = veryLight.flatMap(([tube, thread]) =>
+  (['male', 'female'] as const).map((end) =>
+    connection({
+      family: 'ISO 8434-1',
+      tradeName: '24° cone, very light series',
+      size: `${tube}LL`,
+      end,
+      endTypes: [end === 'male' ? 'fixed' : 'tube-nut'],
+      tubeOdMm: tube,
+      metricTubesMm: [tube],
+      thread,
+      seat: 'cone-24',
+      seatHalfAngleDeg: 12,
+      coneOutwards: end === 'female',
+      sealing: 'metal-cone',
+      source: 'DIN 3861:2002, LL (from memory)',
+    }),
+  ),
+);
+
 function rows(series: 'L' | 'S', sizes: typeof light): Connection[] {
   return sizes.flatMap(([tube, thread, inner, section]) => {
     const oRing = metricRing(inner, section, 90);
@@ -48,11 +75,11 @@ function rows(series: 'L' | 'S', sizes: typeof light): Connection[] {
       source: series === 'S' && tube === 14 ? 'DIN 3861:2002 (from memory)' : source,
     } as const;
     return [
-      connection({ ...common, end: 'male', endType: 'fixed', sealing: 'metal-cone' }),
+      connection({ ...common, end: 'male', endTypes: ['fixed'], sealing: 'metal-cone' }),
       connection({
         ...common,
         end: 'female',
-        endType: 'swivel-nut',
+        endTypes: ['tube-nut', 'swivel-nut'],
         coneOutwards: true,
         sealing: 'metal-cone',
         oRing,
@@ -61,4 +88,8 @@ function rows(series: 'L' | 'S', sizes: typeof light): Connection[] {
   });
 }
 
-export const iso8434part1: readonly Connection[] = [...rows('L', light), ...rows('S', heavy)];
+export const iso8434part1: readonly Connection[] = [
+  ...rows('L', light),
+  ...rows('S', heavy),
+  ...veryLightRows,
+];

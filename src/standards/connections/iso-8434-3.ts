@@ -7,7 +7,7 @@ import { as568Ring } from './o-rings';
  *  J1453-1. Pressure ratings: see the maker's data. */
 const source = 'ISO 8434-3:2005 / SAE J1453-1 (from memory); 90 durometer ring: common practice';
 
-/** dash, metric tubes, thread, AS568 ring */
+/** dash, metric tubes, thread, AS568 ring. Grooves come plain and captive, with one ring. */
 const sizes: readonly (readonly [number, readonly number[], string, string])[] = [
   [4, [6], '9/16-18', '011'],
   [6, [8, 10], '11/16-16', '012'],
@@ -26,14 +26,15 @@ export const iso8434part3: readonly Connection[] = sizes.flatMap(([dash, tubes, 
       tradeName: 'O-ring face seal',
       size: `-${dash}`,
       end,
-      endType: end === 'male' ? 'fixed' : 'swivel-nut',
+      endTypes: end === 'male' ? ['fixed'] : ['swivel-nut', 'tube-nut'],
       dash,
       tubeOdMm: dashMm(dash),
-      metricTubesMm: tubes,
+      metricTubesMm: [...tubes],
       thread: unifiedThread(thread).designation,
       seat: 'flat-face-o-ring',
       sealing: 'o-ring',
       oRing: as568Ring(ring, 90),
+      oRingOn: end === 'male' ? 'this-end' : 'mate',
       source,
     }),
   ),

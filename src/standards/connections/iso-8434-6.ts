@@ -26,7 +26,7 @@ export const iso8434part6: readonly Connection[] = sizes.flatMap(([size, dash]) 
       tradeName: '60° cone, G thread (BSPP)',
       size,
       end,
-      endType: end === 'male' ? 'fixed' : 'swivel-nut',
+      endTypes: end === 'male' ? ['fixed'] : ['swivel-nut'],
       dash,
       hoseBoreMm: dashMm(dash),
       thread: `G${size}`,

@@ -1,4 +1,4 @@
-import { type Connection, connection } from './connection';
+import { type Connection, connection, type EndType } from './connection';
 
 /** Metric port with a flat spot face, and its studs: form E (soft profile ring in the shoulder,
  *  ISO 9974-2) and form B (cutting edge, ISO 9974-3). From memory of ISO 9974-1:1996 Table 1;
@@ -33,7 +33,7 @@ export const iso9974: readonly Connection[] = sizes.flatMap(([d, pitch]) => {
   const male = {
     ...common,
     end: 'male',
-    endType: 'stud',
+    endTypes: ['stud'] as EndType[],
     tradeName: 'flat-face stud end, metric',
   } as const;
   return [
@@ -42,7 +42,7 @@ export const iso9974: readonly Connection[] = sizes.flatMap(([d, pitch]) => {
     connection({
       ...common,
       end: 'female',
-      endType: 'port',
+      endTypes: ['port'],
       tradeName: 'flat-face port, metric',
       sealing: 'face-ring',
     }),

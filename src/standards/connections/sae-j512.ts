@@ -2,8 +2,8 @@ import { unifiedThread } from '../threads';
 import { type Connection, connection, dashMm } from './connection';
 
 /** 45° flare and inverted flare of automotive tube fittings, from memory of SAE J512 (1997)
- *  Tables 1 and 8. The inverted flare's male end is a nut that pushes on the tube's own flare:
- *  it shows no seat; its female end is a port with the cone standing at the bottom. */
+ *  Tables 1 and 8. The inverted flare's male end is a nut that pushes on the tube's own flare; its
+ *  female end has a cone standing up at the bottom. Compression: a sleeve on a plain tube. */
 const source = 'SAE J512-1997 (from memory)';
 
 const flare: readonly (readonly [number, string])[] = [
@@ -34,6 +34,19 @@ const inverted: readonly (readonly [number, string])[] = [
   [16, '1 5/16-16'],
 ];
 
+/** Compression ends: tube in sixteenths, thread. */
+const compression: readonly (readonly [number, string])[] = [
+  [2, '5/16-24'],
+  [3, '3/8-24'],
+  [4, '7/16-24'],
+  [5, '1/2-24'],
+  [6, '9/16-24'],
+  [7, '5/8-24'],
+  [8, '11/16-20'],
+  [10, '13/16-18'],
+  [12, '1-18'],
+];
+
 export const saeJ512: readonly Connection[] = [
   ...flare.flatMap(([dash, thread]) =>
     (['male', 'female'] as const).map((end) =>
@@ -42,7 +55,7 @@ export const saeJ512: readonly Connection[] = [
         tradeName: '45° flare',
         size: `-${dash}`,
         end,
-        endType: end === 'male' ? 'fixed' : 'swivel-nut',
+        endTypes: end === 'male' ? ['fixed'] : ['tube-nut', 'swivel-nut'],
         dash,
         tubeOdMm: dashMm(dash),
         thread: unifiedThread(thread).designation,
@@ -61,13 +74,30 @@ export const saeJ512: readonly Connection[] = [
         tradeName: 'inverted flare',
         size: `-${dash}`,
         end,
-        endType: end === 'male' ? 'tube-nut' : 'port',
+        endTypes: [end === 'male' ? 'tube-nut' : 'fixed'],
         dash,
         tubeOdMm: dashMm(dash),
         thread: unifiedThread(thread).designation,
-        seat: end === 'male' ? 'none' : 'cone-45',
-        seatHalfAngleDeg: end === 'male' ? null : 42,
+        seat: 'cone-inverted',
+        seatHalfAngleDeg: 42,
         coneOutwards: end === 'female',
+        sealing: 'metal-cone',
+        source,
+      }),
+    ),
+  ),
+  ...compression.flatMap(([dash, thread]) =>
+    (['male', 'female'] as const).map((end) =>
+      connection({
+        family: 'SAE J512 compression',
+        tradeName: 'compression fitting, inch',
+        size: `-${dash}`,
+        end,
+        endTypes: [end === 'male' ? 'fixed' : 'tube-nut'],
+        dash,
+        tubeOdMm: dashMm(dash),
+        thread: unifiedThread(thread).designation,
+        seat: 'none',
         sealing: 'metal-cone',
         source,
       }),

@@ -7,14 +7,22 @@ import { type Connection, connection } from './connection';
  *  Every size of the thread tables, up to 6 in. */
 const fittingSizes = (size: string) => !['1/16'].includes(size);
 
-function ends(family: string, tradeName: string, size: string, thread: string, source: string) {
+function ends(
+  family: string,
+  tradeName: string,
+  size: string,
+  thread: string,
+  source: string,
+  forms?: { readonly male: string; readonly female: string },
+) {
   return (['male', 'female'] as const).map((end) =>
     connection({
       family,
       tradeName,
       size,
       end,
-      endType: 'fixed',
+      endTypes: end === 'male' ? ['fixed', 'stud'] : ['port', 'fixed'],
+      form: forms?.[end] ?? null,
       thread,
       seat: 'none',
       sealing: 'thread',
@@ -27,7 +35,25 @@ const sizeOf = (designation: string) => designation.replace(/^R| [A-Z]+$/g, '');
 
 export const taperPipe: readonly Connection[] = [
   ...rThreads.flatMap((t) =>
-    ends('ISO 7-1', 'taper pipe (BSPT)', sizeOf(t.designation), t.designation, t.source),
+    ends('ISO 7-1', 'taper pipe (BSPT)', sizeOf(t.designation), t.designation, t.source, {
+      male: 'R',
+      female: 'Rc',
+    }),
+  ),
+  // A parallel socket has the thread of G, within wider limits: no reading tells them apart.
+  ...rThreads.map((t) =>
+    connection({
+      family: 'ISO 7-1',
+      tradeName: 'parallel socket for taper pipe (Rp)',
+      form: 'Rp',
+      size: sizeOf(t.designation),
+      end: 'female',
+      endTypes: ['port', 'fixed'],
+      thread: t.designation.replace('R', 'G'),
+      seat: 'none',
+      sealing: 'thread',
+      source: t.source,
+    }),
   ),
   ...nptThreads
     .filter((t) => t.series === 'NPT')
@@ -48,7 +74,7 @@ export const taperPipe: readonly Connection[] = [
         form: 'NPSM swivel',
         size: sizeOf(t.designation),
         end: 'female',
-        endType: 'swivel-nut',
+        endTypes: ['swivel-nut'],
         thread: t.designation,
         seat: 'cone-60',
         seatHalfAngleDeg: 30,

@@ -1,4 +1,5 @@
 import type { DrawerEntry } from '../../drawer/drawer-entry';
+import { connectionTitle } from '../identification/connection-words';
 import type { SheetState } from '../work/open-sheet';
 
 export function entryState(entry: DrawerEntry): SheetState {
@@ -10,5 +11,6 @@ export function entryName(entry: DrawerEntry): string | null {
   const { state, thread, connection } = entry.decision;
   if (state === 'unlisted') return null;
   const named = thread ?? (entry.likeliestThread ? `${entry.likeliestThread} ?` : null);
-  return named && connection ? `${named} · ${connection.family} ${connection.size}` : named;
+  if (!connection) return named;
+  return named ? `${named} · ${connectionTitle(connection)}` : connectionTitle(connection);
 }

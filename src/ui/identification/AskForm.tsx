@@ -1,20 +1,31 @@
 import { createSignal, createUniqueId, For, type JSX, Match, Show, Switch } from 'solid-js';
+import { degreesOf } from '../../journey/6-candidates/parse-reading';
 import {
+  type AskableKind,
+  endTypes,
+  gaugedCones,
+  marks,
   type Reading,
-  type ReadingKind,
   type Seat,
   seats,
 } from '../../journey/6-candidates/reading';
 import { t } from '../language/language';
-import { type LengthUnit, type PitchUnit, typedReading, type ValueKind } from './bench-input';
+import {
+  type LengthUnit,
+  type PitchUnit,
+  typedCone,
+  typedReading,
+  typedTurns,
+  type ValueKind,
+} from './bench-input';
 import { ReadingPicture } from './ReadingPicture';
-import { type End, seatText } from './reading-text';
+import { coneKey, type End, kindWords, seatText } from './reading-text';
 import { SectionDrawing } from './SectionDrawing';
 import './ask-form.css';
 
 /** How to take one reading, and a place to put it. */
 export function AskForm(props: {
-  readonly kind: ReadingKind;
+  readonly kind: AskableKind;
   /** Seats that the open candidates have; shown first. */
   readonly likelySeats?: readonly string[];
   readonly end?: End;
@@ -23,8 +34,8 @@ export function AskForm(props: {
   return (
     <div class="ask-form">
       <div class="ask-how">
-        <ReadingPicture kind={props.kind} />
-        <p>{t().reading.kinds[props.kind].how}</p>
+        <ReadingPicture kind={props.kind} end={props.end ?? 'male'} />
+        <p>{kindWords(props.kind, props.end).how}</p>
       </div>
       <Switch>
         <Match when={props.kind === 'pitch-gauge'}>
@@ -40,28 +51,44 @@ export function AskForm(props: {
             onReading={props.onReading}
           />
         </Match>
-        <Match when={props.kind === 'flank'}>
-          <FlankForm onReading={props.onReading} />
+        <Match when={props.kind === 'turns-over'}>
+          <TurnsForm onReading={props.onReading} />
         </Match>
-        <Match when={props.kind === 'taper'}>
-          <TaperForm onReading={props.onReading} />
+        <Match when={props.kind === 'cone-size'}>
+          <ConeForm onReading={props.onReading} />
+        </Match>
+        <Match when={choicesOf(props.kind, props.end ?? 'male')} keyed>
+          {(choices) => <ChoiceForm choices={choices} onReading={props.onReading} />}
         </Match>
       </Switch>
+      <button
+        type="button"
+        class="button plain"
+        onClick={() => props.onReading({ kind: 'cannot-tell', of: props.kind, text: props.kind })}
+      >
+        {t().trade.cannotTell}
+      </button>
     </div>
   );
 }
 
 type LengthKind = Exclude<ValueKind, 'pitch-gauge'>;
 
-const lengthKind = (kind: ReadingKind): LengthKind | null =>
-  kind === 'seat' || kind === 'taper' || kind === 'flank' || kind === 'pitch-gauge' ? null : kind;
+const lengthKinds: readonly LengthKind[] = [
+  'caliper-od',
+  'caliper-id',
+  'rule-od',
+  'tube-od',
+  'flange-thickness',
+  'bolt-spacing',
+  'hex',
+];
+const lengthKind = (kind: AskableKind): LengthKind | null =>
+  lengthKinds.find((one) => one === kind) ?? null;
 
 // The bench's unit stays chosen from one reading to the next.
 const [pitchUnit, setPitchUnit] = createSignal<PitchUnit>('tpi');
 const [lengthUnit, setLengthUnit] = createSignal<LengthUnit>('mm');
-
-// By eye until a gauge is named: 37°, 45° and 30° look alike.
-const [seatBy, setSeatBy] = createSignal<'eye' | 'gauge'>('eye');
 
 export { lengthUnit, pitchUnit };
 
@@ -266,74 +293,163 @@ function SeatForm(props: {
     sealsOnThread: seat === 'none',
     oRing: seat === 'o-ring-at-hex' ? { insideMm: 19.3, sectionMm: 2.2 } : null,
   });
-  const reading = (seat: Seat): Reading =>
-    seatBy() === 'eye' && seat.startsWith('cone-')
-      ? { kind: 'seat', seat, byEye: true, text: `${seat} by-eye` }
-      : { kind: 'seat', seat, text: seat };
   return (
-    <div class="stack tight">
-      <UnitChoice
-        title={t().reading.seatHow.title}
-        units={[
-          ['eye', t().reading.seatHow.eye],
-          ['gauge', t().reading.seatHow.gauge],
-        ]}
-        chosen={seatBy()}
-        onChoose={setSeatBy}
+    <ul class="seat-choices">
+      <For each={ordered}>
+        {(seat) => (
+          <li>
+            <button
+              type="button"
+              class="seat-choice"
+              data-seat={seat}
+              onClick={() => props.onReading({ kind: 'seat', seat, text: seat })}
+            >
+              <SectionDrawing dimensions={drawn(seat)} name="" decorative widthMm={30} />
+              <span>{seatText(seat, props.end)}</span>
+            </button>
+          </li>
+        )}
+      </For>
+    </ul>
+  );
+}
+
+interface Choice {
+  readonly words: string;
+  readonly reading: Reading;
+}
+
+/** Readings that are one of a few words; null for those that are typed or drawn. */
+function choicesOf(kind: AskableKind, end: End): readonly Choice[] | null {
+  const { reading, trade } = t();
+  switch (kind) {
+    case 'flank':
+      return ([60, 55] as const).map((flankDeg) => ({
+        words: reading.flank[flankDeg],
+        reading: { kind, flankDeg, text: String(flankDeg) },
+      }));
+    case 'taper':
+      return (['straight', 'tapered'] as const).map((taper) => ({
+        words:
+          end === 'female' ? reading[taper] : `${reading[taper]}: ${reading.taperPicture[taper]}`,
+        reading: { kind, taper, text: taper },
+      }));
+    case 'crest-form':
+      return (['rounded', 'flat'] as const).map((crest) => ({
+        words: trade.crests[crest],
+        reading: { kind, crest, text: crest },
+      }));
+    case 'hand':
+      return (['right', 'left'] as const).map((hand) => ({
+        words: trade.hands[hand],
+        reading: { kind, hand, text: hand },
+      }));
+    case 'marking':
+      return marks.map((mark) => ({
+        words: trade.marks[mark],
+        reading: { kind, mark, text: mark },
+      }));
+    case 'seat-gauge':
+      return gaugedCones.map((cone) => ({
+        words: trade.cones[coneKey(cone)],
+        reading: { kind, cone, text: degreesOf(cone) },
+      }));
+    case 'end-type':
+      return endTypes.map((type) => ({
+        words: `${trade.endTypes[type]}: ${trade.endPictures[type]}`,
+        reading: { kind, type, text: type },
+      }));
+    default:
+      return null;
+  }
+}
+
+function ChoiceForm(props: {
+  readonly choices: readonly Choice[];
+  readonly onReading: (reading: Reading) => void;
+}) {
+  return (
+    <div class="row">
+      <For each={props.choices}>
+        {(choice) => (
+          <button type="button" class="button" onClick={() => props.onReading(choice.reading)}>
+            {choice.words}
+          </button>
+        )}
+      </For>
+    </div>
+  );
+}
+
+/** So many turns in such a length, for benches without a pitch gauge. */
+function TurnsForm(props: { readonly onReading: (reading: Reading) => void }) {
+  const [turns, setTurns] = createSignal('10');
+  const [over, setOver] = createSignal('');
+  const [wrong, setWrong] = createSignal<string | null>(null);
+  const submit = (event: Event) => {
+    event.preventDefault();
+    const reading = typedTurns(turns(), over(), lengthUnit());
+    if (reading.ok) props.onReading(reading.value);
+    else setWrong(wrongWords('caliper-od', reading.reason));
+  };
+  return (
+    <form class="value-form" onSubmit={submit}>
+      <ValueInput
+        label={t().trade.turns.count}
+        text={turns()}
+        onText={setTurns}
+        placeholder="10"
+        wrong={null}
       />
-      <ul class="seat-choices">
-        <For each={ordered}>
-          {(seat) => (
-            <li>
-              <button
-                type="button"
-                class="seat-choice"
-                data-seat={seat}
-                onClick={() => props.onReading(reading(seat))}
-              >
-                <SectionDrawing dimensions={drawn(seat)} name="" decorative widthMm={30} />
-                <span>{seatText(seat, props.end)}</span>
-              </button>
-            </li>
-          )}
-        </For>
-      </ul>
-    </div>
+      <ValueInput
+        label={t().trade.turns.over}
+        text={over()}
+        onText={(value) => {
+          setOver(value);
+          setWrong(null);
+        }}
+        placeholder={lengthPlaceholder()}
+        wrong={wrong()}
+      />
+      <LengthUnitChoice />
+      <button type="submit" class="button strong">
+        {t().identification.add}
+      </button>
+    </form>
   );
 }
 
-function FlankForm(props: { readonly onReading: (reading: Reading) => void }) {
+/** The two ends of a cone and the length between them, for benches without a seat gauge. */
+function ConeForm(props: { readonly onReading: (reading: Reading) => void }) {
+  const [typed, setTyped] = createSignal({ wide: '', narrow: '', over: '' });
+  const [wrong, setWrong] = createSignal<string | null>(null);
+  const submit = (event: Event) => {
+    event.preventDefault();
+    const { wide, narrow, over } = typed();
+    const reading = typedCone(wide, narrow, over, lengthUnit());
+    if (reading.ok) props.onReading(reading.value);
+    else setWrong(wrongWords('caliper-od', reading.reason));
+  };
   return (
-    <div class="row">
-      <For each={[60, 55] as const}>
-        {(flankDeg) => (
-          <button
-            type="button"
-            class="button"
-            onClick={() => props.onReading({ kind: 'flank', flankDeg, text: String(flankDeg) })}
-          >
-            {t().reading.flank[flankDeg]}
-          </button>
+    <form class="value-form" onSubmit={submit}>
+      <For each={['wide', 'narrow', 'over'] as const}>
+        {(field) => (
+          <ValueInput
+            label={t().trade.cone[field]}
+            text={typed()[field]}
+            onText={(value) => {
+              setTyped((now) => ({ ...now, [field]: value }));
+              setWrong(null);
+            }}
+            placeholder={lengthPlaceholder()}
+            wrong={field === 'over' ? wrong() : null}
+          />
         )}
       </For>
-    </div>
-  );
-}
-
-function TaperForm(props: { readonly onReading: (reading: Reading) => void }) {
-  return (
-    <div class="row">
-      <For each={['straight', 'tapered'] as const}>
-        {(taper) => (
-          <button
-            type="button"
-            class="button"
-            onClick={() => props.onReading({ kind: 'taper', taper, text: taper })}
-          >
-            {t().reading[taper]}: {t().reading.taperPicture[taper]}
-          </button>
-        )}
-      </For>
-    </div>
+      <LengthUnitChoice />
+      <button type="submit" class="button strong">
+        {t().identification.add}
+      </button>
+    </form>
   );
 }

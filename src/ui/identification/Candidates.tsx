@@ -2,10 +2,12 @@ import { createMemo, For, Show } from 'solid-js';
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import type { Reading } from '../../journey/6-candidates/reading';
 import type { Conclusion } from '../../journey/7-next-reading/decision';
+import type { Connection } from '../../standards/connections/connection';
 import { number, percent } from '../language/format';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
 import { hashOf } from '../shell/route';
+import { endWords } from './connection-words';
 import { type Evidence, evidenceFor, type ListedThread } from './evidence';
 import { likelihoodWord } from './likelihood-words';
 import { readingsOnConnection, readingsOnThread } from './reading-evidence';
@@ -50,7 +52,10 @@ export function ThreadCandidates(props: {
                 <strong>
                   {candidate.system === null ? t().identification.none : candidate.designation}
                 </strong>
-                <Likelihood probability={candidate.probability} />
+                <Likelihood
+                  probability={candidate.probability}
+                  likeliest={likeliestOf(props.conclusion)}
+                />
               </div>
               <Show when={candidate.system !== null && candidate} keyed>
                 {(listed) => (
@@ -85,9 +90,10 @@ export function ConnectionCandidates(props: {
     props.conclusion.connections
       .filter((c, i) => i === 0 || (i < shownAtMost && c.probability >= worthShowing))
       .map((candidate) => {
-        const row = props.tables?.rows(candidate)[0];
+        const rows = props.tables?.rows(candidate, props.conclusion.decision.thread) ?? [];
+        const row = rows[0] ?? null;
         const thread = row?.thread ? props.tables?.thread(row.thread) : null;
-        return { candidate, row: row ?? null, thread: thread ?? null };
+        return { candidate, rows, row, thread: thread ?? null };
       }),
   );
   /** One scale for all drawings, so that a larger thread looks larger. */
@@ -98,7 +104,7 @@ export function ConnectionCandidates(props: {
       <h2 id="connections-title">{t().identification.connections}</h2>
       <ol class="candidates connection-candidates">
         <For each={shown()}>
-          {({ candidate, row, thread }) => {
+          {({ candidate, rows, row, thread }) => {
             const name = `${candidate.family} ${candidate.size}`;
             return (
               <li class="candidate">
@@ -116,7 +122,10 @@ export function ConnectionCandidates(props: {
                     <strong>
                       <a href={hashOf({ screen: 'standards', query: candidate.family })}>{name}</a>
                     </strong>
-                    <Likelihood probability={candidate.probability} />
+                    <Likelihood
+                      probability={candidate.probability}
+                      likeliest={props.conclusion.connections[0]?.probability ?? 1}
+                    />
                   </div>
                   <Show when={row} keyed>
                     {(found) => (
@@ -124,7 +133,9 @@ export function ConnectionCandidates(props: {
                         {tradeName(found.tradeName)}
                         {found.thread ? ` · ${found.thread}` : ''}
                         <br />
-                        {found.sealing === 'thread' ? '' : seatText(found.seat, found.end)}
+                        {endWords(candidate)}
+                        <br />
+                        {found.sealing === 'thread' ? '' : seatsOf(rows)}
                       </p>
                     )}
                   </Show>
@@ -138,6 +149,10 @@ export function ConnectionCandidates(props: {
     </section>
   );
 }
+
+/** Forms of one end may seal differently. */
+const seatsOf = (rows: readonly Connection[]): string =>
+  [...new Set(rows.map((row) => seatText(row.seat, row.end)))].join(` ${t().trade.or} `);
 
 function EvidenceList(props: { readonly items: readonly Evidence[] }) {
   return (
@@ -161,10 +176,15 @@ function EvidenceList(props: { readonly items: readonly Evidence[] }) {
   );
 }
 
-function Likelihood(props: { readonly probability: number }) {
+/** Of the threads; 'none of these' is no rival. */
+const likeliestOf = ({ threads }: Conclusion): number =>
+  threads.find((c) => c.system !== null)?.probability ?? 1;
+
+function Likelihood(props: { readonly probability: number; readonly likeliest: number }) {
   return (
     <span class="likelihood">
-      <span>{likelihoodWord(props.probability)}</span> <b>{percent(props.probability)}</b>
+      <span>{likelihoodWord(props.probability, props.likeliest)}</span>{' '}
+      <b>{percent(props.probability)}</b>
       <svg viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true">
         <path class="whole" d="M0 2H100" />
         <path class="part" d={`M0 2H${(props.probability * 100).toFixed(2)}`} />

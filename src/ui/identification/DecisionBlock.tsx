@@ -1,14 +1,17 @@
 import { Show } from 'solid-js';
 import type { Conclusion } from '../../journey/7-next-reading/decision';
-import { percent } from '../language/format';
+import { number, percent } from '../language/format';
 import { t } from '../language/language';
-import { endWords, threadName } from '../result/end-words';
+import { endWords } from './connection-words';
+import { kindWords } from './reading-text';
 import './decision.css';
 
 /** The answer, as two lines of a title block: the thread, and the connection. */
 export function DecisionBlock(props: { readonly conclusion: Conclusion }) {
   const decision = () => props.conclusion.decision;
+  /** None where no thread fits. */
   const likeliest = () => {
+    if (props.conclusion.nearest) return null;
     const first = props.conclusion.threads.find((c) => c.system !== null);
     return first?.system ? first : null;
   };
@@ -47,7 +50,7 @@ export function DecisionBlock(props: { readonly conclusion: Conclusion }) {
                 </Show>
               }
             >
-              {threadName(decision().thread!, decision().hand)}
+              {decision().thread}
             </Show>
           </dd>
         </div>
@@ -57,16 +60,40 @@ export function DecisionBlock(props: { readonly conclusion: Conclusion }) {
             <Show when={decision().connection} fallback={noneWritten()} keyed>
               {(connection) => (
                 <>
-                  {connection.family} {connection.size}{' '}
-                  <span class="small">{endWords(connection)}</span>
+                  {connection.family} {connection.size}
+                  <span class="small"> {endWords(connection)}</span>
                 </>
               )}
             </Show>
           </dd>
         </div>
       </dl>
-      <Show when={decision().hand === 'left'}>
-        <p class="alert">{t().assembly.leftHand}</p>
+      <Show when={props.conclusion.hand === 'left'}>
+        <p class="alert">
+          <strong>{t().trade.leftHand}.</strong> {t().trade.leftHandWarning}
+        </p>
+      </Show>
+      <Show when={props.conclusion.nearest} keyed>
+        {({ thread, offMm, end }) => (
+          <p>
+            {t().trade.nearest(
+              thread,
+              `${number(Math.abs(offMm), 1)} mm`,
+              offMm > 0,
+              end === 'male',
+            )}
+          </p>
+        )}
+      </Show>
+      <Show when={decision().missing} keyed>
+        {({ reading, tools }) => (
+          <p>
+            {t().trade.missing(
+              kindWords(reading).name,
+              tools.map((tool) => t().identification.tools[tool]).join(` ${t().trade.or} `),
+            )}
+          </p>
+        )}
       </Show>
       <Show when={decision().state === 'unlisted'}>
         <p class="small">{t().identification.unlistedText}</p>

@@ -1,12 +1,19 @@
-import { Match, Switch } from 'solid-js';
-import type { ReadingKind } from '../../journey/6-candidates/reading';
+import { Match, Show, Switch } from 'solid-js';
+import type { AskableKind } from '../../journey/6-candidates/reading';
 import './reading-picture.css';
 
 /** How to take a reading: own line drawings; the accent is the tool. Decorative: the words say the same. */
-export function ReadingPicture(props: { readonly kind: ReadingKind }) {
+export function ReadingPicture(props: {
+  readonly kind: AskableKind;
+  readonly end?: 'male' | 'female';
+}) {
   return (
     <svg class="reading-picture" viewBox="0 0 240 130" aria-hidden="true">
       <Switch>
+        <Match when={props.end === 'female' && boreKinds.has(props.kind)}>
+          <Female />
+          <path class="tool" d={plug(props.kind === 'taper')} />
+        </Match>
         <Match when={props.kind === 'pitch-gauge'}>
           <Male x={70} />
           <path class="tool" d={blade()} />
@@ -50,7 +57,37 @@ export function ReadingPicture(props: { readonly kind: ReadingKind }) {
             d="M165 52 V92 M165 52 l-4 7 M165 52 l4 7 M165 92 l-4 -7 M165 92 l4 -7"
           />
         </Match>
-        <Match when={props.kind === 'seat'}>
+        <Match when={props.kind === 'turns-over'}>
+          <Male x={70} />
+          <path class="tool" d="M60 8 H230 V34 H60 Z" />
+          <path class="tool-line" d="M89 34v-12m14 12v-7m14 7v-7m14 7v-7m14 7v-7m14 7v-12" />
+          <path class="sight" d="M89 34V118M173 34V118" />
+        </Match>
+        <Match when={props.kind === 'flange-thickness' || props.kind === 'bolt-spacing'}>
+          <path class="part" d="M90 14H120V50H239M90 130V14M90 130H120V94H239" />
+          <path class="axis" d="M70 72H239" />
+          <path class="arrow" d="M90 6H120M90 6l6 -4M90 6l6 4M120 6l-6 -4M120 6l-6 4" />
+          <Show when={props.kind === 'bolt-spacing'}>
+            <circle class="tool" cx="150" cy="24" r="8" />
+            <circle class="tool" cx="150" cy="120" r="8" />
+            <path class="arrow" d="M150 24V120" />
+          </Show>
+        </Match>
+        <Match when={props.kind === 'cone-size'}>
+          <path class="part" d="M239 40H150L90 66V78L150 104H239" />
+          <path class="axis" d="M60 72H239" />
+          <path class="arrow" d="M150 40V104M150 40l-4 7M150 40l4 7M150 104l-4-7M150 104l4-7" />
+          <path class="arrow" d="M90 50V66M90 94V78M90 66l-4-7M90 66l4-7M90 78l-4 7M90 78l4 7" />
+          <path class="arrow" d="M90 22H150M90 22l7-4M90 22l7 4M150 22l-7-4M150 22l-7 4" />
+          <path class="sight" d="M90 18V62M150 18V38" />
+        </Match>
+        <Match when={props.kind === 'hex'}>
+          <path class="part" d="M80 72L105 28H155L180 72L155 116H105Z" />
+          <circle class="part" cx="130" cy="72" r="22" />
+          <path class="tool" d="M96 20H200V28H96ZM96 116H200V124H96Z" />
+          <path class="arrow" d="M196 30V114" />
+        </Match>
+        <Match when={lookedAt.has(props.kind)}>
           <Male x={100} />
           <path class="tool-line" d="M92 46 L70 58 V86 L92 98" />
           <circle class="lens" cx="70" cy="72" r="42" />
@@ -70,6 +107,21 @@ export function ReadingPicture(props: { readonly kind: ReadingKind }) {
     </svg>
   );
 }
+
+/** Read with a gauge or plug inside a female end. */
+const boreKinds: ReadonlySet<AskableKind> = new Set(['pitch-gauge', 'flank', 'taper']);
+/** Read with a lens. */
+const lookedAt: ReadonlySet<AskableKind> = new Set([
+  'seat',
+  'seat-gauge',
+  'end-type',
+  'crest-form',
+  'marking',
+  'hand',
+]);
+
+/** A blade, or a straight plug, in the bore of `Female`. */
+const plug = (whole: boolean): string => (whole ? 'M100 46H214V98H100Z' : 'M100 44H214V62H100Z');
 
 /** A gauge blade whose teeth sit in the thread of `Male`, just clear of it. */
 function blade(): string {

@@ -1,23 +1,13 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import type { Reading, ReadingKind } from '../../journey/6-candidates/reading';
+import { type AskableKind, askableKinds, type Reading } from '../../journey/6-candidates/reading';
 import type { Ask } from '../../journey/7-next-reading/decision';
 import { t } from '../language/language';
 import type { Tool } from '../work/open-sheet';
 import { allTools } from '../work/tools';
 import { AskForm } from './AskForm';
-import { type End, readingText, valueText } from './reading-text';
+import { type End, kindWords, readingText, valueText } from './reading-text';
+import { WhatItIsOff } from './WhatItIsOff';
 import './readings.css';
-
-const kinds: readonly ReadingKind[] = [
-  'pitch-gauge',
-  'caliper-od',
-  'caliper-id',
-  'rule-od',
-  'tube-od',
-  'seat',
-  'taper',
-  'flank',
-];
 
 /** The reading that would help most, with its form; any other on request. */
 export function AskedReading(props: {
@@ -27,7 +17,7 @@ export function AskedReading(props: {
   readonly onTools: (tools: readonly Tool[]) => void;
   readonly onReading: (reading: Reading) => void;
 }) {
-  const [chosen, setChosen] = createSignal<ReadingKind | null>(null);
+  const [chosen, setChosen] = createSignal<AskableKind | null>(null);
   const kind = createMemo(() => chosen() ?? props.ask?.reading ?? null);
   const take = (reading: Reading) => {
     setChosen(null);
@@ -42,7 +32,7 @@ export function AskedReading(props: {
               <Show when={now === props.ask?.reading}>
                 <p class="caps">{t().identification.ask}</p>
               </Show>
-              <h2 id="ask-title">{t().reading.kinds[now].title}</h2>
+              <h2 id="ask-title">{kindWords(now).title}</h2>
               <Show when={now === props.ask?.reading && props.ask} keyed>
                 {(ask) => <Why ask={ask} end={props.end} />}
               </Show>
@@ -64,7 +54,7 @@ export function AskedReading(props: {
           <select
             value={kind() ?? ''}
             onChange={(event) =>
-              setChosen((event.currentTarget.value || null) as ReadingKind | null)
+              setChosen((event.currentTarget.value || null) as AskableKind | null)
             }
           >
             <Show when={props.ask === null}>
@@ -72,19 +62,28 @@ export function AskedReading(props: {
                 –
               </option>
             </Show>
-            <For each={kinds}>
+            <For each={askableKinds.filter((k) => isOf(k, props.end))}>
               {(k) => (
                 <option value={k} selected={kind() === k}>
-                  {t().reading.kinds[k].name}
+                  {kindWords(k).name}
                 </option>
               )}
             </For>
           </select>
         </label>
         <AtHand tools={props.tools} onTools={props.onTools} />
+        <WhatItIsOff />
       </div>
     </section>
   );
+}
+
+const ofMale: ReadonlySet<AskableKind> = new Set(['caliper-od', 'rule-od', 'cone-size']);
+
+/** Nobody measures over the crests of a female end. */
+function isOf(kind: AskableKind, end: End): boolean {
+  if (end === 'female') return !ofMale.has(kind);
+  return end === null || kind !== 'caliper-id';
 }
 
 /** What each outcome would speak for. */

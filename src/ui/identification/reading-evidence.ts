@@ -1,6 +1,6 @@
-import type { Reading } from '../../journey/6-candidates/reading';
+import type { Reading, Seat } from '../../journey/6-candidates/reading';
+import { shownSeats, tubesOf } from '../../journey/6-candidates/reading-likelihood';
 import type { Connection } from '../../standards/connections/connection';
-import { tubesOf } from '../../standards/connections/tubes';
 import type { Thread } from '../../standards/thread';
 import { t } from '../language/language';
 import type { Evidence } from './evidence';
@@ -8,6 +8,8 @@ import { readingText } from './reading-text';
 
 /** A gauge leaf that fits is off by less than this share; the next leaf is several per cent away. */
 const leafShare = 0.015;
+/** What counting against a rule may be off by. */
+const countedShare = 0.04;
 /** What a bench caliper and a worn crest may add to a table's limits, mm. */
 const slackMm = 0.2;
 
@@ -26,6 +28,10 @@ export function readingsOnThread(readings: readonly Reading[], thread: Thread): 
         return (reading.taper === 'tapered') === thread.taper > 0;
       case 'flank':
         return reading.flankDeg === thread.flankAngleDeg;
+      case 'turns-over':
+        return Math.abs(reading.overMm / reading.turns / thread.pitchMm - 1) < countedShare;
+      case 'crest-form':
+        return (reading.crest === 'rounded') === (thread.flankAngleDeg === 55);
       default:
         return null;
     }
@@ -35,18 +41,29 @@ export function readingsOnThread(readings: readonly Reading[], thread: Thread): 
 /** How each reading sits with one end of one connection. */
 export function readingsOnConnection(readings: readonly Reading[], end: Connection): Evidence[] {
   return evidence(readings, (reading) => {
-    if (reading.kind === 'seat') {
-      // An angle judged by eye speaks against no other angle.
-      if (reading.byEye && reading.seat !== end.seat && end.seat.startsWith('cone-')) return null;
-      return reading.seat === end.seat;
+    if (reading.kind === 'seat') return fitsSeat(reading.seat, end);
+    if (reading.kind === 'seat-gauge') {
+      return shownSeats(end).some(
+        ([seat]) => seat === reading.cone || (reading.cone === 'none' && !/^cone-\d/.test(seat)),
+      );
     }
+    if (reading.kind === 'end-type') return end.endTypes.includes(reading.type);
     if (reading.kind !== 'tube-od') return null;
     const tubes = tubesOf(end);
     const { mm: read } = reading;
-    // A swivel sits on tubes and hoses alike.
-    if (read === null) return end.endType === 'swivel-nut' ? null : tubes.length === 0;
+    // Hose ends take none, and sit under the same nuts.
+    if (read === null)
+      return tubes.length === 0 || (end.endTypes.includes('swivel-nut') ? null : false);
     return tubes.some((mm) => Math.abs(mm - read) < 2 * slackMm);
   });
+}
+
+/** By eye, flares look alike: a neighbour's name speaks neither way. */
+function fitsSeat(seen: Seat, end: Connection): boolean | null {
+  const shown = shownSeats(end).map(([seat]) => seat);
+  if (shown.includes(seen)) return true;
+  const alike = /^cone-(30|37|45)$/;
+  return alike.test(seen) && shown.some((seat) => alike.test(seat)) ? null : false;
 }
 
 const within = (mm: number, range: { readonly minMm: number; readonly maxMm: number }) =>

@@ -1,4 +1,8 @@
 import {
+  type AskableKind,
+  endTypes,
+  gaugedCones,
+  marks,
   type Reading,
   type ReadingKind,
   type Seat,
@@ -6,13 +10,30 @@ import {
 } from '../../journey/6-candidates/reading';
 import { language, t } from '../language/language';
 
-/** A reading as people say it, e.g. 'Pitch gauge: 16 tpi'. */
-export function readingText(reading: Reading, end: End = 'male'): string {
-  return `${t().reading.kinds[reading.kind].name}: ${valueText(reading.kind, reading.text, end)}`;
-}
-
 /** Which end is looked at; null counts as male, which a photo shows. */
 export type End = 'male' | 'female' | null;
+
+interface KindWords {
+  readonly name: string;
+  readonly title: string;
+  readonly how: string;
+}
+
+/** What a reading is called and how it is taken on this end. */
+export function kindWords(kind: AskableKind, end: End = 'male'): KindWords {
+  const { reading, trade } = t();
+  const known: Readonly<Record<string, KindWords>> = { ...reading.kinds, ...trade.kinds };
+  const female: Readonly<Record<string, string>> = trade.femaleHow;
+  const words = known[kind]!;
+  const how = end === 'female' && Object.hasOwn(female, kind) ? female[kind]! : words.how;
+  return { ...words, how };
+}
+
+/** A reading as people say it, e.g. 'Pitch gauge: 16 tpi'. */
+export function readingText(reading: Reading, end: End = 'male'): string {
+  if (reading.kind === 'cannot-tell') return t().trade.cannotTellOf(kindWords(reading.of).name);
+  return `${kindWords(reading.kind).name}: ${valueText(reading.kind, reading.text, end)}`;
+}
 
 /** One seat looks different from either side. */
 export function seatText(seat: Seat, end: End): string {
@@ -21,17 +42,52 @@ export function seatText(seat: Seat, end: End): string {
 
 /** A value as it is written in a reading ('16tpi', 'cone-37', '26.5…26.9mm'), for people. */
 export function valueText(kind: ReadingKind, value: string, end: End = 'male'): string {
-  if (kind === 'seat') {
-    const [seat = '', how] = value.split(' ');
-    const words = isSeat(seat) ? seatText(seat, end) : value;
-    return how === 'by-eye' ? `${words} (${t().reading.seatHow.byEye})` : words;
+  const { trade, reading } = t();
+  const one = <T extends string>(all: readonly T[]) => all.find((word) => word === value);
+  switch (kind) {
+    case 'seat': {
+      const seat = one(seats);
+      return seat ? seatText(seat, end) : value;
+    }
+    case 'seat-gauge': {
+      const cone = gaugedCones.find((c) => c === value || c === `cone-${value}`);
+      return cone ? trade.cones[coneKey(cone)] : value;
+    }
+    case 'end-type': {
+      const type = one(endTypes);
+      return type ? trade.endTypes[type] : value;
+    }
+    case 'marking': {
+      const mark = one(marks);
+      return mark ? trade.marks[mark] : value;
+    }
+    case 'crest-form':
+      return value === 'rounded' ? trade.crests.rounded : trade.crests.flat;
+    case 'hand':
+      return value === 'left' ? trade.hands.left : trade.hands.right;
+    case 'taper':
+      return value === 'tapered' ? reading.tapered : reading.straight;
+    case 'flank':
+      return `${value}°`;
+    case 'cone-size':
+      if (/^\d+$/.test(value)) return `${value}°`;
+      break;
+    default:
+      break;
   }
-  if (kind === 'taper') return value === 'tapered' ? t().reading.tapered : t().reading.straight;
-  if (kind === 'flank') return `${value}°`;
-  if (kind === 'tube-od' && value === 'none') return t().reading.noTube;
-  if (value === 'other') return t().reading.otherValue;
+  if (kind === 'tube-od' && value === 'none') return reading.noTube;
+  if (value === 'other') return reading.otherValue;
   const spaced = value.replace(/\s*(tpi|mm|in)$/, ' $1').replace('…', ' – ');
-  return language() === 'en' ? spaced : spaced.replaceAll('.', ',');
+  const counted =
+    kind === 'turns-over'
+      ? spaced.replace(/^([\d.,]+) in /, '$1 / ')
+      : spaced
+          .replace(' over ', ' / ')
+          .replace(' to ', ' – ')
+          .replaceAll(/(\d)(mm|in)\b/g, '$1 $2');
+  return language() === 'en' ? counted : counted.replaceAll('.', ',');
 }
 
-const isSeat = (value: string): value is Seat => (seats as readonly string[]).includes(value);
+export function coneKey(cone: (typeof gaugedCones)[number]): 24 | 30 | 37 | 45 | 60 | 'none' {
+  return cone === 'none' ? cone : (Number(cone.slice(5)) as 24 | 30 | 37 | 45 | 60);
+}

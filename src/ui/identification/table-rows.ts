@@ -1,45 +1,39 @@
+import type { ConnectionEnd } from '../../journey/6-candidates/candidate';
+import type { AlsoUsed } from '../../standards/also-used';
 import type { Connection } from '../../standards/connections/connection';
-import type { ConnectionName } from '../../standards/connections/find-connection';
+import type { Note } from '../../standards/families';
+import type { NeverJoin } from '../../standards/never-join';
 import type { Thread } from '../../standards/thread';
 import type { SectionDimensions } from './section-geometry';
 
 export interface Tables {
   readonly thread: (designation: string) => Thread | null;
-  /** Every row that agrees with what is settled; the first is the commonest form. */
-  readonly rows: (name: ConnectionName) => readonly Connection[];
-  /** What screws onto an end without belonging to it, as 'family size'. */
-  readonly neverWith: (own: Connection) => readonly string[];
-  /** Threads that pass for this one by hand. */
-  readonly passesFor: (designation: string) => readonly string[];
-  /** Connections that use a thread, this end only, one per family. */
-  readonly users: (designation: string, end: Connection['end']) => readonly Connection[];
+  /** All rows that a known end may still be. */
+  readonly rows: (known: ConnectionEnd, thread: string | null) => readonly Connection[];
+  readonly neverJoin: (own: Connection) => NeverJoin;
+  readonly alsoUsed: (own: Connection) => readonly AlsoUsed[];
+  readonly notes: (own: Connection) => readonly Note[];
+  readonly aliases: (own: Connection) => readonly string[];
 }
 
 /** The tables load with the first screen that shows candidates, not with the page. */
 export async function loadTables(): Promise<Tables> {
-  const [{ findThread, threads }, { connections }, { confusions, screwsOnButMustNot }, { rowsOf }] =
+  const [{ findThread }, { rowsOf }, { neverJoin }, { alsoUsed }, { aliasesOf }, { familyOf }] =
     await Promise.all([
       import('../../standards/threads'),
-      import('../../standards/connections/connections'),
-      import('../../standards/look-alikes'),
-      import('../../standards/connections/find-connection'),
+      import('../../standards/connections/find-rows'),
+      import('../../standards/never-join'),
+      import('../../standards/also-used'),
+      import('../../standards/aliases'),
+      import('../../standards/families'),
     ]);
-  const confused = confusions(threads, connections);
   return {
     thread: findThread,
-    rows: (name) => rowsOf(name, connections),
-    passesFor: (designation) => confused.get(designation) ?? [],
-    neverWith: (own) => [
-      ...new Set(screwsOnButMustNot(own, connections).map((c) => `${c.family} ${c.size}`)),
-    ],
-    users: (designation, end) => {
-      const seen = new Set<string>();
-      return connections.filter((c) => {
-        const fresh = c.thread === designation && c.end === end && !seen.has(c.family);
-        if (fresh) seen.add(c.family);
-        return fresh;
-      });
-    },
+    rows: rowsOf,
+    neverJoin,
+    alsoUsed: (own) => (own.thread === null ? [] : alsoUsed(own.thread, own.end)),
+    notes: (own) => familyOf(own.family)?.notes ?? [],
+    aliases: aliasesOf,
   };
 }
 

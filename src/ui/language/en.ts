@@ -1,6 +1,6 @@
 import type { RefusalReason } from '../../journey/identification';
-import { assemblyEn } from './assembly/en';
 import { referenceEn } from './reference/en';
+import { tradeEn } from './trade/en';
 import { wearEn } from './wear/en';
 
 /** Words on the screen. Trade words stay; ours are explained by the picture beside them. */
@@ -408,9 +408,9 @@ export const en = {
     tools: {
       rule: 'rule',
       caliper: 'caliper',
-      'pitch-gauge': 'pitch gauge',
-      'form-gauge': '55°/60° form gauge',
-      'seat-gauge': 'seat gauge',
+      'pitch-gauge': 'pitch gauge (blades)',
+      'form-gauge': '55°/60° form gauge (blades)',
+      'seat-gauge': 'seat gauge (blades)',
     },
     candidates: 'Threads that fit',
     connections: 'Connections that fit',
@@ -424,8 +424,8 @@ export const en = {
       likely: 'very likely',
       probable: 'probable',
       possible: 'possible',
-      unlikely: 'unlikely',
-      hardly: 'very unlikely',
+      unlikely: 'less likely',
+      hardly: 'unlikely',
     },
     evidence: {
       pitchFits: (delta: string) => `pitch fits within ${delta}`,
@@ -443,7 +443,7 @@ export const en = {
   reading: {
     kinds: {
       'pitch-gauge': {
-        name: 'Pitch gauge (blades)',
+        name: 'Pitch gauge',
         title: 'Try a pitch gauge',
         how: 'Lay blades along the thread, in line with the axis, against the light. The right blade shows no light and does not rock.',
       },
@@ -468,14 +468,14 @@ export const en = {
         how: 'Outside diameter of the tube that goes in, or the bore in the fitting that takes it. A caliper or a rule will do.',
       },
       seat: {
-        name: 'Seat',
+        name: 'Seat, by eye',
         title: 'Look at the end',
         how: 'Which drawing is like the end of this fitting? The heavy line is where it seals.',
       },
       flank: {
         name: 'Flank angle',
         title: 'Try a thread-form gauge',
-        how: 'Hold a 60° and a 55° gauge into the thread, along the axis, against the light. Which one shows no light along both flanks?',
+        how: 'Hold a 60° and a 55° blade into the thread, along the axis, against the light: a form gauge, or pitch gauges marked 60° and 55°. Which one shows no light along both flanks?',
       },
       taper: {
         name: 'Taper',
@@ -500,6 +500,7 @@ export const en = {
       'cone-30': 'Outside cone, 30° to the axis',
       'o-ring-at-hex': 'O-ring under the hex',
       'flat-washer-face': 'Flat face or washer under the hex',
+      'cone-inverted': 'Nut that presses on a flared tube',
       none: 'None of these: it seals on the thread',
     },
     /** The same seats, as the female end shows them. */
@@ -512,13 +513,8 @@ export const en = {
       'cone-30': 'Inside flare, 30° to the axis',
       'o-ring-at-hex': 'Chamfer for an O-ring at the mouth',
       'flat-washer-face': 'Flat face around the mouth',
+      'cone-inverted': 'Raised cone at the bottom of the port',
       none: 'None of these: it seals on the thread',
-    },
-    seatHow: {
-      title: 'How the angle was told',
-      eye: 'By eye',
-      gauge: 'With a seat gauge',
-      byEye: 'by eye',
     },
     noTube: 'It takes no tube',
     otherValue: 'another value',
@@ -538,7 +534,6 @@ export const en = {
     with: 'Measured with',
     go: 'Identify',
   },
-  assembly: assemblyEn,
   reference: referenceEn,
   result: {
     title: 'Result',
@@ -560,25 +555,12 @@ export const en = {
     shore: (value: string) => `${value} IRHD`,
     elastomers: 'Elastomer by fluid',
     elastomersNote:
-      'Names after ISO 1629. Common practice; when in doubt, the maker’s table decides.',
-    fluids: {
-      mineral: 'Mineral oil (HL, HM, HV)',
-      hot: 'Mineral oil above 100 °C',
-      cold: 'Mineral oil below −30 °C (low-temperature grade)',
-      emulsion: 'Emulsion of oil and water (HFAE, HFB)',
-      glycol: 'Water glycol (HFC)',
-      phosphate: 'Phosphate ester, alkyl (HFDR, aviation)',
-      phosphateAryl: 'Phosphate ester, triaryl (HFDR)',
-      ester: 'Vegetable and synthetic ester (HETG, HEES)',
-      polyglycol: 'Polyglycol (HEPG)',
-      brake: 'Glycol brake fluid',
-    },
+      'Names after ISO 1629, fluids after ISO 6743-4, tested after ISO 6072. Common practice; when in doubt, the maker’s table decides.',
     fluid: 'Fluid',
     suits: 'Suits',
     avoid: 'Not suitable',
     assembly: 'Assembly',
-    assemblyNote:
-      'Never tighten under pressure; a new O-ring each time. Torques and turns: the maker’s data for this family and size.',
+    assemblyNote: 'Torques and turns: the maker’s data for this family and size.',
     cautions: 'Before you undo or pressurise anything',
     caution: {
       pressure:
@@ -587,7 +569,7 @@ export const en = {
       injection:
         'Never look for a leak with the hand. A jet too fine to see goes through skin; oil under the skin is an emergency for a surgeon, at once.',
       gauge:
-        'Confirm the thread with a thread gauge (ring on a male end, plug in a female one) before the line is put under pressure.',
+        'Confirm the thread with a screw gauge (a ring for a male end, a plug for a female one) before the line is put under pressure.',
       authority:
         'The maker’s instructions, local rules and a licensed person’s judgement come before this page.',
     },
@@ -603,6 +585,7 @@ export const en = {
     numbers: 'Measured',
     readings: 'Readings',
   },
+  trade: tradeEn,
   wear: wearEn,
   drawer: {
     title: 'Drawer',
@@ -676,6 +659,12 @@ export const en = {
   },
   /** Keyed by the tables' own trade names. */
   tradeNames: {
+    '24° cone, very light series': '24° cone, very light series',
+    'compression fitting, inch': 'compression fitting, inch',
+    'parallel socket for taper pipe (Rp)': 'parallel socket for taper pipe (Rp)',
+    '24° cone, French gas series': '24° cone, French gas series',
+    'brake-line flare, metric': 'brake-line flare, metric',
+    'pressure-gauge end': 'pressure-gauge end',
     'O-ring face seal': 'O-ring face seal',
     '37° flare': '37° flare',
     '45° flare': '45° flare',
@@ -698,7 +687,7 @@ export const en = {
     'taper pipe (NPT)': 'taper pipe (NPT)',
     'dryseal taper pipe (NPTF)': 'dryseal taper pipe (NPTF)',
     'straight pipe swivel (NPSM)': 'straight pipe swivel (NPSM)',
-    'split flange head, code 61': 'split flange head, code 61',
-    'split flange head, code 62': 'split flange head, code 62',
+    'split flange head, code 61': 'split flange head, code 61 (3000 psi)',
+    'split flange head, code 62': 'split flange head, code 62 (6000 psi)',
   },
 };

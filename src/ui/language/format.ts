@@ -26,11 +26,26 @@ export function decimalsFor(u: number, most = 4): number {
 }
 
 /** Value ± U with U = 2u, the 95 % interval of a normal error (JCGM 100:2008, 6.2.1 and G.6.6). */
-export function plusMinus(estimate: Estimate, unit = ''): string {
+export function plusMinus(estimate: Estimate, unit = '', most = 4): string {
   const expanded = 2 * estimate.u;
-  const decimals = decimalsFor(expanded);
+  const decimals = decimalsFor(expanded, most);
   const text = `${number(estimate.value, decimals)} ± ${number(expanded, decimals)}`;
   return unit ? `${text} ${unit}` : text;
+}
+
+/** A table's length in both units, the thread's own first. */
+export function bothUnits(mm: number, inchFirst: boolean): string {
+  const metric = `${number(mm, 2)} mm`;
+  const inch = `${number(mm / 25.4, 3)} in`;
+  return inchFirst ? `${inch} · ${metric}` : `${metric} · ${inch}`;
+}
+
+/** A measured length in both units, each with its interval. */
+export function plusMinusBoth(estimate: Estimate, inchFirst: boolean): string {
+  const inches = { value: estimate.value / 25.4, u: estimate.u / 25.4 };
+  const metric = plusMinus(estimate, 'mm');
+  const inch = plusMinus(inches, 'in', 5);
+  return inchFirst ? `${inch} (${metric})` : `${metric} (${inch})`;
 }
 
 /** Percent for people: '99.9 %' never rounds up to certainty, nor '0.1 %' down to none. */

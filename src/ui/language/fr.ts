@@ -1,6 +1,6 @@
-import { assemblyFr } from './assembly/fr';
 import type { Dictionary } from './dictionary';
 import { referenceFr } from './reference/fr';
+import { tradeFr } from './trade/fr';
 import { wearFr } from './wear/fr';
 
 export const fr: Dictionary = {
@@ -9,7 +9,7 @@ export const fr: Dictionary = {
     nav: 'Écrans',
     measure: 'Mesurer',
     card: 'Carte',
-    drawer: 'Tiroir',
+    drawer: 'Mes fiches',
     standards: 'Tables',
     about: 'À propos',
     language: 'Langue',
@@ -18,7 +18,7 @@ export const fr: Dictionary = {
     workerDied:
       'La partie qui mesure s’est arrêtée et a été relancée. Votre photo est toujours là.',
     storageFull:
-      'Il n’y a plus de place pour la fiche sur cet appareil. Enregistrez-la, ou supprimez des fiches du tiroir.',
+      'Il n’y a plus de place pour la fiche sur cet appareil. Enregistrez-la, ou supprimez de mes fiches.',
     storageOff:
       'Le navigateur ne garde rien pour cette page. Enregistrez la fiche avant de partir.',
     close: 'Fermer',
@@ -39,7 +39,7 @@ export const fr: Dictionary = {
       },
       {
         title: 'Lire, ou relever une cote',
-        text: 'Quand deux filetages se ressemblent, un relevé au peigne ou au pied à coulisse tranche.',
+        text: 'Quand deux filetages se ressemblent, un relevé à la jauge ou au pied à coulisse le détermine.',
       },
     ],
     getCard: 'Obtenir la carte',
@@ -58,7 +58,7 @@ export const fr: Dictionary = {
     },
     noPhoto: 'Sans photo',
     noPhotoText:
-      'Un peigne à fileter et un pied à coulisse suffisent : dehors sur un mâle, dedans sur une femelle.',
+      'Une jauge de filetage et un pied à coulisse suffisent : dehors sur un mâle, dedans sur une femelle.',
     readingsOnly: 'Saisir des relevés',
     draft: 'Travail en cours',
     draftFrom: (when) => `Photo du ${when}, mesure inachevée.`,
@@ -268,7 +268,7 @@ export const fr: Dictionary = {
     readings: 'relevés',
     state: 'État',
     states: {
-      settled: 'tranché',
+      settled: 'déterminé',
       'needs-reading': 'un relevé attendu',
       unlisted: 'dans aucune table',
       refused: 'non mesuré',
@@ -365,11 +365,11 @@ export const fr: Dictionary = {
     },
     help: 'Montrer à la main',
     helpText:
-      'Tirez les deux bouts sur l’axe du filetage : A au bout libre, B au dernier filet complet. Puis mesurez à nouveau.',
+      'Tirez les deux repères sur l’axe du filetage : A à l’extrémité libre, B au dernier filet complet. Puis mesurez à nouveau.',
     helpSide: 'Contour à utiliser',
     both: 'les deux côtés',
-    handleA: 'Bout A, bout libre du filetage',
-    handleB: 'Bout B, dernier filet complet',
+    handleA: 'Repère A, extrémité libre du filetage',
+    handleB: 'Repère B, dernier filet complet',
     undo: 'Annuler',
     redo: 'Rétablir',
     clear: 'Sans aide',
@@ -388,14 +388,14 @@ export const fr: Dictionary = {
     connection: 'Raccordement',
     noConnection: 'aucun listé',
     open: 'ouvert',
-    settledLead: 'Tranché.',
-    threadSettled: 'Le filetage est tranché ; le raccordement reste ouvert.',
+    settledLead: 'Déterminé.',
+    threadSettled: 'Le filetage est déterminé ; le raccordement reste ouvert.',
     needs: 'Un relevé aiderait le plus.',
     unlistedLead: 'Bien mesuré, mais dans aucune table d’ici.',
     unlistedText:
       'Ce peut être un filetage spécial. Vérifiez pas et diamètre avec des calibres avant de continuer.',
     conflict:
-      'Ceci contredit le reste. Les deux sont gardés ; rien n’est tranché avant qu’un autre relevé ne concorde.',
+      'Ceci contredit le reste. Les deux sont gardés ; rien n’est déterminé avant qu’un autre relevé ne concorde.',
     thePhoto: 'la photo',
     ask: 'Relevé demandé',
     why: 'Ce que dirait chaque résultat',
@@ -409,9 +409,9 @@ export const fr: Dictionary = {
     tools: {
       rule: 'règle',
       caliper: 'pied à coulisse',
-      'pitch-gauge': 'peigne à fileter',
-      'form-gauge': 'gabarit 55°/60°',
-      'seat-gauge': 'gabarit de siège',
+      'pitch-gauge': 'jauge de filetage (lames)',
+      'form-gauge': 'gabarit 55°/60° (lames)',
+      'seat-gauge': 'gabarit de siège (lames)',
     },
     candidates: 'Filetages possibles',
     connections: 'Raccordements possibles',
@@ -426,7 +426,7 @@ export const fr: Dictionary = {
       probable: 'probable',
       possible: 'possible',
       unlikely: 'peu probable',
-      hardly: 'guère',
+      hardly: 'improbable',
     },
     evidence: {
       pitchFits: (delta) => `le pas concorde à ${delta}`,
@@ -444,7 +444,7 @@ export const fr: Dictionary = {
   reading: {
     kinds: {
       'pitch-gauge': {
-        name: 'Jauge de filetage (lames)',
+        name: 'Jauge de filetage',
         title: 'Essayez une jauge de filetage',
         how: 'Présentez les lames le long du filetage, dans l’axe, à contre-jour. La bonne ne laisse pas passer de lumière et ne bascule pas.',
       },
@@ -469,14 +469,14 @@ export const fr: Dictionary = {
         how: 'Diamètre extérieur du tube qui s’y monte, ou l’alésage qui le reçoit. Un pied à coulisse ou une règle suffit.',
       },
       seat: {
-        name: 'Siège',
+        name: 'Siège, à l’œil',
         title: 'Regardez l’extrémité',
         how: 'Quel dessin ressemble à l’extrémité de ce raccord ? Le trait fort marque l’étanchéité.',
       },
       flank: {
         name: 'Angle des flancs',
         title: 'Essayez un gabarit de forme',
-        how: 'Présentez un gabarit de 60° et un de 55° dans le filetage, dans l’axe, à contre-jour. Lequel ne laisse passer de lumière sur aucun flanc ?',
+        how: 'Présentez une lame de 60° et une de 55° dans le filetage, dans l’axe, à contre-jour : un gabarit de forme, ou des jauges de filetage ainsi marquées. Lequel ne laisse passer de lumière sur aucun flanc ?',
       },
       taper: {
         name: 'Conicité',
@@ -507,6 +507,7 @@ export const fr: Dictionary = {
       'cone-30': 'Cône extérieur, 30° à l’axe',
       'o-ring-at-hex': 'Joint torique sous l’hexagone',
       'flat-washer-face': 'Face plane ou rondelle sous l’hexagone',
+      'cone-inverted': 'Écrou qui serre un tube évasé',
       none: 'Rien de cela : étanche dans le filet',
     },
     femaleSeats: {
@@ -518,13 +519,8 @@ export const fr: Dictionary = {
       'cone-30': 'Cône femelle, 30° à l’axe',
       'o-ring-at-hex': 'Chanfrein pour joint torique à l’entrée',
       'flat-washer-face': 'Face plane autour de l’entrée',
+      'cone-inverted': 'Cône saillant au fond de l’orifice',
       none: 'Rien de cela : étanche dans le filet',
-    },
-    seatHow: {
-      title: 'Comment l’angle a été jugé',
-      eye: 'À l’œil',
-      gauge: 'Au calibre de siège',
-      byEye: 'à l’œil',
     },
     noTube: 'Il ne reçoit pas de tube',
     otherValue: 'autre valeur',
@@ -543,11 +539,10 @@ export const fr: Dictionary = {
     female: 'Femelle : filetage intérieur',
     pitch: 'Pas, à la jauge de filetage',
     od: 'Diamètre extérieur sur les crêtes',
-    id: 'Diamètre intérieur aux crêtes (diamètre mineur)',
+    id: 'Diamètre intérieur entre les crêtes',
     with: 'Mesuré avec',
     go: 'Identifier',
   },
-  assembly: assemblyFr,
   reference: referenceFr,
   result: {
     title: 'Résultat',
@@ -558,7 +553,7 @@ export const fr: Dictionary = {
     size: 'Taille',
     dash: 'Module (dash)',
     tube: 'Tube ou flexible',
-    mating: 'Va avec',
+    mating: 'S’assemble avec',
     neverWith: 'Ne jamais joindre à',
     seat: 'Siège',
     seal: 'Étanchéité par',
@@ -569,22 +564,10 @@ export const fr: Dictionary = {
     shore: (value) => `${value} DIDC`,
     elastomers: 'Élastomère selon le fluide',
     elastomersNote:
-      'Noms selon ISO 1629. Usage courant ; en cas de doute, la table du fabricant décide.',
-    fluids: {
-      mineral: 'Huile minérale (HL, HM, HV)',
-      hot: 'Huile minérale au-delà de 100 °C',
-      cold: 'Huile minérale sous −30 °C (qualité grand froid)',
-      emulsion: 'Émulsion d’huile et d’eau (HFAE, HFB)',
-      glycol: 'Eau-glycol (HFC)',
-      phosphate: 'Ester phosphorique alkyle (HFDR, aviation)',
-      phosphateAryl: 'Ester phosphorique triaryle (HFDR)',
-      ester: 'Ester végétal et synthétique (HETG, HEES)',
-      polyglycol: 'Polyglycol (HEPG)',
-      brake: 'Liquide de frein au glycol',
-    },
+      'Noms selon ISO 1629, fluides selon ISO 6743-4, essais selon ISO 6072. Usage courant ; en cas de doute, la table du fabricant décide.',
     fluid: 'Fluide',
     suits: 'Convient',
-    avoid: 'À écarter',
+    avoid: 'Ne convient pas',
     assembly: 'Montage',
     assemblyNote: 'Couples et angles : données du fabricant pour cette famille et cette taille.',
     cautions: 'Avant de desserrer ou de mettre sous pression',
@@ -594,7 +577,8 @@ export const fr: Dictionary = {
       mix: 'N’assemblez jamais deux familles parce qu’elles se vissent : cela ne prouve ni tenue ni étanchéité.',
       injection:
         'Ne cherchez jamais une fuite à la main. Un jet invisible traverse la peau ; de l’huile sous la peau est une urgence chirurgicale immédiate.',
-      gauge: 'Confirmez le filetage avec un calibre avant de mettre la conduite sous pression.',
+      gauge:
+        'Confirmez le filetage avec un calibre fileté (bague pour un mâle, tampon pour une femelle) avant de mettre la conduite sous pression.',
       authority:
         'Les instructions du fabricant, les règles locales et l’avis d’une personne habilitée priment sur cette page.',
     },
@@ -610,9 +594,10 @@ export const fr: Dictionary = {
     numbers: 'Mesuré',
     readings: 'Relevés',
   },
+  trade: tradeFr,
   wear: wearFr,
   drawer: {
-    title: 'Tiroir',
+    title: 'Mes fiches',
     lead: 'Les fiches gardées sur cet appareil.',
     empty: 'Rien encore. Mesurez une photo, ou ouvrez une fiche reçue.',
     search: 'Chercher',
@@ -630,9 +615,9 @@ export const fr: Dictionary = {
     importBad: 'Ce fichier ne contient aucune fiche qui puisse s’ouvrir.',
     used: (used) => `${used} utilisés sur cet appareil`,
     persist: 'Garder même si la place manque',
-    persisted: 'Le navigateur a promis de garder le tiroir.',
+    persisted: 'Le navigateur a promis de garder mes fiches.',
     notPersisted:
-      'Le navigateur peut vider le tiroir si la place manque. Enregistrez ce qui compte.',
+      'Le navigateur peut vider « Mes fiches » si la place manque. Enregistrez ce qui compte.',
     untitled: 'Non identifié',
     noMatch: 'Aucune fiche ne répond à cette recherche.',
   },
@@ -655,7 +640,7 @@ export const fr: Dictionary = {
       source: 'Source',
       family: 'Famille',
       size: 'Taille',
-      end: 'Bout',
+      end: 'Extrémité',
       tube: 'Tube',
       thread: 'Filetage',
       seat: 'Siège',
@@ -670,7 +655,7 @@ export const fr: Dictionary = {
   about: {
     title: 'À propos',
     text: [
-      'Crestwise mesure un filetage sur une photo et dit quel raccordement hydraulique c’est, ou quel relevé trancherait.',
+      'Crestwise mesure un filetage sur une photo et dit quel raccordement hydraulique c’est, ou quel relevé le déterminerait.',
       'Les photos sont mesurées dans cette page, sur cet appareil. Rien n’est envoyé.',
       'Chaque nombre porte son incertitude. Quand la photo ne suffit pas, la page demande ou s’abstient.',
     ],
@@ -684,6 +669,12 @@ export const fr: Dictionary = {
       'Cette fiche vient d’une version plus récente. Rechargez cette page, puis ouvrez-la de nouveau.',
   },
   tradeNames: {
+    '24° cone, very light series': 'cône 24°, série très légère',
+    'compression fitting, inch': 'raccord à olive, pouces',
+    'parallel socket for taper pipe (Rp)': 'femelle cylindrique pour R (Rp)',
+    '24° cone, French gas series': 'cône 24°, série gaz',
+    'brake-line flare, metric': 'évasement de frein, métrique',
+    'pressure-gauge end': 'raccord de manomètre',
     'O-ring face seal': 'face plane à joint torique',
     '37° flare': 'évasement 37°',
     '45° flare': 'évasement 45°',
@@ -703,10 +694,10 @@ export const fr: Dictionary = {
     '30° seat, G thread': 'siège 30°, filetage G',
     '30° seat, metric thread': 'siège 30°, filetage métrique',
     'taper pipe (BSPT)': 'gaz conique (BSPT)',
-    'taper pipe (NPT)': 'gaz conique (NPT)',
+    'taper pipe (NPT)': 'NPT conique',
     'dryseal taper pipe (NPTF)': 'conique étanche à sec (NPTF)',
     'straight pipe swivel (NPSM)': 'écrou tournant cylindrique (NPSM)',
-    'split flange head, code 61': 'tête de bride, série 61',
-    'split flange head, code 62': 'tête de bride, série 62',
+    'split flange head, code 61': 'tête de bride, code 61 (3000 psi)',
+    'split flange head, code 62': 'tête de bride, code 62 (6000 psi)',
   },
 };

@@ -11,6 +11,7 @@ import {
 } from '../identification/AskForm';
 import { typedReading, type ValueKind } from '../identification/bench-input';
 import { ReadingPicture } from '../identification/ReadingPicture';
+import { kindWords } from '../identification/reading-text';
 import { t } from '../language/language';
 import { createKeptSignal } from '../widgets/create-kept-signal';
 import { conclude } from '../work/engine';
@@ -32,6 +33,7 @@ export function ReadingsScreen() {
   const [busy, setBusy] = createSignal(false);
   const group = createUniqueId();
 
+  const endOf = () => (end() === 'female' ? 'female' : 'male');
   const widthKind = (): ValueKind =>
     end() === 'female' ? 'caliper-id' : withTool() === 'rule' ? 'rule-od' : 'caliper-od';
 
@@ -54,6 +56,8 @@ export function ReadingsScreen() {
       await adopt(await sheetFromReadings(found, conclusion));
       setPitch('');
       setWidth('');
+      // The next part is another part: its end is chosen anew.
+      setEnd('male');
     } finally {
       setBusy(false);
     }
@@ -85,10 +89,10 @@ export function ReadingsScreen() {
           </div>
         </fieldset>
         <section class="readings-part">
-          <ReadingPicture kind="pitch-gauge" />
+          <ReadingPicture kind="pitch-gauge" end={endOf()} />
           <div class="stack tight">
             <h2>{t().readingsOnly.pitch}</h2>
-            <p class="small soft">{t().reading.kinds['pitch-gauge'].how}</p>
+            <p class="small soft">{kindWords('pitch-gauge', endOf()).how}</p>
             <div class="value-form">
               <ValueInput
                 label={t().readingsOnly.pitch}
@@ -109,7 +113,7 @@ export function ReadingsScreen() {
           <ReadingPicture kind={end() === 'female' ? 'caliper-id' : widthKind()} />
           <div class="stack tight">
             <h2>{end() === 'male' ? t().readingsOnly.od : t().readingsOnly.id}</h2>
-            <p class="small soft">{t().reading.kinds[widthKind()].how}</p>
+            <p class="small soft">{kindWords(widthKind(), endOf()).how}</p>
             <div class="value-form">
               <ValueInput
                 label={end() === 'male' ? t().readingsOnly.od : t().readingsOnly.id}

@@ -9,27 +9,25 @@ import {
   Show,
   Switch,
 } from 'solid-js';
-import { tubesOf } from '../../standards/connections/tubes';
-import { readingText, seatText } from '../identification/reading-text';
+import { connectionTitle } from '../identification/connection-words';
+import { readingText } from '../identification/reading-text';
 import { SectionDrawing } from '../identification/SectionDrawing';
 import { dimensionsOf, loadTables, type Tables } from '../identification/table-rows';
-import { number, percent, plusMinus } from '../language/format';
+import { percent, plusMinusBoth } from '../language/format';
 import { t } from '../language/language';
-import { tradeName } from '../language/trade-names';
 import { HandOver } from '../sheet/HandOver';
 import { SheetFacts } from '../sheet/SheetFacts';
 import { hashOf } from '../shell/route';
 import { WearResult } from '../wear/WearNote';
 import { nameOf, stateOf } from '../work/open-sheet';
 import { openById, openSheet } from '../work/sheets';
-import { oRingPlace } from './assembly';
 import { Cautions } from './Cautions';
 import { CounterPanel } from './CounterPanel';
 import { elastomers } from './elastomers';
-import { endWarnings, endWords, oRingText, otherTubes, threadName } from './end-words';
 import { ResultActions } from './ResultActions';
 import { ResultPhoto } from './ResultPhoto';
-import { settledEnd } from './settled-end';
+import { resultFacts } from './result-facts';
+import { temperatureText } from './temperature-text';
 import './result.css';
 
 export function ResultScreen(props: { readonly id: string }) {
@@ -57,14 +55,13 @@ export function ResultScreen(props: { readonly id: string }) {
 function Result(props: { readonly tables: Tables }) {
   const sheet = () => openSheet()!.sheet;
   const decision = () => sheet().conclusion.decision;
-  const settled = createMemo(() => settledEnd(sheet(), props.tables));
-  const connection = () => settled()?.row ?? null;
+  const facts = createMemo(() => resultFacts(sheet(), props.tables));
+  const connection = () => facts()?.rows[0] ?? null;
   const thread = createMemo(() => {
     const name = decision().thread ?? connection()?.thread ?? null;
     return name ? props.tables.thread(name) : null;
   });
-  /** Null while the form, and so the way it seals, is open. */
-  const kind = () => settled()?.kind ?? null;
+  const inchFirst = () => thread()?.system === 'UN' || thread()?.system === 'NPT';
   const open = () => decision().state !== 'settled';
   return (
     <div class="result">
@@ -79,6 +76,13 @@ function Result(props: { readonly tables: Tables }) {
           <div>
             <p class="caps">{t().result.title}</p>
             <h1>{sheet().title || nameOf(sheet()) || t().drawer.untitled}</h1>
+            <Show when={sheet().title === '' ? null : facts()} keyed>
+              {(found) => (
+                <p class="result-end">
+                  {found.connection.family} {found.connection.size} · <strong>{found.end}</strong>
+                </p>
+              )}
+            </Show>
           </div>
           <dl class="title-block small">
             <SheetFacts sheet={sheet()} />
@@ -91,104 +95,45 @@ function Result(props: { readonly tables: Tables }) {
         <Show when={open()}>
           <p class="alert">{t().result.notSettled}</p>
         </Show>
-        <For each={endWarnings(decision(), connection())}>
-          {(warning) => <p class="alert">{warning}</p>}
-        </For>
+        <Show when={sheet().conclusion.hand === 'left'}>
+          <p class="alert">
+            <strong>{t().trade.leftHand}.</strong> {t().trade.leftHandWarning}
+          </p>
+        </Show>
         <div class="result-top">
           <dl class="result-facts">
             <Fact name={t().result.thread}>
-              <strong>
-                {decision().thread
-                  ? threadName(decision().thread!, decision().hand)
-                  : t().identification.open}
-              </strong>
+              <strong>{decision().thread ?? t().identification.open}</strong>
             </Fact>
-            <Fact name={t().result.family}>
-              <Show
-                when={decision().connection}
-                keyed
-                fallback={
+            <For
+              each={facts()?.facts ?? []}
+              fallback={
+                <Fact name={t().result.family}>
                   <For each={sheet().conclusion.connections.slice(0, 3)}>
                     {(c) => (
                       <span class="result-share">
-                        {c.family} {c.size} · {percent(c.probability)}
+                        {connectionTitle(c)} · {percent(c.probability)}
                       </span>
                     )}
                   </For>
-                }
-              >
-                {(decided) => (
-                  <>
-                    <strong>
-                      {decided.family} {decided.size}
-                    </strong>
-                    <span> {endWords(decided)}</span>
-                    <Show when={connection()} keyed>
-                      {(end) => <span class="soft"> {tradeName(end.tradeName)}</span>}
-                    </Show>
-                  </>
-                )}
-              </Show>
-            </Fact>
-            <Show when={connection()} keyed>
-              {(end) => (
-                <>
-                  <Show when={end.dash}>
-                    {(dash) => <Fact name={t().result.dash}>−{dash()}</Fact>}
-                  </Show>
-                  <Show when={tubesOf(end)[0] ?? end.hoseBoreMm}>
-                    {(mm) => (
-                      <Fact name={t().result.tube}>
-                        {number(mm(), 2)} mm · {number(mm() / 25.4, 3)} in
-                        <Show when={otherTubes(end).length > 0}>
-                          <span class="soft"> ({otherTubes(end).join(', ')} mm)</span>
+                </Fact>
+              }
+            >
+              {(one) => (
+                <Fact name={one.name}>
+                  <For each={one.lines}>
+                    {(line, i) => (
+                      <>
+                        <Show when={i() > 0}>
+                          <br />
                         </Show>
-                      </Fact>
+                        {line}
+                      </>
                     )}
-                  </Show>
-                  <Fact name={t().result.seat}>
-                    {kind() === null
-                      ? t().assembly.formOpen
-                      : end.sealing === 'thread'
-                        ? '—'
-                        : seatText(end.seat, end.end)}
-                  </Fact>
-                  <Show when={kind()} keyed>
-                    {(how) => <Fact name={t().result.seal}>{t().assembly.sealings[how]}</Fact>}
-                  </Show>
-                  <Fact name={t().result.oRing}>
-                    <Show when={end.oRing} fallback={oRingText(end, kind())} keyed>
-                      {(ring) => (
-                        <>
-                          {ring.designation} · {number(ring.innerDiameterMm, 2)} ×{' '}
-                          {number(ring.sectionMm, 2)} mm
-                          <Show when={ring.hardnessShoreA}>
-                            {(shore) => <span> · {t().result.shore(String(shore()))}</span>}
-                          </Show>
-                          <Show when={oRingPlace(end) === 'in-mating'}>
-                            <span> ({t().assembly.inMating})</span>
-                          </Show>
-                        </>
-                      )}
-                    </Show>
-                  </Fact>
-                  <Show when={kind()} keyed>
-                    {(how) => (
-                      <Fact name={t().result.mating}>{t().assembly.mates[how][end.end]}</Fact>
-                    )}
-                  </Show>
-                  <Show when={props.tables.neverWith(end).join(', ')}>
-                    {(names) => <Fact name={t().result.neverWith}>{names()}</Fact>}
-                  </Show>
-                  <Show when={end.thread && props.tables.passesFor(end.thread).join(', ')}>
-                    {(names) => <Fact name={t().assembly.lookAlikes}>{names()}</Fact>}
-                  </Show>
-                  <Fact name={t().result.source}>
-                    <span class="small soft">{end.source}</span>
-                  </Fact>
-                </>
+                  </For>
+                </Fact>
               )}
-            </Show>
+            </For>
           </dl>
           <div class="result-pictures">
             <Show when={thread()} keyed>
@@ -212,9 +157,9 @@ function Result(props: { readonly tables: Tables }) {
             >
               {(m) => (
                 <p>
-                  {t().inspection.pitch} {plusMinus(m.pitchMm, 'mm')}
+                  {t().inspection.pitch} {plusMinusBoth(m.pitchMm, inchFirst())}
                   <br />
-                  {t().inspection.major} {plusMinus(m.majorDiameterMm, 'mm')}
+                  {t().inspection.major} {plusMinusBoth(m.majorDiameterMm, inchFirst())}
                   <br />
                   <span class="small soft">{t().inspection.numbersNote}</span>
                 </p>
@@ -231,18 +176,31 @@ function Result(props: { readonly tables: Tables }) {
               </ul>
             </Show>
           </section>
-          <Show when={kind()} keyed>
-            {(how) => (
+          <Show when={facts()} keyed>
+            {(found) => (
               <section class="stack tight">
                 <h2>{t().result.assembly}</h2>
-                <ol class="result-steps">
-                  <For each={t().assembly.steps[how]}>{(step) => <li>{step}</li>}</For>
-                </ol>
+                <For each={found.assembly}>
+                  {(how) => (
+                    <>
+                      <Show when={how.heading}>
+                        <h3>{how.heading}</h3>
+                      </Show>
+                      <ol class="result-steps">
+                        <For each={how.steps}>{(step) => <li>{step}</li>}</For>
+                      </ol>
+                      <p class="small">{how.method}</p>
+                    </>
+                  )}
+                </For>
+                <ul class="plain-list small">
+                  <For each={found.always}>{(rule) => <li>{rule}</li>}</For>
+                </ul>
                 <p class="small soft">{t().result.assemblyNote}</p>
               </section>
             )}
           </Show>
-          <Show when={connection()?.sealing === 'o-ring' || connection()?.sealing === 'face-ring'}>
+          <Show when={facts()?.hasElastomer}>
             <section class="stack tight">
               <h2>{t().result.elastomers}</h2>
               <table class="elastomers small">
@@ -257,15 +215,22 @@ function Result(props: { readonly tables: Tables }) {
                   <For each={elastomers}>
                     {(row) => (
                       <tr>
-                        <th scope="row">{t().result.fluids[row.fluid]}</th>
+                        <th scope="row">{t().trade.fluids[row.fluid]}</th>
                         <td>{row.suits.join(', ')}</td>
                         <td>{row.avoid.join(', ')}</td>
                       </tr>
                     )}
                   </For>
+                  <tr>
+                    <th scope="row">{t().trade.temperature}</th>
+                    <td colSpan={2}>{temperatureText()}</td>
+                  </tr>
                 </tbody>
               </table>
-              <p class="small soft">{t().result.elastomersNote}</p>
+              <p class="small">{t().trade.epdm}</p>
+              <p class="small soft">
+                {t().trade.temperatureNote} {t().result.elastomersNote}
+              </p>
             </section>
           </Show>
         </div>

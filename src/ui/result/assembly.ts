@@ -1,22 +1,37 @@
-import type { Connection } from '../../standards/connections/connection';
-import type { AssemblyWords } from '../language/assembly/en';
+import type { Connection, EndType } from '../../standards/connections/connection';
+import type { tradeEn } from '../language/trade/en';
 
-export type AssemblyKind = keyof AssemblyWords['steps'];
+export type AssemblyKind = keyof typeof tradeEn.steps;
 
-/** Ends that are put together alike. */
-export function assemblyKind(end: Connection): AssemblyKind {
-  if (end.flangeHead) return 'flange';
-  if (end.sealing === 'thread') return 'taper';
-  if (end.sealing === 'face-ring' || end.sealing === 'metal-edge') return 'face-ring';
-  if (end.family === 'SAE J512 inverted') return 'inverted';
-  switch (end.seat) {
+/** How an end is put together. A 24° end takes a tube under a cutting ring, or a hose end: both,
+ *  unless its nut says which. */
+export function assemblyKinds(row: Connection, types: readonly EndType[]): AssemblyKind[] {
+  if (row.seat !== 'cone-24') return [kindOf(row)];
+  const is = (type: EndType) => types.includes(type);
+  if (row.end === 'female' && is('tube-nut') && !is('swivel-nut')) return ['cone-24'];
+  if (row.end === 'female' && is('swivel-nut') && !is('tube-nut')) return ['cone-24-hose'];
+  return row.endTypes.includes('swivel-nut') || row.end === 'male'
+    ? ['cone-24', 'cone-24-hose']
+    : ['cone-24'];
+}
+
+function kindOf(row: Connection): AssemblyKind {
+  const { family, seat, sealing } = row;
+  if (row.flangeHead) return 'flange';
+  if (family === 'SAE J476') return 'dryseal';
+  if (row.form === 'NPSM swivel') return 'npsm';
+  if (sealing === 'thread') return family === 'ISO 7-1' ? 'taper-iso' : 'taper-npt';
+  if (family === 'SAE J512 compression') return 'compression';
+  if (family === 'EN 837-1') return 'gauge';
+  if (sealing === 'face-ring') return 'face-ring';
+  if (sealing === 'metal-edge') return 'cutting-edge';
+  switch (seat) {
     case 'flat-face-o-ring':
       return 'face-seal';
     case 'o-ring-at-hex':
-      // Without a chamfer in the port the ring is held by a ring of its own (ISO 1179 G and H).
-      return end.family === 'ISO 1179' ? 'stud-retained-ring' : 'stud-o-ring';
-    case 'cone-24':
-      return end.endType === 'swivel-nut' ? 'cone-24-hose' : 'cone-24';
+      return 'stud-o-ring';
+    case 'cone-inverted':
+      return 'inverted';
     case 'cone-37':
     case 'cone-45':
       return 'flare';
@@ -25,11 +40,18 @@ export function assemblyKind(end: Connection): AssemblyKind {
   }
 }
 
-/** Where the O-ring of a joint lies, seen from this end. */
-export function oRingPlace(end: Connection): 'here' | 'in-mating' | 'by-form' | 'none' {
-  if (end.oRing) {
-    const other = end.endType === 'port' || end.seat === 'flat-face-o-ring';
-    return other && end.end === 'female' ? 'in-mating' : 'here';
-  }
-  return end.sealing === 'o-ring' || end.sealing === 'face-ring' ? 'by-form' : 'none';
+/** What holds for every joint of its kind, whatever its figures. */
+export function alwaysOf(kinds: readonly AssemblyKind[], hasRing: boolean) {
+  const rigid: readonly AssemblyKind[] = ['flange', 'gauge'];
+  return [
+    'pressure',
+    ...(kinds.every((kind) => rigid.includes(kind)) ? [] : (['spanner'] as const)),
+    ...(hasRing ? (['ring'] as const) : []),
+    'leak',
+  ] as const;
+}
+
+/** Kinds whose seal is made of rubber, or may be. */
+export function hasElastomer(row: Connection): boolean {
+  return row.oRing !== null || row.sealing === 'o-ring' || row.sealing === 'face-ring';
 }

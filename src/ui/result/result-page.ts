@@ -1,18 +1,16 @@
 import type { Block } from '../../handover/pdf-flow';
 import type { ResultPage } from '../../handover/result-pdf';
-import { tubesOf } from '../../standards/connections/tubes';
+import { connectionTitle } from '../identification/connection-words';
 import { readingText } from '../identification/reading-text';
 import { loadTables } from '../identification/table-rows';
-import { dateTime, number, percent, plusMinus } from '../language/format';
+import { dateTime, percent, plusMinusBoth } from '../language/format';
 import { t } from '../language/language';
-import { tradeName } from '../language/trade-names';
 import { wearBlocks } from '../wear/wear-print';
 import { nameOf, type SheetWithPhotos, stateOf } from '../work/open-sheet';
-import { oRingPlace } from './assembly';
 import { cautionOrder } from './Cautions';
 import { elastomers } from './elastomers';
-import { endWarnings, endWords, oRingText, threadName } from './end-words';
-import { settledEnd } from './settled-end';
+import { resultFacts } from './result-facts';
+import { temperatureText } from './temperature-text';
 
 const heading = (text: string): Block => ({ kind: 'heading', text });
 const row = (label: string, value: string): Block => ({ kind: 'row', label, value });
@@ -21,10 +19,9 @@ const text = (words: string): Block => ({ kind: 'text', text: words });
 /** The result screen as one printed page, in the language of the screen. */
 export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<ResultPage> {
   const tables = await loadTables();
-  const { decision, connections, end } = sheet.conclusion;
-  const settled = settledEnd(sheet, tables);
-  const connection = settled?.row ?? null;
-  const kind = settled?.kind ?? null;
+  const { decision, connections, end, hand } = sheet.conclusion;
+  const facts = resultFacts(sheet, tables);
+  const inchFirst = facts?.thread?.system === 'UN' || facts?.thread?.system === 'NPT';
   const words = t().result;
   const m = sheet.measurement;
   const shot = sheet.shots[0];
@@ -32,58 +29,37 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
 
   const left: Block[] = [
     heading(words.family),
-    row(
-      words.thread,
-      decision.thread ? threadName(decision.thread, decision.hand) : t().identification.open,
-    ),
-    ...endWarnings(decision, connection).map(text),
+    row(words.thread, decision.thread ?? t().identification.open),
   ];
-  if (connection && decision.connection) {
-    left.push(row(words.family, `${connection.family} ${connection.size}`));
-    left.push(row(t().assembly.endRow, endWords(decision.connection)));
-    if (connection.dash) left.push(row(words.dash, `-${connection.dash}`));
-    const tube = tubesOf(connection)[0] ?? connection.hoseBoreMm;
-    if (tube) left.push(row(words.tube, `${number(tube, 2)} mm, ${number(tube / 25.4, 3)} in`));
-    left.push(row(words.seal, kind ? t().assembly.sealings[kind] : t().assembly.formOpen));
-    if (connection.oRing) {
-      const { designation, innerDiameterMm, sectionMm, hardnessShoreA } = connection.oRing;
-      left.push(
-        row(
-          words.oRing,
-          `${designation}, ${number(innerDiameterMm, 2)} x ${number(sectionMm, 2)} mm`,
-        ),
-      );
-      if (oRingPlace(connection) === 'in-mating') left.push(text(t().assembly.inMating));
-      if (hardnessShoreA) left.push(row(words.hardness, words.shore(String(hardnessShoreA))));
-    } else left.push(row(words.oRing, oRingText(connection, kind)));
-    if (kind) left.push(row(words.mating, t().assembly.mates[kind][connection.end]));
-    const never = tables.neverWith(connection);
-    if (never.length > 0) left.push(row(words.neverWith, never.join(', ')));
-    const alike = connection.thread ? tables.passesFor(connection.thread) : [];
-    if (alike.length > 0) left.push(row(t().assembly.lookAlikes, alike.join(', ')));
-    left.push(row(words.source, connection.source));
+  if (facts) {
+    for (const { name, lines } of facts.facts) left.push(row(name, lines.join(' · ')));
   } else {
     for (const one of connections.slice(0, 4))
-      left.push(row(`${one.family} ${one.size}`, percent(one.probability)));
+      left.push(row(connectionTitle(one), percent(one.probability)));
   }
 
   const right: Block[] = [];
-  if (kind)
+  for (const { heading: title, method, steps } of facts?.assembly ?? [])
     right.push(
-      heading(words.assembly),
-      { kind: 'list', items: [...t().assembly.steps[kind]], numbered: true },
-      text(words.assemblyNote),
+      heading(title ? `${words.assembly}: ${title}` : words.assembly),
+      { kind: 'list', items: steps, numbered: true },
+      text(method),
     );
-  if (connection?.sealing === 'o-ring' || connection?.sealing === 'face-ring') {
+  if (facts)
+    right.push({ kind: 'list', items: facts.always, numbered: false }, text(words.assemblyNote));
+  if (facts?.hasElastomer) {
     right.push(heading(words.elastomers));
     for (const one of elastomers)
       right.push(
         row(
-          words.fluids[one.fluid],
+          t().trade.fluids[one.fluid],
           `${one.suits.join(', ')} (${words.avoid}: ${one.avoid.join(', ')})`,
         ),
       );
-    right.push(text(words.elastomersNote));
+    right.push(
+      row(t().trade.temperature, temperatureText()),
+      text(`${t().trade.epdm} ${words.elastomersNote}`),
+    );
   }
   right.push(...wearBlocks(sheet));
   const { counter } = sheet;
@@ -103,8 +79,8 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
   const beside: Block[] = [heading(words.numbers)];
   if (m)
     beside.push(
-      row(t().inspection.pitch, plusMinus(m.pitchMm, 'mm')),
-      row(t().inspection.major, plusMinus(m.majorDiameterMm, 'mm')),
+      row(t().inspection.pitch, plusMinusBoth(m.pitchMm, inchFirst)),
+      row(t().inspection.major, plusMinusBoth(m.majorDiameterMm, inchFirst)),
       text(t().inspection.numbersNote),
     );
   else beside.push(text(t().sheet.noPhoto));
@@ -120,12 +96,13 @@ export async function resultPage({ sheet, photos }: SheetWithPhotos): Promise<Re
   return {
     paper: /-(US|CA|MX)\b/.test(navigator.language) ? 'letter' : 'a4',
     heading: sheet.title || (nameOf(sheet) ?? t().drawer.untitled),
-    subheading:
-      decision.state === 'settled'
-        ? connection
-          ? tradeName(connection.tradeName)
-          : ''
-        : words.notSettled,
+    subheading: [
+      decision.state === 'settled' ? '' : words.notSettled,
+      hand === 'left' ? t().trade.leftHand : '',
+      facts ? `${facts.connection.family} ${facts.connection.size}, ${facts.end}` : '',
+    ]
+      .filter(Boolean)
+      .join(' · '),
     photo:
       shot && photo
         ? { jpeg: photo, orientation: shot.photo.orientation, overlay: shot.overlay }

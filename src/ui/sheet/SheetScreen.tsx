@@ -46,6 +46,8 @@ function OpenedSheet() {
   const sheet = () => openSheet()!.sheet;
   const [tables] = createResource(loadTables);
   const shot = createMemo(() => sheet().shots[0] ?? null);
+  /** Shares among threads of which none fits say nothing. */
+  const nothingFits = () => sheet().conclusion.nearest !== null;
   const settled = () => sheet().conclusion.decision.state === 'settled';
 
   const add = async (reading: Reading) => {
@@ -100,19 +102,21 @@ function OpenedSheet() {
         </div>
       </Show>
       <div class="sheet-more stack">
-        <Show when={sheet().conclusion.connections.length > 0}>
+        <Show when={sheet().conclusion.connections.length > 0 && !nothingFits()}>
           <ConnectionCandidates
             conclusion={sheet().conclusion}
             readings={sheet().readings}
             tables={tables() ?? null}
           />
         </Show>
-        <ThreadCandidates
-          conclusion={sheet().conclusion}
-          measurement={sheet().measurement}
-          readings={sheet().readings}
-          tables={tables() ?? null}
-        />
+        <Show when={!nothingFits()}>
+          <ThreadCandidates
+            conclusion={sheet().conclusion}
+            measurement={sheet().measurement}
+            readings={sheet().readings}
+            tables={tables() ?? null}
+          />
+        </Show>
         <Show when={settled()}>
           <details class="panel">
             <summary>{t().identification.addReading}</summary>

@@ -1,4 +1,6 @@
+import { aliasesOf } from '../../standards/aliases';
 import type { Connection } from '../../standards/connections/connection';
+import { seatText } from '../identification/reading-text';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
 import { type Column, SortedTable } from './SortedTable';
@@ -14,10 +16,23 @@ export function ConnectionTable(props: {
     return [
       {
         name: name.family,
-        show: (row) => `${row.family} · ${tradeName(row.tradeName)}`,
+        show: (row) =>
+          [row.family, tradeName(row.tradeName), aliasesOf(row).join(', ')]
+            .filter((part) => part !== '')
+            .join(' · '),
       },
       { name: name.size, show: (row) => row.size },
-      { name: name.end, show: (row) => t().standards.ends[row.end] },
+      {
+        name: name.end,
+        show: (row) =>
+          [
+            t().standards.ends[row.end],
+            row.endTypes.map((type) => t().trade.endTypes[type]).join(` ${t().trade.or} `),
+            row.form ?? '',
+          ]
+            .filter((part) => part !== '')
+            .join(', '),
+      },
       {
         name: `${name.tube}, ${props.unit}`,
         show: (row) => (row.tubeOdMm === null ? '–' : lengthText(row.tubeOdMm, props.unit)),
@@ -27,7 +42,7 @@ export function ConnectionTable(props: {
       { name: name.thread, show: (row) => row.thread ?? '–' },
       {
         name: name.seat,
-        show: (row) => (row.sealing === 'thread' ? '–' : t().reading.seats[row.seat]),
+        show: (row) => (row.sealing === 'thread' ? '–' : seatText(row.seat, row.end)),
       },
       { name: name.oRing, show: (row) => row.oRing?.designation ?? '–' },
       { name: name.source, show: (row) => row.source, wide: true },

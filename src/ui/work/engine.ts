@@ -6,6 +6,7 @@ import type { Tool } from '../../journey/7-next-reading/next-reading';
 import type { Guidance } from '../../journey/guidance';
 import type { Identification, MeasureOptions, OnStage } from '../../journey/identification';
 import { MeasuringWorker, WorkerDied } from '../../worker/client';
+import { priorChoice } from './prior-choice';
 
 export { WorkerDied };
 
@@ -33,7 +34,7 @@ export async function conclude(
   atHand: readonly Tool[],
 ): Promise<Conclusion> {
   const core = await import('../../journey/7-next-reading/conclude');
-  return core.conclude(measurement, readings, { atHand });
+  return core.conclude(measurement, readings, { atHand, ...priorChoice() });
 }
 
 /** Judges one frame of the live view. */

@@ -1,8 +1,7 @@
 import type { Tool } from '../../journey/7-next-reading/next-reading';
 import type { SheetWithPhotos } from '../../journey/8-sheet/sheet-file';
 import type { CounterAnswer, Sheet, Shot } from '../../journey/8-sheet/sheet-schema';
-
-import { endWords, threadName } from '../result/end-words';
+import { connectionTitle } from '../identification/connection-words';
 
 export type { CounterAnswer, Sheet, SheetWithPhotos, Shot, Tool };
 
@@ -16,16 +15,10 @@ export function stateOf(sheet: Pick<Sheet, 'counter' | 'conclusion'>): SheetStat
 
 /** What to call it in a list: the settled thread and connection, else the likeliest thread. */
 export function nameOf(sheet: Pick<Sheet, 'conclusion'>): string | null {
-  const { decision, threads } = sheet.conclusion;
-  if (decision.state === 'unlisted') return null;
+  const { decision, threads, nearest } = sheet.conclusion;
+  if (decision.state === 'unlisted' || nearest) return null;
   const likeliest = threads.find((candidate) => candidate.system !== null);
-  const settled = decision.thread && threadName(decision.thread, decision.hand);
-  const thread = settled ?? (likeliest?.system ? `${likeliest.designation} ?` : null);
-  if (!thread) return null;
-  const ends = decision.connection ? endWords(decision.connection) : '';
-  return decision.connection
-    ? [`${thread} · ${decision.connection.family} ${decision.connection.size}`, ends]
-        .filter((part) => part !== '')
-        .join(', ')
-    : thread;
+  const thread = decision.thread ?? (likeliest?.system ? `${likeliest.designation} ?` : null);
+  if (!thread) return decision.connection && connectionTitle(decision.connection);
+  return decision.connection ? `${thread} · ${connectionTitle(decision.connection)}` : thread;
 }

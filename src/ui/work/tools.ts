@@ -1,17 +1,13 @@
 import { createSignal } from 'solid-js';
+import { allTools, usualTools } from '../../journey/7-next-reading/tools';
 import type { Tool } from './open-sheet';
 
 const key = 'crestwise.tools';
-export const allTools: readonly Tool[] = [
-  'rule',
-  'caliper',
-  'pitch-gauge',
-  'form-gauge',
-  'seat-gauge',
-];
+
+export { allTools };
 
 /** What most benches have; the rest is there to be ticked. */
-const usual: readonly Tool[] = ['rule', 'caliper', 'pitch-gauge'];
+const usual = usualTools;
 
 function read(): readonly Tool[] {
   try {

@@ -1,12 +1,13 @@
-import type { ReadingKind } from '../../../src/journey/6-candidates/reading';
+import type { AskableKind } from '../../../src/journey/6-candidates/reading';
 import { type Evidence, weigh } from '../../../src/journey/6-candidates/weigh';
 import {
-  expectedGain,
-  readingEffort,
+  mostUseful,
+  rate,
   type Scenario,
   scenariosOf,
 } from '../../../src/journey/7-next-reading/next-reading';
 import { type OutcomeTable, outcomeTable } from '../../../src/journey/7-next-reading/outcomes';
+import { readingEffort } from '../../../src/journey/7-next-reading/tools';
 import { seededRandom } from '../../../src/quantity/random';
 import { drawHydraulic } from './part';
 import { photograph, qualities } from './photo';
@@ -34,8 +35,19 @@ export function greedyAgainstExhaustive(cases: number, seed: number) {
   return { cases: counted, greedy: greedy / counted, exhaustive: exhaustive / counted };
 }
 
+/** The core asks for these only beside or after another: coarser instruments where the finer are not
+ *  at hand, and a cone's angle once a look has seen a cone. */
+const askedLater: ReadonlySet<AskableKind> = new Set([
+  'rule-od',
+  'turns-over',
+  'crest-form',
+  'seat-gauge',
+  'cone-size',
+]);
+
 function tablesFor(evidence: Evidence, scenarios: readonly Scenario[]): OutcomeTable[] {
-  return (Object.keys(readingEffort) as ReadingKind[])
+  return (Object.keys(readingEffort) as AskableKind[])
+    .filter((kind) => !askedLater.has(kind))
     .map((kind) => outcomeTable(kind, evidence, scenarios))
     .filter((table) => table !== null);
 }
@@ -49,9 +61,8 @@ function withGreedy(
   if (isSettled(weights, scenarios)) return 0;
   if (left === 0 || tables.length === 0) return 1;
   const now = scenarios.map((s, i) => ({ ...s, probability: weights[i]! }));
-  const score = (t: OutcomeTable) => expectedGain(t, now) / readingEffort[t.kind].effort;
-  const chosen = tables.reduce((a, b) => (score(b) > score(a) ? b : a));
-  return after(chosen, weights, (next) => withGreedy(next, scenarios, tables, left - 1));
+  const chosen = mostUseful(tables.map((table) => rate(table, now)))!;
+  return after(chosen.table, weights, (next) => withGreedy(next, scenarios, tables, left - 1));
 }
 
 function withBest(

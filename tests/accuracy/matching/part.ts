@@ -22,14 +22,17 @@ export interface Part {
 
 const matched = threads.filter((t) => t.separable);
 const hydraulic = connections.filter((c) => c.thread !== null && c.family !== 'SAE J476');
-const families = [...new Set(hydraulic.map((c) => c.family))];
 const carried = new Set(hydraulic.map((c) => c.thread));
 const plain = matched.filter((t) => !carried.has(t.designation));
 
 /** Families equally likely, then sizes equally likely within the family: not the core's priors. */
 export function drawHydraulic(random: Random, end: 'male' | 'female'): Part {
-  const family = random.pick(families);
-  const connection = random.pick(hydraulic.filter((c) => c.family === family && c.end === end));
+  const ofEnd = hydraulic.filter((c) => c.end === end);
+  const named = random.pick([...new Set(ofEnd.map((c) => c.family))]);
+  // A gauge says itself what it is, and brake lines are seldom on a parts desk.
+  const isSeldom = named === 'EN 837-1' || named === 'ISO 4038';
+  const family = isSeldom && random.uniform() > 0.2 ? 'ISO 1179' : named;
+  const connection = random.pick(ofEnd.filter((c) => c.family === family));
   return make(random, findThread(connection.thread!)!, connection, end, 'hydraulic');
 }
 

@@ -3,6 +3,7 @@ import type { MeasuredThread } from '../../../src/journey/6-candidates/photo-lik
 import type { Reading } from '../../../src/journey/6-candidates/reading';
 import { conclude } from '../../../src/journey/7-next-reading/conclude';
 import type { Conclusion } from '../../../src/journey/7-next-reading/decision';
+import { allTools } from '../../../src/journey/7-next-reading/tools';
 import type { Random } from '../../../src/quantity/random';
 import { takeReading } from './bench';
 import type { Part } from './part';
@@ -15,6 +16,8 @@ export interface CaseRun {
 }
 
 export const mostReadings = 5;
+/** A bench that lacks no tool. */
+const everything = { atHand: allTools };
 
 /** Concludes, takes the asked reading, and again, until settled or nothing more is asked. */
 export function runCase(
@@ -24,7 +27,7 @@ export function runCase(
   given: readonly Reading[] = [],
 ): CaseRun {
   const readings = [...given];
-  const first = conclude(photo, readings);
+  const first = conclude(photo, readings, everything);
   let last = first;
   while (last.decision.ask && readings.length - given.length < mostReadings) {
     const { reading: kind } = last.decision.ask;
@@ -33,7 +36,7 @@ export function runCase(
     const parsed = parseReading(`${kind}=${value}`);
     if (!parsed.ok) throw new Error(`The simulated bench wrote '${kind}=${value}'`);
     readings.push(parsed.value);
-    last = conclude(photo, readings);
+    last = conclude(photo, readings, everything);
   }
   return { part, first, last, readings: readings.slice(given.length) };
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { parseReading } from '../../../src/journey/6-candidates/parse-reading';
-import { seats } from '../../../src/journey/6-candidates/reading';
+import { askableKinds, seats } from '../../../src/journey/6-candidates/reading';
 import { resolutionMm } from '../../../src/journey/6-candidates/reading-errors';
 
 const value = (text: string) => {
@@ -21,6 +21,23 @@ test('readings as benches write them', () => {
   expect(value('tube-od=12mm')).toMatchObject({ mm: 12 });
   expect(value('taper=tapered')).toMatchObject({ taper: 'tapered' });
   expect(value('flank=55')).toMatchObject({ flankDeg: 55 });
+  expect(value('turns-over=10 in 15.9mm')).toMatchObject({ turns: 10, overMm: 15.9 });
+  expect(value('turns-over=8 / 1/2in')).toMatchObject({ turns: 8, overMm: 12.7 });
+  expect(value('end-type=swivel-nut')).toMatchObject({ type: 'swivel-nut' });
+  expect(value('crest-form=rounded')).toMatchObject({ crest: 'rounded' });
+  expect(value('marking=left-hand')).toMatchObject({ mark: 'left-hand' });
+  expect(value('flange-thickness=6.7mm')).toMatchObject({ mm: 6.7 });
+  expect(value('hand=left')).toMatchObject({ hand: 'left' });
+  expect(value('seat-gauge=37')).toMatchObject({ cone: 'cone-37' });
+  expect(value('seat=cone-37 by-gauge')).toMatchObject({ kind: 'seat-gauge', cone: 'cone-37' });
+  expect(value('seat=cone-37 by-eye')).toMatchObject({ kind: 'seat', seat: 'cone-37' });
+  expect(value('cannot-tell=seat')).toMatchObject({ kind: 'cannot-tell', of: 'seat' });
+  expect(value('cone-size=9.2-5.4 over 2.5mm')).toMatchObject({ wideMm: 9.2, overMm: 2.5 });
+  expect(value('cone-size=1-5/16 to 3/4 over 1/4in')).toMatchObject({
+    wideMm: expect.closeTo(33.3375, 6),
+    narrowMm: expect.closeTo(19.05, 6),
+    overMm: expect.closeTo(6.35, 6),
+  });
   for (const seat of seats) expect(value(`seat=${seat}`)).toMatchObject({ seat });
   expect((value('caliper-od=0.677in') as { mm: number }).mm).toBeCloseTo(17.196, 3);
 });
@@ -36,6 +53,10 @@ test('what cannot be meant is refused with advice', () => {
     'seat=round',
     'taper=maybe',
     'flank=58',
+    'cone-size=5-9 over 2mm',
+    'cone-size=9 over 2mm',
+    'turns-over=1 in 2mm',
+    'cannot-tell=everything',
     'weight=3kg',
     'caliper-od',
     '',
@@ -47,7 +68,7 @@ test('what cannot be meant is refused with advice', () => {
 });
 
 test('any text is read or refused, and what is read reads back the same', () => {
-  const kind = fc.constantFrom('pitch-gauge', 'caliper-od', 'tube-od', 'seat', 'flank', 'x');
+  const kind = fc.constantFrom(...askableKinds, 'cannot-tell', 'x');
   const loose = fc.oneof(
     fc.string(),
     fc.double({ min: -10, max: 400, noNaN: true }).map((n) => `${n.toFixed(3)}mm`),

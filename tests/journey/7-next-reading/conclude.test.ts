@@ -160,12 +160,12 @@ test('thread and connection are separate: 7/16-20 is certain long before its fam
   expect(open.decision.ask?.fits.map((f) => f.value)).toEqual(
     expect.arrayContaining(['cone-37', 'cone-45', 'o-ring-at-hex']),
   );
-  for (const [seat, family] of [
-    ['cone-37', 'ISO 8434-2'],
-    ['cone-45', 'SAE J512'],
-    ['o-ring-at-hex', 'ISO 11926'],
+  for (const [reading, family] of [
+    ['seat-gauge=37', 'ISO 8434-2'],
+    ['seat=cone-45 by gauge', 'SAE J512'],
+    ['seat=o-ring-at-hex', 'ISO 11926'],
   ] as const) {
-    expect(decide(photo(1.27, 11), [`seat=${seat}`]).decision).toMatchObject({
+    expect(decide(photo(1.27, 11), [reading]).decision).toMatchObject({
       state: 'settled',
       connection: { family, size: '-4' },
     });

@@ -7,6 +7,14 @@ import type { Overlay } from '../../../src/journey/overlay';
 import { encodeJpeg, type Picture } from '../../handover/node-jpeg';
 
 /** A picture with structure, so that recompression has something to spoil. Seeded. */
+const faceSeal = {
+  family: 'ISO 8434-3',
+  size: '-6',
+  end: 'male',
+  form: null,
+  endTypes: ['fixed'],
+} as const;
+
 export function examplePicture(width: number, height: number, seed = 1): Picture {
   const data = new Uint8ClampedArray(width * height * 4);
   let state = seed;
@@ -85,15 +93,6 @@ export const exampleOverlay: Overlay = {
 };
 
 /** A sheet of a scenario of our own, with one photo that carries EXIF, GPS and a maker's note. */
-const connection = {
-  family: 'ISO 8434-3',
-  size: '-6',
-  end: 'male',
-  endType: 'fixed',
-  form: null,
-  seat: 'flat-face-o-ring',
-} as const;
-
 export async function exampleSheet(): Promise<{
   sheet: Sheet;
   photos: Uint8Array[];
@@ -145,16 +144,18 @@ export async function exampleSheet(): Promise<{
         },
         { system: null, probability: 0.009 },
       ],
-      connections: [{ ...connection, probability: 0.93 }],
+      connections: [{ ...faceSeal, probability: 0.93 }],
       decision: {
         state: 'settled',
         thread: '11/16-16 UN',
-        connection,
-        hand: 'right',
+        connection: faceSeal,
         ask: null,
+        missing: null,
       },
       contradictions: [{ source: 'reading', index: 0, text: '16tpi' }],
       end: 'male',
+      hand: 'right',
+      nearest: null,
     },
     appVersion: '0.1.0',
     now: new Date('2026-03-04T05:06:07Z'),

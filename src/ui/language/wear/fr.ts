@@ -25,13 +25,13 @@ export const wearFr: WearWords = {
   photoDecidesNothing: (u, width, by) =>
     `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : aucune pièce ne pourrait y être trouvée conforme. Elle ne montre que des crêtes à plus de ${by} mm au-dehors.`,
   photoCanDecide: (u, width) =>
-    `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : elle peut trancher.`,
+    `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : elle peut décider.`,
   wouldDecide:
-    'Un pied à coulisse en trois endroits tranche pour les crêtes, les bagues ENTRE et N’ENTRE PAS pour le filetage, l’œil ou un calibre de siège pour le siège.',
+    'Un pied à coulisse en trois endroits décide pour les crêtes, les bagues ENTRE et N’ENTRE PAS pour le filetage, l’œil ou un calibre de siège pour le siège.',
   taperNote:
-    'Un filetage conique se juge à la course de sa bague-calibre, non à ses crêtes. Aucune photo ne tranche.',
+    'Un filetage conique se juge à la course de sa bague-calibre, non à ses crêtes. Aucune photo ne décide.',
   noClass:
-    'Les limites de ce filetage ne sont pas dans ces tables. Ses bagues ENTRE et N’ENTRE PAS tranchent.',
+    'Les limites de ce filetage ne sont pas dans ces tables. Ses bagues ENTRE et N’ENTRE PAS décident.',
   photoTitle: 'Avec une photo',
   photoText:
     'Montre la hauteur de chaque crête. De préférence grande, nette et d’en haut, sur la carte.',
@@ -60,7 +60,7 @@ export const wearFr: WearWords = {
     'turns-burred': 'Premiers filets bavurés : ébavurer, puis calibrer.',
     'first-turns-short':
       'Sur la photo, les premières crêtes sont plus basses que les autres : chercher des filets arrachés ou rabattus.',
-    rocks: 'Bascule sur sa pièce : flancs usés. Les bagues tranchent.',
+    rocks: 'Bascule sur sa pièce : flancs usés. Les bagues décident.',
     stiff: 'Tourne dur : bavure, saleté, pièce faussée ou autre filetage. Nettoyer, puis calibrer.',
     'not-go-beyond':
       'La bague N’ENTRE PAS dépasse deux tours : le diamètre sur flancs est trop petit.',
@@ -75,11 +75,11 @@ export const wearFr: WearWords = {
       'Sur la photo, certaines crêtes semblent plus basses que les autres : y chercher coups et arrachements ; un reflet peut faire de même.',
     uneven: 'Inégal : le diamètre varie autour de la pièce ou le long d’elle.',
     'crest-below':
-      'Crêtes sous leur classe. Le constat le plus bénin : les bagues tranchent pour la tenue et l’ajustement.',
+      'Crêtes sous leur classe. Le constat le plus bénin : les bagues décident pour la tenue et l’ajustement.',
     'crest-below-rings-pass':
       'Crêtes sous leur classe, mais les deux bagues sont bonnes : il porte moins de crête.',
     'crest-above': 'Crêtes au-dessus de leur classe : bavure, revêtement ou autre filetage.',
-    'crest-open': 'Crêtes : non tranché.',
+    'crest-open': 'Crêtes : non déterminé.',
     'crest-within': 'Crêtes dans leur classe. Cela n’accepte pas le filetage.',
   },
   questions: {
