@@ -1,6 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { chooseFile, onBothSizes, openApp, photosFolder, sizes, unfold } from './support';
+import {
+  axeViolations,
+  chooseFile,
+  onBothSizes,
+  openApp,
+  photosFolder,
+  sizes,
+  unfold,
+} from './support';
 
 onBothSizes(() => {
   test('the card comes as a PDF of the chosen field and paper', async ({ page }) => {
@@ -85,6 +93,7 @@ test.describe('a card on the screen', () => {
   }) => {
     await openApp(page, '#/card');
     await page.getByRole('button', { name: 'Show on this screen' }).click();
+    expect(await axeViolations(page)).toEqual([]);
     const frame = page.locator('.screen-frame');
     await page.getByLabel('Size of the frame').fill('5');
     // ISO/IEC 7810: 53.98 × 85.60 mm, upright on a phone.
@@ -99,6 +108,8 @@ test.describe('a card on the screen', () => {
     const card = (await shown.boundingBox())!;
     // Turned, its 136 mm across the 390 px of the phone: 56 % of the printed size at the most.
     expect(card.height / card.width).toBeCloseTo(184 / 136, 2);
+    expect(card.x).toBeGreaterThanOrEqual(0);
+    expect(card.x + card.width).toBeLessThanOrEqual(390);
     const share = card.height / 5 / 184;
     expect(share).toBeGreaterThan(0.45);
     expect(share).toBeLessThan(390 / 5 / 136);
