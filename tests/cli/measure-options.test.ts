@@ -19,6 +19,19 @@ test('ruler and bars say what they were given', () => {
   expect(measureOptions({})).toMatchObject({ ruler: null, bars: null, readings: [] });
 });
 
+test('a reference is looked for as told; a rule needs its two marks', () => {
+  expect(measureOptions({}).reference).toEqual({ kind: 'auto', corners: null });
+  for (const kind of ['auto', 'card', 'id1', 'a4', 'letter'] as const)
+    expect(measureOptions({ reference: kind }).reference.kind).toBe(kind);
+  expect(measureOptions({ reference: 'rule', ruler: '0,0,9,0,5' }).ruler?.mm).toBe(5);
+  for (const wrong of [
+    { reference: 'coin' },
+    { reference: 'rule' },
+    { reference: 'a4', ruler: '0,0,9,0,5' },
+  ])
+    expect(() => measureOptions(wrong)).toThrow(UsageError);
+});
+
 test('whatever is typed is understood or refused with a word on how to type it', () => {
   const typed = fc.oneof(
     fc.string(),

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
+import { unzipSync } from 'fflate';
 import { decodeJpeg } from '../handover/node-jpeg';
-import { openApp, photosFolder, sizes } from './support';
+import { axeViolations, openApp, photosFolder, sizes } from './support';
 
 /** Renders without the scale card; no photographs. gi011 lies beside an ID-1 card that bears a number. */
 const references = new URL('../../fixtures/references/', import.meta.url).pathname;
@@ -69,6 +70,14 @@ test('a bank card: chosen on the first page, measured, and painted over in all t
   const chosen = await upright(page, readFileSync(`${references}gi011.jpg`));
   expect(await faceSpread(chosen, truth)).toBeGreaterThan(40);
 
+  // Nor does it leave with the sheet, whose photo is what pictures and prints are made of.
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the sheet file' }).click();
+  const packed = unzipSync(new Uint8Array(readFileSync(await (await download).path())));
+  const photos = Object.values(packed).filter(([a, b]) => a === 0xff && b === 0xd8);
+  expect(photos).toHaveLength(1);
+  expect(await faceSpread(Buffer.from(photos[0]!), truth)).toBeLessThan(8);
+
   await page.reload();
   await expect(page.getByText('painted over in what is kept')).toBeVisible();
 });
@@ -115,6 +124,7 @@ test('four corners dragged and moved by keys measure what lies there', async ({ 
   const before = Number.parseFloat(await pitch.innerText());
   await page.getByRole('button', { name: 'Show its corners' }).click();
   await expect(page.locator('[data-corner]')).toHaveCount(4);
+  expect(await axeViolations(page)).toEqual([]);
   const corner = page.locator('[data-corner="2"]');
   await corner.scrollIntoViewIfNeeded();
   const at = (await corner.locator('.ring').boundingBox())!;
@@ -147,6 +157,7 @@ test('a rule: two graduations are marked first, in inches too', async ({ page })
   // A reload on the way loses nothing.
   await page.reload();
   await expect(page.locator('[data-handle]')).toHaveCount(2);
+  expect(await axeViolations(page)).toEqual([]);
   await page.locator('[data-handle="a"]').focus();
   await expect(page.locator('.loupe')).toBeVisible();
   await page.getByText('inch', { exact: true }).click();

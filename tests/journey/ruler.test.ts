@@ -101,7 +101,7 @@ describe('drawings of a screw beside a rule', () => {
       expect(errors.relative).toBeLessThan(0.07);
       expect(Math.min(errors.uPitch, errors.uMajor)).toBeGreaterThan(0.005);
       // The scale is common; the shadow that a lamp might throw beside a small screw is not.
-      expect(result.measurement.correlation).toBeGreaterThan(0.3);
+      expect(result.measurement.correlation).toBeGreaterThan(0.2);
     },
     60_000,
   );

@@ -30,8 +30,9 @@ export function findReference(
   const kind = wanted === 'auto' ? null : wanted;
   const outlined =
     corners && kind ? rectangleByHand(photo, corners, kind) : findRectangle(photo, vision, kind);
-  // With nothing seen that could be meant, what the card would need says more.
-  return outlined === nothingFound && wanted === 'auto' ? found : outlined;
+  if (outlined.ok || wanted !== 'auto') return outlined;
+  // With nothing crisp, or nothing that could be meant, what the card would need says more.
+  return outlined === nothingFound || found.reason === 'too-blurred' ? found : outlined;
 }
 
 function markersSeen({ grey }: Photo, vision: Vision): number {

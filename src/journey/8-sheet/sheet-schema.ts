@@ -239,9 +239,10 @@ export const profileSchema = z
     'profile arrays differ in length',
   );
 
+/** On a phone's screen the card is shown at down to 0.4 of its size. */
 export const barsSchema = z.object({
-  horizontalMm: z.number().min(50).max(500),
-  verticalMm: z.number().min(50).max(500),
+  horizontalMm: z.number().min(30).max(500),
+  verticalMm: z.number().min(30).max(500),
   uMm: z.number().min(0).max(50),
 });
 

@@ -4,8 +4,9 @@ import { ReferencePicture } from './ReferencePicture';
 import { choices, chooseReference, paperChoice, referenceChoice } from './reference-choice';
 import './reference.css';
 
-/** What lies beside the fitting, as drawings, with what the chosen one can settle. */
-export function ReferenceChoice() {
+/** What lies beside the fitting, as drawings, with what the chosen one can settle; over a live view the drawings
+ *  alone. */
+export function ReferenceChoice(props: { readonly brief?: boolean }) {
   const words = () => t().reference.choice[referenceChoice()];
   return (
     <fieldset class="reference-choice">
@@ -26,15 +27,17 @@ export function ReferenceChoice() {
           )}
         </For>
       </div>
-      <div class="reference-words small" aria-live="polite">
-        <p>{words().how}</p>
-        <p>
-          <b>{t().reference.settles}</b> {words().settles}
-        </p>
-        <Show when={referenceChoice() === 'id1'}>
-          <p class="soft">{t().reference.privacy}</p>
-        </Show>
-      </div>
+      <Show when={!props.brief}>
+        <div class="reference-words small" aria-live="polite">
+          <p>{words().how}</p>
+          <p>
+            <b>{t().reference.settles}</b> {words().settles}
+          </p>
+          <Show when={referenceChoice() === 'id1'}>
+            <p class="soft">{t().reference.privacy}</p>
+          </Show>
+        </div>
+      </Show>
       <Show when={referenceChoice() === 'sheet'}>
         <fieldset class="row reference-paper">
           <legend class="visually-hidden">{t().reference.paper}</legend>

@@ -139,7 +139,7 @@ function TrueSize(props: {
               style={{
                 width: `${card.widthMm * fit().share * props.pxPerMm}px`,
                 height: `${card.heightMm * fit().share * props.pxPerMm}px`,
-                transform: fit().turned ? 'rotate(90deg)' : 'none',
+                transform: `translate(-50%, -50%) ${fit().turned ? 'rotate(90deg)' : ''}`,
               }}
             />
           )}

@@ -100,7 +100,7 @@ export function ShootScreen() {
       <div class="screen-head">
         <h1>{t().shoot.title}</h1>
       </div>
-      <ReferenceChoice />
+      <ReferenceChoice brief />
       <div class="shoot-columns">
         <div class="viewfinder" classList={{ steady: steady() > 0 }}>
           <video ref={video} playsinline muted aria-label={t().shoot.viewfinder} />

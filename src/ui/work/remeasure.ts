@@ -7,6 +7,7 @@ import {
 } from '../../journey/identification';
 import { barsInUse } from '../card/card-checks';
 import { t } from '../language/language';
+import { askedReference } from '../reference/reference-choice';
 import { notify } from '../shell/notices';
 import { measurePhoto, WorkerDied } from './engine';
 import { makeShot } from './make-sheet';
@@ -51,10 +52,14 @@ export async function remeasure(index: number, help: Help): Promise<NoChange | n
 export async function addPhoto(photo: Blob): Promise<NoChange | null> {
   const now = openSheet();
   if (!now) return null;
-  return measureInto(photo, { ...defaultOptions, bars: barsInUse() }, (made) => ({
-    shots: [...now.sheet.shots, made.shot],
-    photos: [...now.photos, made.bytes],
-  }));
+  return measureInto(
+    photo,
+    { ...defaultOptions, reference: askedReference(), bars: barsInUse() },
+    (made) => ({
+      shots: [...now.sheet.shots, made.shot],
+      photos: [...now.photos, made.bytes],
+    }),
+  );
 }
 
 async function measureInto(

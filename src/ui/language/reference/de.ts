@@ -56,7 +56,7 @@ export const referenceDe: Dictionary['reference'] = {
     use: 'Diese Karte verwenden',
     name: (device) => `Auf diesem Bildschirm (${device})`,
     glass:
-      'Die Verschraubung vorsichtig auf das Glas legen: eine klare Folie oder Tuch daneben schützt vor Kratzern.',
+      'Die Verschraubung vorsichtig auf das Glas legen: eine klare Folie schützt vor Kratzern.',
   },
   camera: {
     inView: 'Karte oder Blatt im Bild',

@@ -51,8 +51,7 @@ export const referenceEn = {
     shown: (percent: string) => `Shown at ${percent} % of the printed size.`,
     use: 'Use this card',
     name: (device: string) => `On this screen (${device})`,
-    glass:
-      'Lay the fitting on the glass with care: a cloth or a clear film keeps it from scratches.',
+    glass: 'Lay the fitting on the glass with care: a clear film keeps it from scratches.',
   },
   camera: {
     inView: 'Card or sheet in view',
