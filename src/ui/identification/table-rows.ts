@@ -26,7 +26,7 @@ export async function loadTables(): Promise<Tables> {
     { neverJoin },
     { alsoUsed },
     { aliasesOf },
-    { familyOf },
+    { notesOn },
     { connections },
   ] = await Promise.all([
     import('../../standards/threads'),
@@ -42,7 +42,7 @@ export async function loadTables(): Promise<Tables> {
     rows: rowsOf,
     neverJoin,
     alsoUsed: (own) => (own.thread === null ? [] : alsoUsed(own.thread, own.end)),
-    notes: (own) => familyOf(own.family)?.notes ?? [],
+    notes: notesOn,
     aliases: aliasesOf,
     users: (thread) => {
       const on = connections.filter((c) => c.thread === thread);

@@ -361,7 +361,7 @@ export const fr: Dictionary = {
       'ruler-without-pose':
         'Mesuré à côté d’un réglet : la hauteur de l’axe et la distance de l’appareil sont estimées et comptées dans l’incertitude.',
       'outline-alone':
-        'Échelle tirée du contour d’une carte ou d’une feuille : moins sûre que la carte étalon imprimée. Ce qui reste ouvert, une mesure au gabarit le tranche.',
+        'Échelle tirée du contour d’une carte ou d’une feuille : moins sûre que la carte étalon imprimée. Ce qui reste ouvert, une mesure au gabarit le détermine.',
       'flash-fired':
         'Le flash s’est déclenché : à côté du filetage, son ombre peut passer pour du métal, le diamètre est donc moins sûr. Photographiez sans flash, près d’une fenêtre.',
     },
