@@ -2,8 +2,10 @@ import { fork } from 'node:child_process';
 import { readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { periodWeights } from '../journey/4-limbs/period-odds';
 import { casesInFolder } from './accuracy/cases';
 import { pathFrom, runCommand, UsageError } from './arguments';
+import { fitPeriod } from './calibrate/fit-period';
 import { fitShares, rounded } from './calibrate/fit-shares';
 import { type Residual, residualOf } from './calibrate/residual';
 import { nodeDecoders } from './node-decoders';
@@ -52,16 +54,21 @@ async function main(): Promise<number> {
   if (kept.length < 30) throw new UsageError(`${kept.length} photos are too few to calibrate on.`);
   if (values.keep) await writeFile(pathFrom(values.keep), JSON.stringify(kept));
   const start = { fit: 1, apart: 0.3, known: 0.3, pitch: 0.005, pixel: 0.1 };
+  const lengths = kept.flatMap((row) => (row.lengths ? [row.lengths] : []));
+  const period = fitPeriod(
+    kept.map((row) => row.rivals),
+    periodWeights,
+  );
   const pitch = fitShares(
-    kept.map((row) => row.pitch),
+    lengths.map((row) => row.pitch),
     start,
   );
   const radius = fitShares(
-    kept.map((row) => row.radius),
+    lengths.map((row) => row.radius),
     start,
   );
   const height = fitShares(
-    kept.map(({ height: { errorMm, knownMm, heightMm } }) => ({
+    lengths.map(({ height: { errorMm, knownMm, heightMm } }) => ({
       errorMm,
       sharedMm: 0,
       traces: { fitMm: 0, apartMm: 0, knownMm, pitchMm: heightMm, pixelMm: 0 },
@@ -73,6 +80,7 @@ async function main(): Promise<number> {
   const allowances = {
     from: `npm run calibrate: ${kept.length} rendered photos, seed and date ${values.set}`,
     shares: { pitch, radius },
+    period,
     height: { known: rounded(height.known), ofHeight: rounded(height.pitch) },
   };
   await writeFile(file, `${JSON.stringify(allowances, null, 2)}\n`);

@@ -2,6 +2,7 @@ import { readPhoto } from '../../journey/1-photo/read-photo';
 import { findReference } from '../../journey/2-reference/find-reference';
 import { findFitting } from '../../journey/3-find/find-fitting';
 import { findThread } from '../../journey/4-limbs/find-thread';
+import type { PeriodTraits } from '../../journey/4-limbs/period-odds';
 import { onAxisPlane } from '../../journey/4-thread-signal/axis-frame';
 import type { Traces } from '../../journey/5-measurement/learnt-spread';
 import { solveSeated } from '../../journey/5-measurement/solve-seated';
@@ -15,6 +16,19 @@ import type { Truth } from '../accuracy/truth';
  *  camera, height, card and print are worth together. */
 export interface Residual {
   readonly name: string;
+  /** Periods that were weighed, one of them the true one. */
+  readonly rivals: readonly Candidate[];
+  /** Null where another period than the true one was chosen: no spread accounts for that. */
+  readonly lengths: Lengths | null;
+}
+
+export interface Candidate {
+  readonly right: boolean;
+  readonly traits: PeriodTraits;
+  readonly spoken: number;
+}
+
+export interface Lengths {
   readonly pitch: Off;
   readonly radius: Off;
   readonly height: {
@@ -32,7 +46,7 @@ export interface Off {
 
 const sharedSources = ['focal-length', 'height', 'card-bow', 'tilt', 'print-scale'];
 
-/** Null when nothing was measured, or another period than the true one: no spread accounts for that. */
+/** Null when nothing was measured. */
 export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<Residual | null> {
   const photo = await readPhoto(new AbortController().signal, bytes, tools.decoders);
   if (!photo.ok) return null;
@@ -48,7 +62,14 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
   const solved = solveSeated(grey, reference, seat.value, fitting.value.field);
   if (!solved.ok) return null;
   const { fit, frame, known } = solved.value;
-  if (!known || Math.abs(fit.pitchMm / truth.pitch_mm - 1) > 0.2) return null;
+  if (!known) return null;
+  const rivals = known.rivals.map(({ period, spoken }) => ({
+    right: Math.abs(period.periodMm / truth.pitch_mm - 1) < 0.015,
+    traits: period.traits,
+    spoken,
+  }));
+  if (Math.abs(fit.pitchMm / truth.pitch_mm - 1) > 0.2)
+    return { name: truth.name, rivals, lengths: null };
   const lighting = { field: fitting.value.field, flashFired: photo.value.flashFired };
   const { budget } = withUncertainty(reference, solved.value, lighting, scale.u);
   const shared = budget.filter(({ source }) => sharedSources.includes(source));
@@ -56,20 +77,23 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
   const { hex } = seat.value;
   return {
     name: truth.name,
-    pitch: {
-      errorMm: fit.pitchMm - truth.pitch_mm,
-      sharedMm: Math.hypot(...shared.map((row) => row.pitchMm), known.periodDoubt * fit.pitchMm),
-      traces: traces.pitch,
-    },
-    radius: {
-      errorMm: fit.crestRadiusMm - trueRadiusMm(truth, onAxisPlane(frame, fit.middleS, 0)),
-      sharedMm: Math.hypot(...shared.map((row) => row.majorDiameterMm)) / 2,
-      traces: traces.radius,
-    },
-    height: {
-      errorMm: hex.heightMm - truth.axis_p0[2],
-      knownMm: hex.uHeightMm,
-      heightMm: hex.heightMm,
+    rivals,
+    lengths: {
+      pitch: {
+        errorMm: fit.pitchMm - truth.pitch_mm,
+        sharedMm: Math.hypot(...shared.map((row) => row.pitchMm)),
+        traces: traces.pitch,
+      },
+      radius: {
+        errorMm: fit.crestRadiusMm - trueRadiusMm(truth, onAxisPlane(frame, fit.middleS, 0)),
+        sharedMm: Math.hypot(...shared.map((row) => row.majorDiameterMm)) / 2,
+        traces: traces.radius,
+      },
+      height: {
+        errorMm: hex.heightMm - truth.axis_p0[2],
+        knownMm: hex.uHeightMm,
+        heightMm: hex.heightMm,
+      },
     },
   };
 }

@@ -8,6 +8,7 @@ import { unroll } from '../4-thread-signal/unrolled-surface';
 import { type CrestLines, crestLines, type Stretch } from './crest-lines';
 import type { ThreadGuess } from './find-threads';
 import { type HexSeen, hexHeight } from './hex-height';
+import { logOdds, type PeriodTraits } from './period-odds';
 
 /** A thread where it lies: axis at its height, surface and limbs agreeing. */
 export interface SeatedThread {
@@ -26,6 +27,7 @@ export interface SeatedThread {
 export interface RatedPeriod extends SurfacePeriod {
   readonly hand: 'right' | 'left';
   readonly turn: number;
+  readonly traits: PeriodTraits;
   readonly worth: number;
 }
 
@@ -35,9 +37,6 @@ const ridgeDepth = 0.3;
 const leftHanded = 0.015;
 /** Of a climb, as a turn of the axis. */
 const uClimbTurn = 0.006;
-/** A thread fills far more of the surface's variance with its period than chance does; each tenfold is
- *  worth this power. */
-const scorePower = 4;
 /** Pitch over radius of listed threads: median and spread of its logarithm over the tables. */
 const usualRatio = 0.16;
 const uLnRatio = 0.7;
@@ -46,8 +45,6 @@ const coarsest = 0.5;
 /** A multiple of a period holds all its harmonics: one that explains no more than this over it is not
  *  the pitch. */
 const noMore = 0.97;
-/** So a multiple pays for what it may explain by chance. */
-const multiplePower = 0.75;
 const noCrests = -5;
 const rounds = 3;
 
@@ -104,10 +101,8 @@ export function seatThread(
 }
 
 /** What speaks for the place, whatever the period: that surface and limbs show one thread there at all. */
-const placeWorth = (best: RatedPeriod, { evidence, share }: CrestLines): number =>
-  portable.log(Math.max(1e-6, best.worth)) -
-  (scorePower - 1) * portable.log(Math.max(0.01, best.score)) +
-  2 * (evidence + portable.log(share));
+const placeWorth = ({ traits }: RatedPeriod, { evidence, share }: CrestLines): number =>
+  traits.score + traits.turn + traits.size + 2 * (evidence + portable.log(share));
 
 /** The same thread seen along its axis the other way. */
 function reversed(seat: SeatedThread): SeatedThread {
@@ -167,14 +162,19 @@ function rated(
         const turn = ((q.climb + climbs) * q.periodMm) / (2 * Math.PI * radiusMm);
         const z = turn / Math.hypot(uTurn, uClimbTurn);
         const prior = climbs === 1 ? 1 - leftHanded : leftHanded;
-        return { turn, p: prior * portable.exp(-0.5 * Math.min(z * z, 9)) };
+        return { turn, p: portable.log(prior) - 0.5 * Math.min(z * z, 9) };
       });
-      const { turn, p } = right.p >= left.p ? right : left;
+      const best = right.p >= left.p ? right : left;
       const z = portable.log(q.periodMm / radiusMm / usualRatio) / uLnRatio;
-      const multiple = portable.pow(foldMm / q.periodMm, multiplePower);
-      const worth =
-        portable.pow(Math.max(0, q.score), scorePower) * p * portable.exp(-0.5 * z * z) * multiple;
-      return { ...q, turn, hand: right.p >= left.p ? 'right' : 'left', worth };
+      const traits: PeriodTraits = {
+        score: portable.log(Math.max(0.01, q.score)),
+        turn: best.p,
+        size: -0.5 * z * z,
+        // A multiple holds all harmonics of its fraction, and a few more by chance.
+        multiple: portable.log(foldMm / q.periodMm),
+      };
+      const hand = right.p >= left.p ? ('right' as const) : ('left' as const);
+      return { ...q, turn: best.turn, hand, traits, worth: portable.exp(logOdds(traits)) };
     })
     .sort((a, b) => b.worth - a.worth);
 }

@@ -5,6 +5,7 @@ import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import type { CrestLines } from '../4-limbs/crest-lines';
+import { logOdds, periodWeights } from '../4-limbs/period-odds';
 import type { RatedPeriod, SeatedThread } from '../4-limbs/seat-thread';
 import { mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import {
@@ -20,7 +21,7 @@ import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { lampShadow } from './lamp-shadow';
 import { learntHeight } from './learnt-spread';
-import { bothSidesSpeak, type ThreadSolution } from './solve-thread';
+import { bothSidesSpeak, type Rival, type ThreadSolution } from './solve-thread';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, type Extent } from './thread-extent';
 import { anyForm } from './thread-form';
@@ -36,7 +37,7 @@ const rounds = 2;
 const fewestEdges = 12;
 const fewestTurns = 3;
 /** Periods less likely by the surface than this against the best are not asked about. */
-const leastOdds = 0.01;
+const leastOdds = 0.003;
 /** Independent edges per turn: neighbouring cuts share their light and their scratches. */
 const perTurn = 2;
 /** Share of an outline that is none, highlights and shadows, which some period or other explains. */
@@ -152,7 +153,7 @@ export function solveSeated(
     middleS: middle(),
     mmPerPx,
     hand: handOf(period, crests),
-    known: { pitch, radius, periodDoubt: doubt },
+    known: { pitch, radius, periodDoubt: doubt, rivals: chosen.rivals },
   });
 }
 
@@ -163,7 +164,7 @@ function withOutline(
   middleS: number,
   zone: Extent,
   rivals: readonly RatedPeriod[],
-): { begun: PeriodStart; period: RatedPeriod; doubt: number } | null {
+): { begun: PeriodStart; period: RatedPeriod; doubt: number; rivals: readonly Rival[] } | null {
   const tried = rivals.flatMap((period) => {
     const near = Array.from({ length: 9 }, (_, i) => period.periodMm * (1 + 0.0015 * (i - 4)));
     const begun = startPeriod(points, middleS, near);
@@ -175,7 +176,8 @@ function withOutline(
     const tooth = -0.5 * Math.min(9, (z / uLnAmplitude) ** 2);
     const junk = (-independent / 2) * portable.log(1 - shownByChance);
     const spoken = portable.log(portable.exp(outline + tooth) + portable.exp(junk));
-    return [{ begun, period, odds: portable.log(period.worth) + spoken }];
+    const odds = logOdds(period.traits) + periodWeights.outline * spoken;
+    return [{ begun, period, spoken, odds }];
   });
   const [best] = tried.sort((a, b) => b.odds - a.odds);
   if (!best) return null;
@@ -186,7 +188,7 @@ function withOutline(
       sum + (weights[i] / all) * (period.periodMm / best.period.periodMm - 1) ** 2,
     0,
   );
-  return { ...best, doubt: Math.sqrt(doubt) };
+  return { ...best, doubt: Math.sqrt(doubt), rivals: tried };
 }
 
 const noThread =

@@ -3,6 +3,7 @@ import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
+import type { RatedPeriod } from '../4-limbs/seat-thread';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
 import { atHeight, mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import {
@@ -32,6 +33,12 @@ import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, type Extent, grownWhile, outlineAgrees } from './thread-extent';
 import { anyForm } from './thread-form';
 
+/** A period that was weighed, with what the outline said for it: a logarithm. */
+export interface Rival {
+  readonly period: RatedPeriod;
+  readonly spoken: number;
+}
+
 /** Everything stage 5 knows of one thread; uncertainty.ts turns it into a measurement. */
 export interface ThreadSolution extends FitAsMade {
   readonly frame: AxisFrame;
@@ -49,6 +56,7 @@ export interface ThreadSolution extends FitAsMade {
     readonly radius: Estimate;
     /** Spread of the periods that surface and outline leave possible, relative. */
     readonly periodDoubt: number;
+    readonly rivals: readonly Rival[];
   } | null;
   /** Which way the helix climbs, when one way explains the outline clearly better. */
   readonly hand: 'right' | 'left' | null;
