@@ -4,7 +4,7 @@ import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
 import type { Estimate } from '../quantity/estimate';
 import { rowsOf } from '../standards/connections/find-rows';
-import { familyOf } from '../standards/families';
+import { notesOn } from '../standards/families';
 import { neverJoin } from '../standards/never-join';
 
 /** A photo's answer as a person reads it in a terminal. */
@@ -92,7 +92,7 @@ function connectionLines(connection: ConnectionEnd, thread: string | null): stri
   const same = [...new Set(never.flatMap((n) => n.sameThread))];
   const near = [...new Set(never.flatMap((n) => n.nearThreads))];
   return [
-    ...(familyOf(connection.family)?.notes.map((note) => `    ${note.en}`) ?? []),
+    ...notesOn(connection).map((note) => `    ${note.en}`),
     ...(same.length > 0 ? [`    Screws on, and must not be joined: ${same.join(', ')}.`] : []),
     ...(near.length > 0 ? [`    Starts to screw on, and must not: ${near.join(', ')}.`] : []),
   ];

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { conclusionSchema, counterSchema, type Sheet } from '../journey/8-sheet/sheet-schema';
+import { whatHolds } from '../journey/8-sheet/what-holds';
 import { aliasesOf } from '../standards/aliases';
 
 /** One line of the drawer's list, derived from its sheet whenever that is kept. Another version may
@@ -12,6 +13,9 @@ export const entrySchema = z.object({
   remarks: z.string(),
   decision: conclusionSchema.shape.decision.pick({ state: true, thread: true, connection: true }),
   verdict: counterSchema.shape.verdict,
+  /** As on the sheet; entries written before these were known are neither. */
+  handedOver: z.boolean().default(false),
+  received: z.boolean().default(false),
   /** Designation with the highest probability, when any thread is listed. */
   likeliestThread: z.string().nullable(),
   pitchMm: z.number().nullable(),
@@ -34,7 +38,8 @@ export function drawerEntry(
   thumbnail: Uint8Array | null,
   size: Pick<DrawerEntry, 'sheetBytes' | 'photoBytes'>,
 ): DrawerEntry {
-  const { state, thread, connection } = sheet.conclusion.decision;
+  const { state } = sheet.conclusion.decision;
+  const { thread, connection } = whatHolds(sheet);
   const { threads, nearest } = sheet.conclusion;
   // Where no thread fits, the likeliest is none.
   const likeliest = nearest ? null : threads.find((candidate) => candidate.system !== null);
@@ -46,6 +51,8 @@ export function drawerEntry(
     remarks: sheet.remarks,
     decision: { state, thread, connection },
     verdict: sheet.counter?.verdict ?? 'open',
+    handedOver: sheet.handedOver,
+    received: sheet.received,
     likeliestThread: likeliest?.system ? likeliest.designation : null,
     pitchMm: sheet.measurement?.pitchMm.value ?? null,
     majorDiameterMm: sheet.measurement?.majorDiameterMm.value ?? null,

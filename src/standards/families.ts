@@ -399,3 +399,14 @@ export const families: readonly Family[] = [
 export function familyOf(name: string): Family | null {
   return families.find(({ family }) => family === name) ?? null;
 }
+
+/** What there is to know of one end. An NPSM swivel shares its standard with the NPT taper, but
+ *  nothing of how it seals. */
+export function notesOn(end: {
+  readonly family: string;
+  readonly form: string | null;
+}): readonly Note[] {
+  const notes = familyOf(end.family)?.notes ?? [];
+  if (end.form !== 'NPSM swivel') return notes;
+  return notes.filter(({ key }) => key === 'family.asme-b1-20-1.swivel');
+}

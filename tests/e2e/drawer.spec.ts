@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { measureSample, onBothSizes, openApp } from './support';
+import { measureSample, onBothSizes, openApp, unfold } from './support';
 
 onBothSizes(() => {
   test('list, search, filter, delete with undo, export all, import elsewhere', async ({
@@ -50,6 +50,7 @@ onBothSizes(() => {
     await expect(other.locator('.sheet-card')).toHaveCount(2);
     await other.getByRole('link', { name: /Boom cylinder/ }).click();
     await expect(other.locator('.decision')).toBeVisible();
+    await unfold(other);
     await expect(other.locator('.photo-stage img')).toBeVisible();
     await fresh.close();
   });

@@ -1,5 +1,12 @@
 import { expect, test } from '@playwright/test';
-import { axeViolations, measureSample, onBothSizes, openApp, watchLayoutShift } from './support';
+import {
+  axeViolations,
+  measureSample,
+  onBothSizes,
+  openApp,
+  unfold,
+  watchLayoutShift,
+} from './support';
 
 const quietScreens = [
   '',
@@ -23,6 +30,7 @@ onBothSizes(() => {
       }
       await openApp(page);
       await measureSample(page);
+      await unfold(page);
       await expect(page.locator('.candidate').first()).toBeVisible();
       expect(await axeViolations(page), 'sheet').toEqual([]);
       await page.getByRole('button', { name: 'Show it by hand' }).click();

@@ -1,78 +1,215 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
-import { chooseFile, decidedThread, measureSample, onBothSizes, openApp } from './support';
+import {
+  axeViolations,
+  chooseFile,
+  decidedThread,
+  measureSample,
+  onBothSizes,
+  openApp,
+  unfold,
+} from './support';
 
-/** What a messenger does: at most 1280 px on the long side, JPEG of quality 60, no metadata. */
-async function throughMessenger(page: Page, picture: Buffer): Promise<Buffer> {
-  const base64 = await page.evaluate(async (sent) => {
-    const bytes = Uint8Array.from(atob(sent), (c) => c.charCodeAt(0));
-    const image = await createImageBitmap(new Blob([bytes], { type: 'image/jpeg' }));
-    const factor = 1280 / Math.max(image.width, image.height);
-    const canvas = new OffscreenCanvas(
-      Math.round(image.width * factor),
-      Math.round(image.height * factor),
-    );
-    const context = canvas.getContext('2d')!;
-    context.imageSmoothingQuality = 'high';
-    context.drawImage(image, 0, 0, canvas.width, canvas.height);
-    const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.6 });
-    let text = '';
-    for (const byte of new Uint8Array(await blob.arrayBuffer())) text += String.fromCharCode(byte);
-    return btoa(text);
-  }, picture.toString('base64'));
+/** What a messenger does: at most 1280 px on the long side, JPEG of quality 60, no metadata. With
+ *  `keep`, only this share of its height, from the top. */
+async function throughMessenger(page: Page, picture: Buffer, keep = 1): Promise<Buffer> {
+  const base64 = await page.evaluate(
+    async ([sent, share]) => {
+      const bytes = Uint8Array.from(atob(sent), (c) => c.charCodeAt(0));
+      const image = await createImageBitmap(new Blob([bytes], { type: 'image/jpeg' }));
+      const factor = 1280 / Math.max(image.width, image.height);
+      const canvas = new OffscreenCanvas(
+        Math.round(image.width * factor),
+        Math.round(image.height * factor * share),
+      );
+      const context = canvas.getContext('2d')!;
+      context.imageSmoothingQuality = 'high';
+      context.drawImage(image, 0, 0, canvas.width, Math.round(image.height * factor));
+      const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.6 });
+      let text = '';
+      for (const byte of new Uint8Array(await blob.arrayBuffer()))
+        text += String.fromCharCode(byte);
+      return btoa(text);
+    },
+    [picture.toString('base64'), keep] as const,
+  );
   return Buffer.from(base64, 'base64');
 }
 
-async function sharedPicture(page: Page): Promise<Buffer> {
+async function pictureBy(page: Page, button: string): Promise<Buffer> {
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Share as a picture' }).click();
+  await page.getByRole('button', { name: button }).click();
   return readFileSync(await (await download).path());
 }
 
-const pitchOf = async (page: Page) =>
-  Number.parseFloat(await page.locator('.numbers dd').first().innerText());
+const opened = (page: Page, name: string, buffer: Buffer) =>
+  chooseFile(page, { name, mimeType: 'image/jpeg', buffer });
 
-onBothSizes(() => {
-  test('a shared picture, recompressed, opens at the counter; the answer comes back', async ({
+async function pitchOf(page: Page): Promise<number> {
+  await unfold(page);
+  return Number.parseFloat(await page.locator('.numbers dd').first().innerText());
+}
+
+const stamp = (page: Page) => page.locator('.stamp').first();
+const pageHeight = (page: Page) => page.evaluate(() => document.documentElement.scrollHeight);
+
+async function overflow(page: Page): Promise<number> {
+  const size = page.viewportSize()!;
+  await page.setViewportSize({ width: 320, height: size.height });
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  await page.setViewportSize(size);
+  return over;
+}
+
+onBothSizes((size) => {
+  for (const scheme of ['light', 'dark'] as const)
+    test(`an open sheet goes to the counter, is settled there, and its answer comes back, ${scheme}`, async ({
+      page,
+      browser,
+    }) => {
+      test.slow();
+      await page.emulateMedia({ colorScheme: scheme });
+      await openApp(page);
+      await measureSample(page);
+      const thread = (await decidedThread(page).innerText()).split(' ')[0];
+      await expect(page.locator('.thread-picture image')).toBeAttached();
+      expect(await axeViolations(page), 'sheet').toEqual([]);
+      const pitch = await pitchOf(page);
+      await page.getByLabel('Remarks for the counter').fill('Boom cylinder, two of them');
+      await page.getByLabel('Remarks for the counter').blur();
+      await page.getByRole('button', { name: 'let the counter decide' }).click();
+      await expect(page.locator('.result-page')).toBeVisible();
+      await expect(stamp(page)).toContainText('open');
+      await expect(page.locator('.open-questions')).toContainText('the connection is still open');
+      await expect(page.locator('.open-questions')).toContainText('ISO 11926 -8');
+      // Whoever sent it cannot judge it.
+      await expect(page.getByRole('button', { name: 'Confirm' })).toHaveCount(0);
+      expect(await axeViolations(page), 'open result').toEqual([]);
+      const sent = await throughMessenger(page, await pictureBy(page, 'Send to the counter'));
+
+      const counterContext = await browser.newContext({
+        locale: 'en-GB',
+        viewport: page.viewportSize()!,
+        colorScheme: scheme,
+      });
+      const counter = await counterContext.newPage();
+      await openApp(counter);
+      await opened(counter, 'IMG-1.jpg', sent);
+      await expect(counter.locator('.counter-page')).toBeVisible({ timeout: 60_000 });
+      await expect(stamp(counter)).toContainText('open');
+      await expect(counter.locator('.counter-page')).toContainText('Boom cylinder, two of them');
+      await expect(counter.locator('.open-questions')).toContainText('ISO 11926 -8');
+      await expect(counter.locator('.thread-picture image')).toBeAttached();
+      await expect(decidedThread(counter)).toContainText(thread);
+      const stud = counter.locator('.judge option', { hasText: 'ISO 11926 -8' }).first();
+      await counter.getByLabel('It is').selectOption((await stud.getAttribute('value'))!);
+      await counter.getByLabel('Your name').fill('Desk 2');
+      await counter.getByRole('button', { name: 'Confirm' }).click();
+      await counter.getByLabel(/Our part numbers/).fill('K-4711');
+      await counter.getByLabel('Notes').fill('two in stock');
+      await counter.getByLabel('Notes').blur();
+      await expect(stamp(counter)).toContainText('confirmed');
+      await expect(counter.locator('.judge')).toContainText('by Desk 2');
+      expect(await axeViolations(counter), 'counter').toEqual([]);
+      expect(await overflow(counter), 'counter at 320 px').toBeLessThanOrEqual(0);
+      const answer = await throughMessenger(
+        counter,
+        await pictureBy(counter, 'Send the answer back'),
+      );
+      await counterContext.close();
+
+      await page.goto('./#/');
+      await opened(page, 'IMG-2.jpg', answer);
+      await expect(page.locator('.answer')).toBeVisible({ timeout: 60_000 });
+      await expect(stamp(page)).toContainText('confirmed');
+      await expect(page.locator('.answer')).toContainText('K-4711');
+      await expect(page.locator('.answer')).toContainText('two in stock');
+      await expect(page.locator('.answer')).toContainText('Desk 2');
+      await expect(page.locator('.answer')).toContainText('ISO 11926 -8');
+      // The facts are those of what the counter identified: AS568-908 (ISO 11926, dash 8).
+      await expect(page.locator('.result-page')).toContainText('AS568-908');
+      expect(await axeViolations(page), 'answer').toEqual([]);
+      expect(await overflow(page), 'answer at 320 px').toBeLessThanOrEqual(0);
+      // What was measured from the full photo has stayed.
+      await page.getByRole('link', { name: 'Back to the identification' }).click();
+      await expect(page.locator('.sheet-photo')).toBeVisible();
+      expect(await pitchOf(page)).toBe(pitch);
+      await page.goto('./#/drawer');
+      await expect(page.locator('.sheet-card')).toHaveCount(1);
+      await expect(page.locator('.sheet-card')).toContainText('confirmed at the counter');
+    });
+
+  test('the counter measures again: both measurements, dated, and the one that holds', async ({
     page,
     browser,
   }) => {
+    test.slow();
     await openApp(page);
     await measureSample(page);
-    const pitch = await pitchOf(page);
-    const thread = await decidedThread(page).innerText();
-    const sent = await throughMessenger(page, await sharedPicture(page));
-
-    const counterContext = await browser.newContext({ locale: 'en-GB' });
-    const counter = await counterContext.newPage();
+    await unfold(page);
+    const sent = await throughMessenger(page, await pictureBy(page, 'Share as a picture'));
+    const context = await browser.newContext({ locale: 'en-GB', viewport: page.viewportSize()! });
+    const counter = await context.newPage();
     await openApp(counter);
-    await chooseFile(counter, { name: 'IMG-1.jpg', mimeType: 'image/jpeg', buffer: sent });
-    await expect(counter.locator('.decision')).toBeVisible({ timeout: 60_000 });
-    await expect(decidedThread(counter)).toContainText(thread.split(' ')[0]);
-    expect(await pitchOf(counter)).toBeCloseTo(pitch, 3);
-    await expect(counter.locator('.photo-stage img')).toBeVisible();
-
-    await counter.getByLabel('Another reading').selectOption('seat');
-    await counter.locator('[data-seat="o-ring-at-hex"]').click();
-    await counter.getByRole('link', { name: 'Result' }).click();
-    await counter.getByRole('button', { name: 'Confirm' }).click();
-    await counter.getByLabel(/Our part numbers/).fill('K-4711');
-    await counter.getByLabel('Notes').fill('two in stock');
-    await counter.getByLabel('Notes').blur();
-    await expect(counter.getByText('confirmed', { exact: true })).toBeVisible();
-    const answer = await throughMessenger(counter, await sharedPicture(counter));
-    await counterContext.close();
-
+    await opened(counter, 'IMG-1.jpg', sent);
+    await expect(counter.locator('.counter-page')).toBeVisible({ timeout: 60_000 });
+    await counter.getByRole('link', { name: 'Photo, numbers, readings' }).click();
+    await expect(counter.locator('.sheet-photo')).toBeVisible();
+    await unfold(counter);
+    await counter.getByRole('button', { name: 'Show it by hand' }).click();
+    await counter.getByRole('button', { name: 'Without help' }).click();
+    await expect(counter.locator('.before-after li')).toHaveCount(2, { timeout: 60_000 });
+    const lines = counter.locator('.before-after li');
+    await expect(lines.nth(0)).toContainText('sender');
+    await expect(lines.nth(0)).toContainText('replaced');
+    await expect(lines.nth(1)).toContainText('counter');
+    await expect(lines.nth(1)).toContainText('holds');
+    await counter.getByRole('link', { name: 'To the counter page' }).click();
+    await counter.getByRole('button', { name: 'Reject' }).click();
+    await expect(stamp(counter)).toContainText('rejected');
+    const answer = await throughMessenger(
+      counter,
+      await pictureBy(counter, 'Send the answer back'),
+    );
+    await context.close();
     await page.goto('./#/');
-    await chooseFile(page, { name: 'IMG-2.jpg', mimeType: 'image/jpeg', buffer: answer });
-    await expect(page.getByText('confirmed at the counter')).toBeVisible({ timeout: 60_000 });
-    await page.getByRole('link', { name: 'Result' }).click();
-    await expect(page.getByLabel(/Our part numbers/)).toHaveValue('K-4711');
-    // What was measured from the full photo has stayed.
-    await page.getByRole('link', { name: 'Back to the identification' }).click();
-    expect(await pitchOf(page)).toBe(pitch);
-    await page.goto('./#/drawer');
-    await expect(page.locator('.sheet-card')).toHaveCount(1);
+    await opened(page, 'IMG-4.jpg', answer);
+    await expect(page.locator('.answer')).toContainText('Do not order by it', { timeout: 60_000 });
+    await expect(stamp(page)).toContainText('rejected');
+    await expect(page.locator('.before-after li').nth(1)).toContainText('counter');
+  });
+
+  test('a picture without its code is measured as a photo, and that is said', async ({ page }) => {
+    await openApp(page);
+    await measureSample(page);
+    await unfold(page);
+    const picture = await pictureBy(page, 'Share as a picture');
+    const cropped = await throughMessenger(page, picture, 0.66);
+    await page.goto('./#/');
+    await opened(page, 'IMG-3.jpg', cropped);
+    await expect(page.getByText('The code at the bottom is missing')).toBeVisible({
+      timeout: 30_000,
+    });
+    await expect(page.locator('.decision, .refused').first()).toBeVisible({ timeout: 60_000 });
+  });
+
+  test('the next step is always in reach', async ({ page }) => {
+    await openApp(page);
+    await measureSample(page);
+    await expect(page.locator('.thread-picture image')).toBeAttached();
+    const bar = page.locator('.next-step');
+    await expect(bar.getByRole('button', { name: 'Answer the question' })).toBeInViewport();
+    if (size === 'phone') {
+      const tile = await page.locator('.seat-choice').first().boundingBox();
+      const barBox = await bar.boundingBox();
+      expect(tile!.y).toBeLessThan(barBox!.y);
+      expect(await pageHeight(page)).toBeLessThan(1500);
+    }
+    await page.locator('[data-seat="o-ring-at-hex"]').click();
+    await expect(bar.getByRole('link', { name: 'Result' })).toBeInViewport();
+    await bar.getByRole('link', { name: 'Result' }).click();
+    await expect(stamp(page)).toContainText('settled');
+    await expect(bar.getByRole('button', { name: 'Send to the counter' })).toBeInViewport();
   });
 
   test('where the device shares files, the picture goes to it', async ({ page }) => {
@@ -88,6 +225,7 @@ onBothSizes(() => {
     });
     await openApp(page);
     await measureSample(page);
+    await unfold(page);
     await page.getByRole('button', { name: 'Share as a picture' }).click();
     const shared = () =>
       page.evaluate(

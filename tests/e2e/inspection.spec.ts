@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { measureSample, onBothSizes, openApp, photosFolder } from './support';
+import { measureSample, onBothSizes, openApp, photosFolder, unfold } from './support';
 
 const box = (page: Page) => page.locator('.photo-drawing').getAttribute('viewBox');
 
@@ -7,6 +7,7 @@ onBothSizes((size) => {
   test.beforeEach(async ({ page }) => {
     await openApp(page);
     await measureSample(page);
+    await unfold(page);
     await page.locator('.photo-stage').scrollIntoViewIfNeeded();
   });
 

@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { decidedConnection, decidedThread, onBothSizes, openApp } from './support';
+import { decidedConnection, decidedThread, onBothSizes, openApp, unfold } from './support';
 
 onBothSizes(() => {
   // Common practice: 1 7/16 in and 12 tpi outside is the dash 16 face seal.
@@ -10,6 +10,7 @@ onBothSizes(() => {
     await page.getByRole('textbox', { name: 'Outside diameter' }).fill('1 7/16');
     await page.getByRole('button', { name: 'Identify' }).click();
     await expect(page.locator('.decision')).toBeVisible();
+    await unfold(page);
     await expect(page.locator('.candidate').first()).toContainText('ISO 8434-3 -16');
     await expect(page.getByText('1 7/16-12').first()).toBeVisible();
     await expect(page.locator('.cautions')).toBeVisible();
@@ -23,6 +24,7 @@ onBothSizes(() => {
     await page.getByText('inch', { exact: true }).click();
     await page.getByRole('textbox', { name: 'Inside diameter' }).fill('1 3/8');
     await page.getByRole('button', { name: 'Identify' }).click();
+    await unfold(page);
     await expect(page.locator('.candidate').first()).toContainText('ISO 8434-3 -16');
     await expect(page.getByRole('heading', { name: 'Look at the end' })).toBeVisible();
     await page.locator('[data-seat="flat-face-o-ring"]').click();

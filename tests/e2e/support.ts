@@ -38,6 +38,12 @@ export async function chooseFile(
   await page.getByLabel('Choose a photo').setInputFiles(file);
 }
 
+/** On a phone, parts of a page are folded: opens them all. */
+export async function unfold(page: Page): Promise<void> {
+  const folded = page.locator('.fold:not([open]) > summary');
+  while ((await folded.count()) > 0) await folded.first().click();
+}
+
 export const decidedThread = (page: Page) => page.getByTestId('decided-thread');
 export const decidedConnection = (page: Page) => page.getByTestId('decided-connection');
 
@@ -57,6 +63,10 @@ interface Violation {
  *  source is evaluated by the browser itself. */
 export async function axeViolations(page: Page): Promise<string[]> {
   await page.evaluate(axeSource);
+  // The whole page at once: what the bar at the bottom covers for now would count as too small.
+  const size = page.viewportSize()!;
+  const height = await page.evaluate(() => document.documentElement.scrollHeight);
+  await page.setViewportSize({ width: size.width, height: Math.max(height, size.height) });
   const found = await page.evaluate(async () => {
     const { axe } = window as unknown as {
       axe: { run: (options: unknown) => Promise<{ violations: Violation[] }> };
@@ -64,6 +74,7 @@ export async function axeViolations(page: Page): Promise<string[]> {
     const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
     return (await axe.run({ runOnly: tags })).violations;
   });
+  await page.setViewportSize(size);
   return found.map(
     ({ id, impact, nodes }) =>
       `${impact} ${id}: ${nodes.map((node) => node.target.join(' ')).join(' | ')}`,

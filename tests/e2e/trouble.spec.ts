@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { chooseFile, measureSample, onBothSizes, openApp, photosFolder } from './support';
+import { chooseFile, measureSample, onBothSizes, openApp, photosFolder, unfold } from './support';
 
 const photo = readFileSync(`${photosFolder}d16.jpg`);
 
@@ -165,6 +165,7 @@ onBothSizes(() => {
     await expect(page.getByText('no room left for the sheet')).toBeVisible();
     await expect(page.getByText('not kept')).toBeVisible();
     const download = page.waitForEvent('download');
+    await unfold(page);
     await page.getByRole('button', { name: 'Save the sheet file' }).click();
     expect((await download).suggestedFilename()).toMatch(/^crestwise-.*\.crestwise$/);
   });

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { withPdf } from '../scale-card/rasterise';
 import {
@@ -98,9 +97,7 @@ onBothSizes(() => {
     await level(page, 'replace');
     await page.goto(page.url().replace('#/sheet', '#/result'));
     await expect(page.locator('.result-page .wear-level')).toHaveText('Replace it');
-    const download = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'PDF' }).click();
-    const printed = readFileSync(await (await download).path());
+    const printed = await page.pdf({ format: 'A4', preferCSSPageSize: true });
     const text = await withPdf(printed, (document) => document.getPage(0).getText());
     expect(text).toContain('Replace it');
     expect(text).toContain('NOT GO ring runs on beyond two turns');

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { connections } from '../../src/standards/connections/connections';
-import { families, familyOf } from '../../src/standards/families';
+import { families, familyOf, notesOn } from '../../src/standards/families';
 
 test('every family of the tables is described, and none besides', () => {
   const inTables = new Set(connections.map((c) => c.family));
@@ -33,4 +33,10 @@ test('the shared threads that the sentences name are shared in the tables', () =
   expect(sizesOn('ISO 11926', 'ISO 8434-2')).toHaveLength(13);
   expect(familyOf('ISO 8434-3')?.notes.some((n) => /90 durometer/.test(n.en))).toBe(true);
   expect(familyOf('nothing')).toBeNull();
+});
+
+test('an NPSM swivel is not told how the taper of its standard seals', () => {
+  const swivel = notesOn({ family: 'ASME B1.20.1', form: 'NPSM swivel' });
+  expect(swivel.map(({ en }) => en)).toEqual([expect.stringContaining('60° chamfer')]);
+  expect(notesOn({ family: 'ASME B1.20.1', form: null }).length).toBeGreaterThan(1);
 });

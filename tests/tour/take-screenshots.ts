@@ -3,6 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync, rmSync } from 'node:fs';
 import { type BrowserContext, chromium, type Page } from '@playwright/test';
 import { serve } from '../../.ci/serve.mjs';
+import { unfold } from '../e2e/support';
 
 const root = new URL('../../', import.meta.url).pathname;
 const folder = `${root}screenshots/`;
@@ -113,6 +114,7 @@ async function sheetScreens(
   await page.locator('.stages').waitFor();
   await take('measuring');
   await page.locator('.decision').waitFor({ timeout: 60_000 });
+  await unfold(page);
   await page.locator('.candidate').first().waitFor();
   await take('sheet-asked');
   await page.getByRole('button', { name: 'Thread', exact: true }).click();
@@ -132,6 +134,7 @@ async function sheetScreens(
   await page.getByRole('textbox', { name: 'Pitch' }).fill('11');
   await page.getByRole('textbox', { name: 'Outside diameter' }).fill('33.1');
   await page.getByRole('button', { name: 'Identify' }).click();
+  await unfold(page);
   await page.locator('.candidate').first().waitFor();
   await take('sheet-from-readings');
   await open('');

@@ -1,13 +1,13 @@
 import { createEffect, createResource, createSignal, For, onCleanup, Show } from 'solid-js';
 import { card, type Field } from '../../scale-card/geometry';
 import { LengthUnitChoice, lengthUnit, ValueInput } from '../identification/AskForm';
-import { type LengthUnit, typedLengthMm } from '../identification/bench-input';
 import { number } from '../language/format';
 import { t } from '../language/language';
 import { ScreenCard } from '../reference/ScreenCard';
 import { notify } from '../shell/notices';
 import { saveFile } from '../widgets/save-file';
 import { cardChecks, keepCheck, removeCheck, useCheck, usedCheck } from './card-checks';
+import { typedBars } from './typed-bars';
 import './card.css';
 
 type Paper = 'a4' | 'letter';
@@ -16,7 +16,7 @@ type Paper = 'a4' | 'letter';
 const usualPaper = (): Paper => (/-(US|CA|MX)\b/.test(navigator.language) ? 'letter' : 'a4');
 
 export function CardScreen() {
-  const [field, setField] = createSignal<Field>('dark');
+  const [field, setField] = createSignal<Field>('light');
   const [paper, setPaper] = createSignal<Paper>(usualPaper());
   const [onScreen, setOnScreen] = createSignal(false);
   const [drawing] = createResource(field, async (of) => {
@@ -137,22 +137,15 @@ function PrintCheck() {
     long: null,
     short: null,
   });
-  const read = (typed: string, nominal: number, unit: LengthUnit) => {
-    const mm = typedLengthMm(typed, unit);
-    if (mm === null) return { mm: 0, problem: t().card.notNumber };
-    const off = Math.abs(mm / nominal - 1);
-    return { mm, problem: off > 0.1 ? t().card.bad : null };
-  };
   const submit = (event: Event) => {
     event.preventDefault();
-    const first = read(long(), nominalLong, lengthUnit());
-    const second = read(short(), nominalShort, lengthUnit());
-    setWrong({ long: first.problem, short: second.problem });
-    if (first.problem || second.problem) return;
+    const bars = typedBars(long(), short(), lengthUnit());
+    setWrong(bars.wrong);
+    if (bars.wrong.long || bars.wrong.short) return;
     keepCheck({
       name: name().trim() || t().card.title,
-      horizontalMm: first.mm,
-      verticalMm: second.mm,
+      horizontalMm: bars.longMm,
+      verticalMm: bars.shortMm,
       uMm: uOf[tool()],
     });
     notify(t().card.kept);

@@ -17,6 +17,7 @@ const states: readonly SheetState[] = [
   'settled',
   'needs-reading',
   'unlisted',
+  'handed-over',
   'confirmed',
   'rejected',
 ];

@@ -21,7 +21,7 @@ export function SheetCard(props: {
   const name = () => props.entry.title || entryName(props.entry) || t().drawer.untitled;
   return (
     <li class="sheet-card">
-      <a href={hashOf({ screen: 'sheet', id: props.entry.id })}>
+      <a href={hashOf({ screen: props.entry.received ? 'counter' : 'sheet', id: props.entry.id })}>
         <span class="sheet-card-picture">
           <Show when={picture()} fallback={<NoPicture />}>
             {(url) => <img src={url()} alt="" width="96" height="72" />}

@@ -3,13 +3,15 @@ import { connectionTitle } from '../identification/connection-words';
 import type { SheetState } from '../work/open-sheet';
 
 export function entryState(entry: DrawerEntry): SheetState {
-  return entry.verdict === 'open' ? entry.decision.state : entry.verdict;
+  if (entry.verdict !== 'open') return entry.verdict;
+  const { state } = entry.decision;
+  return entry.handedOver && state !== 'settled' ? 'handed-over' : state;
 }
 
 /** As nameOf says it for a whole sheet. */
 export function entryName(entry: DrawerEntry): string | null {
   const { state, thread, connection } = entry.decision;
-  if (state === 'unlisted') return null;
+  if (state === 'unlisted' && entry.verdict !== 'confirmed') return null;
   const named = thread ?? (entry.likeliestThread ? `${entry.likeliestThread} ?` : null);
   if (!connection) return named;
   return named ? `${named} · ${connectionTitle(connection)}` : connectionTitle(connection);

@@ -28,11 +28,13 @@ export function AskForm(props: {
   readonly kind: AskableKind;
   /** Seats that the open candidates have; shown first. */
   readonly likelySeats?: readonly string[];
+  /** What each seat would speak for; stands on its tile. */
+  readonly outcomes?: ReadonlyMap<string, string>;
   readonly end?: End;
   readonly onReading: (reading: Reading) => void;
 }) {
   return (
-    <div class="ask-form">
+    <div class="ask-form" data-kind={props.kind}>
       <div class="ask-how">
         <ReadingPicture kind={props.kind} end={props.end ?? 'male'} />
         <p>{kindWords(props.kind, props.end).how}</p>
@@ -47,6 +49,7 @@ export function AskForm(props: {
         <Match when={props.kind === 'seat'}>
           <SeatForm
             likely={props.likelySeats ?? []}
+            outcomes={props.outcomes ?? new Map()}
             end={props.end ?? 'male'}
             onReading={props.onReading}
           />
@@ -276,13 +279,13 @@ const example = {
 
 function SeatForm(props: {
   readonly likely: readonly string[];
+  readonly outcomes: ReadonlyMap<string, string>;
   readonly end: End;
   readonly onReading: (reading: Reading) => void;
 }) {
   // Taken once: the drawings must not change places under a finger.
-  const ordered = [...seats].sort(
-    (a, b) => Number(props.likely.includes(b)) - Number(props.likely.includes(a)),
-  );
+  const likely = seats.filter((seat) => props.likely.includes(seat));
+  const others = seats.filter((seat) => !props.likely.includes(seat));
   const drawn = (seat: Seat) => ({
     ...example,
     end: props.end ?? ('male' as const),
@@ -293,9 +296,9 @@ function SeatForm(props: {
     sealsOnThread: seat === 'none',
     oRing: seat === 'o-ring-at-hex' ? { insideMm: 19.3, sectionMm: 2.2 } : null,
   });
-  return (
+  const tiles = (shown: readonly Seat[]) => (
     <ul class="seat-choices">
-      <For each={ordered}>
+      <For each={shown}>
         {(seat) => (
           <li>
             <button
@@ -305,12 +308,26 @@ function SeatForm(props: {
               onClick={() => props.onReading({ kind: 'seat', seat, text: seat })}
             >
               <SectionDrawing dimensions={drawn(seat)} name="" decorative widthMm={30} />
-              <span>{seatText(seat, props.end)}</span>
+              <span>
+                {seatText(seat, props.end)}
+                <Show when={props.outcomes.get(seat)}>
+                  {(outcome) => <span class="soft"> {outcome()}</span>}
+                </Show>
+              </span>
             </button>
           </li>
         )}
       </For>
     </ul>
+  );
+  return (
+    <Show when={likely.length > 0} fallback={tiles(others)}>
+      {tiles(likely)}
+      <details class="other-seats">
+        <summary>{t().loop.otherEnd}</summary>
+        {tiles(others)}
+      </details>
+    </Show>
   );
 }
 

@@ -15,7 +15,7 @@ export function Contradictions(props: {
   };
   return (
     <Show when={props.contradictions.length > 0}>
-      <div class="alert" role="alert">
+      <div class="alert doubt" role="alert">
         <p>{t().identification.conflict}</p>
         <ul>
           <For each={props.contradictions}>{(one) => <li>{name(one)}</li>}</For>

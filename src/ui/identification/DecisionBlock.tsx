@@ -3,6 +3,8 @@ import type { Conclusion } from '../../journey/7-next-reading/decision';
 import { number, percent } from '../language/format';
 import { t } from '../language/language';
 import { endWords } from './connection-words';
+import { headline } from './headline';
+import { likelihoodWord } from './likelihood-words';
 import { kindWords } from './reading-text';
 import './decision.css';
 
@@ -18,21 +20,16 @@ export function DecisionBlock(props: { readonly conclusion: Conclusion }) {
   /** A settled thread that no listed connection uses leaves nothing open. */
   const noneWritten = () =>
     decision().state === 'settled' ? t().identification.noConnection : t().identification.open;
-  const lead = () => {
-    const d = decision();
-    if (d.state === 'unlisted') return t().identification.unlistedLead;
-    if (d.state === 'settled') return t().identification.settledLead;
-    return d.thread ? t().identification.threadSettled : t().identification.needs;
-  };
   return (
     <section
       class="decision"
       data-state={decision().state}
+      data-contradicted={props.conclusion.contradictions.length > 0}
       aria-labelledby="decision-title"
       aria-live="polite"
     >
       <h2 id="decision-title" class="decision-lead" tabIndex={-1}>
-        {lead()}
+        {headline(props.conclusion)}
       </h2>
       <dl class="decision-lines">
         <div>
@@ -44,7 +41,10 @@ export function DecisionBlock(props: { readonly conclusion: Conclusion }) {
                 <Show when={decision().state !== 'unlisted' && likeliest()} fallback="—" keyed>
                   {(first) => (
                     <>
-                      {first.designation} <span class="small">{percent(first.probability)}</span>
+                      {first.designation}{' '}
+                      <span class="small">
+                        {likelihoodWord(first.probability)} ({percent(first.probability)})
+                      </span>
                     </>
                   )}
                 </Show>

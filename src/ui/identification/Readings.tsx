@@ -2,6 +2,7 @@ import { createMemo, createSignal, For, Show } from 'solid-js';
 import { type AskableKind, askableKinds, type Reading } from '../../journey/6-candidates/reading';
 import type { Ask } from '../../journey/7-next-reading/decision';
 import { t } from '../language/language';
+import { Fold } from '../widgets/Fold';
 import type { Tool } from '../work/open-sheet';
 import { allTools } from '../work/tools';
 import { AskForm } from './AskForm';
@@ -33,9 +34,6 @@ export function AskedReading(props: {
                 <p class="caps">{t().identification.ask}</p>
               </Show>
               <h2 id="ask-title">{kindWords(now).title}</h2>
-              <Show when={now === props.ask?.reading && props.ask} keyed>
-                {(ask) => <Why ask={ask} end={props.end} />}
-              </Show>
             </div>
             <AskForm
               kind={now}
@@ -43,40 +41,49 @@ export function AskedReading(props: {
               likelySeats={
                 props.ask?.reading === 'seat' ? props.ask.fits.map((fit) => fit.value) : []
               }
+              outcomes={new Map(props.ask?.fits.map((fit) => [fit.value, names(fit.candidates)]))}
               onReading={take}
             />
+            <Show when={now !== 'seat' && now === props.ask?.reading && props.ask} keyed>
+              {(ask) => <Why ask={ask} end={props.end} />}
+            </Show>
           </>
         )}
       </Show>
-      <div class="asked-other">
-        <label class="field">
-          <span class="small soft">{t().identification.another}</span>
-          <select
-            value={kind() ?? ''}
-            onChange={(event) =>
-              setChosen((event.currentTarget.value || null) as AskableKind | null)
-            }
-          >
-            <Show when={props.ask === null}>
-              <option value="" selected={kind() === null}>
-                –
-              </option>
-            </Show>
-            <For each={askableKinds.filter((k) => isOf(k, props.end))}>
-              {(k) => (
-                <option value={k} selected={kind() === k}>
-                  {kindWords(k).name}
+      <Fold title={t().loop.otherReading}>
+        <div class="asked-other">
+          <label class="field">
+            <span class="small soft">{t().identification.another}</span>
+            <select
+              value={kind() ?? ''}
+              onChange={(event) =>
+                setChosen((event.currentTarget.value || null) as AskableKind | null)
+              }
+            >
+              <Show when={props.ask === null}>
+                <option value="" selected={kind() === null}>
+                  –
                 </option>
-              )}
-            </For>
-          </select>
-        </label>
-        <AtHand tools={props.tools} onTools={props.onTools} />
-        <WhatItIsOff />
-      </div>
+              </Show>
+              <For each={askableKinds.filter((k) => isOf(k, props.end))}>
+                {(k) => (
+                  <option value={k} selected={kind() === k}>
+                    {kindWords(k).name}
+                  </option>
+                )}
+              </For>
+            </select>
+          </label>
+          <AtHand tools={props.tools} onTools={props.onTools} />
+          <WhatItIsOff />
+        </div>
+      </Fold>
     </section>
   );
 }
+
+const names = (candidates: readonly string[]) =>
+  candidates.length > 3 ? `${candidates.slice(0, 3).join(', ')} …` : candidates.join(', ');
 
 const ofMale: ReadonlySet<AskableKind> = new Set(['caliper-od', 'rule-od', 'cone-size']);
 
@@ -90,8 +97,6 @@ function isOf(kind: AskableKind, end: End): boolean {
 function Why(props: { readonly ask: Ask; readonly end: End }) {
   const most = 4;
   const shown = () => props.ask.fits.slice(0, most);
-  const names = (candidates: readonly string[]) =>
-    candidates.length > 3 ? `${candidates.slice(0, 3).join(', ')} …` : candidates.join(', ');
   return (
     <Show when={shown().length > 0}>
       <table class="why small">

@@ -14,26 +14,42 @@ export interface Tables {
   readonly alsoUsed: (own: Connection) => readonly AlsoUsed[];
   readonly notes: (own: Connection) => readonly Note[];
   readonly aliases: (own: Connection) => readonly string[];
+  /** Connections on a thread, one for each family and end. */
+  readonly users: (thread: string) => readonly Connection[];
 }
 
 /** The tables load with the first screen that shows candidates, not with the page. */
 export async function loadTables(): Promise<Tables> {
-  const [{ findThread }, { rowsOf }, { neverJoin }, { alsoUsed }, { aliasesOf }, { familyOf }] =
-    await Promise.all([
-      import('../../standards/threads'),
-      import('../../standards/connections/find-rows'),
-      import('../../standards/never-join'),
-      import('../../standards/also-used'),
-      import('../../standards/aliases'),
-      import('../../standards/families'),
-    ]);
+  const [
+    { findThread },
+    { rowsOf },
+    { neverJoin },
+    { alsoUsed },
+    { aliasesOf },
+    { notesOn },
+    { connections },
+  ] = await Promise.all([
+    import('../../standards/threads'),
+    import('../../standards/connections/find-rows'),
+    import('../../standards/never-join'),
+    import('../../standards/also-used'),
+    import('../../standards/aliases'),
+    import('../../standards/families'),
+    import('../../standards/connections/connections'),
+  ]);
   return {
     thread: findThread,
     rows: rowsOf,
     neverJoin,
     alsoUsed: (own) => (own.thread === null ? [] : alsoUsed(own.thread, own.end)),
-    notes: (own) => familyOf(own.family)?.notes ?? [],
+    notes: notesOn,
     aliases: aliasesOf,
+    users: (thread) => {
+      const on = connections.filter((c) => c.thread === thread);
+      return on.filter(
+        (c, i) => on.findIndex((one) => one.family === c.family && one.end === c.end) === i,
+      );
+    },
   };
 }
 

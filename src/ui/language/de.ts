@@ -1,4 +1,5 @@
 import type { Dictionary } from './dictionary';
+import { loopDe } from './loop/de';
 import { referenceDe } from './reference/de';
 import { tradeDe } from './trade/de';
 import { wearDe } from './wear/de';
@@ -114,7 +115,7 @@ export const de: Dictionary = {
       },
       'no-thread': {
         what: 'Die Karte ist da, aber in ihrem Fenster wurde kein Gewinde gefunden.',
-        todo: 'Die Verschraubung flach ins Fenster legen, Gewinde frei; blanke Teile auf das dunkle Feld.',
+        todo: 'Die Verschraubung flach ins Fenster legen, Gewinde frei; ist es kaum zu sehen, das andere Feld der Karte nehmen (hell oder dunkel).',
       },
       'too-few-turns': {
         what: 'Es sind zu wenige Gewindegänge zu sehen.',
@@ -202,8 +203,9 @@ export const de: Dictionary = {
     field: 'Feld',
     light: 'Helles Feld',
     dark: 'Dunkles Feld',
-    lightFor: 'Im Ring bleibt das Papier frei. Für dunkle, matte und rostige Teile.',
-    darkFor: 'Schwarz im Ring. Für blanke und verzinkte Teile und gegen Schatten.',
+    lightFor: 'Im Ring bleibt das Papier frei. Das übliche; für dunkle, matte und rostige Teile.',
+    darkFor:
+      'Schwarz im Ring, braucht viel Tinte. Für blanke und verzinkte Teile und gegen Schatten.',
     paper: 'Papier',
     a4: 'A4',
     letter: 'US Letter',
@@ -254,7 +256,6 @@ export const de: Dictionary = {
     title: 'Blatt',
     noPhoto: 'Nur aus Messwerten',
     identify: 'Bestimmung',
-    result: 'Ergebnis',
     name: 'Name dieses Blatts',
     saved: 'auf diesem Gerät behalten',
     notSaved: 'nicht behalten',
@@ -273,6 +274,7 @@ export const de: Dictionary = {
       settled: 'eindeutig',
       'needs-reading': 'ein Messwert fehlt',
       unlisted: 'in keiner Tabelle',
+      'handed-over': 'bei der Theke',
       refused: 'nicht gemessen',
       confirmed: 'an der Theke bestätigt',
       rejected: 'an der Theke abgelehnt',
@@ -284,7 +286,6 @@ export const de: Dictionary = {
       'Das Bild trägt die Zahlen in seinem Rand und übersteht einen Nachrichtendienst. Keines von beiden enthält Ort oder Kameradaten.',
     exportSheet: 'Blattdatei sichern',
     savedFile: 'Gesichert.',
-    pictureHint: 'Dieses Bild in Crestwise öffnen: Es enthält das ganze Blatt.',
     tooMuch: 'Dieses Blatt ist zu viel für ein Bild. Die Blattdatei weitergeben.',
     remarks: 'Bemerkungen für die Theke: Maschine, Stelle, Menge',
     addPhoto: 'Noch ein Foto derselben Verschraubung',
@@ -390,10 +391,6 @@ export const de: Dictionary = {
     connection: 'Anschluss',
     noConnection: 'keiner aufgeführt',
     open: 'offen',
-    settledLead: 'Eindeutig.',
-    threadSettled: 'Das Gewinde ist eindeutig, der Anschluss noch offen.',
-    needs: 'Ein Messwert würde am meisten helfen.',
-    unlistedLead: 'Gut gemessen, aber in keiner Tabelle hier.',
     unlistedText:
       'Es kann ein Sondergewinde sein. Steigung und Durchmesser mit Lehren prüfen, bevor es weitergeht.',
     conflict:
@@ -545,11 +542,11 @@ export const de: Dictionary = {
     with: 'Gemessen mit',
     go: 'Bestimmen',
   },
+  loop: loopDe,
   reference: referenceDe,
   result: {
     title: 'Ergebnis',
     back: 'Zur Bestimmung',
-    notSettled: 'Noch nicht eindeutig. Auch gedruckt steht das so da.',
     thread: 'Gewinde',
     family: 'Anschluss',
     size: 'Größe',
@@ -584,15 +581,10 @@ export const de: Dictionary = {
       authority:
         'Anleitung des Herstellers, örtliche Vorschriften und das Urteil der Fachkraft gehen dieser Seite vor.',
     },
-    counter: 'An der Theke',
     confirm: 'Bestätigen',
     reject: 'Ablehnen',
-    verdict: { none: 'noch nicht beurteilt', confirmed: 'bestätigt', rejected: 'abgelehnt' },
     partNumbers: 'Unsere Teilenummern, eine je Zeile',
     notes: 'Bemerkungen',
-    answer: 'Antwort zurücksenden',
-    print: 'Drucken',
-    pdf: 'PDF',
     numbers: 'Gemessen',
     readings: 'Messwerte',
   },

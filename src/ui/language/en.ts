@@ -1,4 +1,5 @@
 import type { RefusalReason } from '../../journey/identification';
+import { loopEn } from './loop/en';
 import { referenceEn } from './reference/en';
 import { tradeEn } from './trade/en';
 import { wearEn } from './wear/en';
@@ -114,7 +115,7 @@ export const en = {
       },
       'no-thread': {
         what: 'The card is there, but no thread was found in its window.',
-        todo: 'Lay the fitting flat in the window with the thread free; on bright parts use the dark field.',
+        todo: 'Lay the fitting flat in the window with the thread free; if it is hard to see, use the other field of the card (light or dark).',
       },
       'too-few-turns': {
         what: 'Too few turns of the thread can be seen.',
@@ -199,8 +200,9 @@ export const en = {
     field: 'Field',
     light: 'Light field',
     dark: 'Dark field',
-    lightFor: 'Bare paper inside the ring. For dark, dull and rusty parts.',
-    darkFor: 'Black inside the ring. For bright and plated parts, and against shadows.',
+    lightFor: 'Bare paper inside the ring. The usual one; for dark, dull and rusty parts.',
+    darkFor:
+      'Black inside the ring, at the cost of much ink. For bright and plated parts, and against shadows.',
     paper: 'Paper',
     a4: 'A4',
     letter: 'US Letter',
@@ -252,7 +254,6 @@ export const en = {
     title: 'Sheet',
     noPhoto: 'From readings alone',
     identify: 'Identification',
-    result: 'Result',
     name: 'Name of this sheet',
     saved: 'kept on this device',
     notSaved: 'not kept',
@@ -271,6 +272,7 @@ export const en = {
       settled: 'settled',
       'needs-reading': 'one reading wanted',
       unlisted: 'in no table',
+      'handed-over': 'with the counter',
       refused: 'not measured',
       confirmed: 'confirmed at the counter',
       rejected: 'rejected at the counter',
@@ -282,7 +284,6 @@ export const en = {
       'The picture carries the numbers in its margin and survives a messenger. Neither holds a place or the camera data.',
     exportSheet: 'Save the sheet file',
     savedFile: 'Saved.',
-    pictureHint: 'Open this picture in Crestwise: it holds the whole sheet.',
     tooMuch: 'This sheet holds too much for a picture. Hand over the sheet file.',
     remarks: 'Remarks for the counter: machine, place, quantity',
     addPhoto: 'Add another photo of the same fitting',
@@ -387,10 +388,6 @@ export const en = {
     connection: 'Connection',
     noConnection: 'none listed',
     open: 'open',
-    settledLead: 'Settled.',
-    threadSettled: 'The thread is settled; the connection is still open.',
-    needs: 'One reading would help most.',
-    unlistedLead: 'Measured well, but in no table here.',
     unlistedText:
       'It may be a special thread. Check pitch and diameter with gauges before you go on.',
     conflict:
@@ -534,11 +531,11 @@ export const en = {
     with: 'Measured with',
     go: 'Identify',
   },
+  loop: loopEn,
   reference: referenceEn,
   result: {
     title: 'Result',
     back: 'Back to the identification',
-    notSettled: 'Not settled yet. Printed as it stands, it says so.',
     thread: 'Thread',
     family: 'Connection',
     size: 'Size',
@@ -573,15 +570,10 @@ export const en = {
       authority:
         'The maker’s instructions, local rules and a licensed person’s judgement come before this page.',
     },
-    counter: 'At the counter',
     confirm: 'Confirm',
     reject: 'Reject',
-    verdict: { none: 'not judged yet', confirmed: 'confirmed', rejected: 'rejected' },
     partNumbers: 'Our part numbers, one a line',
     notes: 'Notes',
-    answer: 'Send the answer back',
-    print: 'Print',
-    pdf: 'PDF',
     numbers: 'Measured',
     readings: 'Readings',
   },

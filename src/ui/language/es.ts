@@ -1,4 +1,5 @@
 import type { Dictionary } from './dictionary';
+import { loopEs } from './loop/es';
 import { referenceEs } from './reference/es';
 import { tradeEs } from './trade/es';
 import { wearEs } from './wear/es';
@@ -113,7 +114,7 @@ export const es: Dictionary = {
       },
       'no-thread': {
         what: 'La tarjeta está, pero no se ha encontrado rosca en su ventana.',
-        todo: 'Ponga el racor plano en la ventana con la rosca libre; campo oscuro para piezas brillantes.',
+        todo: 'Ponga el racor plano en la ventana con la rosca libre; si cuesta verla, use el otro campo de la tarjeta (claro u oscuro).',
       },
       'too-few-turns': {
         what: 'Se ven muy pocos hilos de la rosca.',
@@ -198,8 +199,10 @@ export const es: Dictionary = {
     field: 'Campo',
     light: 'Campo claro',
     dark: 'Campo oscuro',
-    lightFor: 'Papel desnudo dentro del anillo. Para piezas oscuras, mates y oxidadas.',
-    darkFor: 'Negro dentro del anillo. Para piezas brillantes y cincadas, y contra las sombras.',
+    lightFor:
+      'Papel desnudo dentro del anillo. El habitual; para piezas oscuras, mates y oxidadas.',
+    darkFor:
+      'Negro dentro del anillo, gasta mucha tinta. Para piezas brillantes y cincadas, y contra las sombras.',
     paper: 'Papel',
     a4: 'A4',
     letter: 'Carta (US Letter)',
@@ -250,7 +253,6 @@ export const es: Dictionary = {
     title: 'Ficha',
     noPhoto: 'Solo con medidas',
     identify: 'Identificación',
-    result: 'Resultado',
     name: 'Nombre de esta ficha',
     saved: 'guardada en este dispositivo',
     notSaved: 'sin guardar',
@@ -269,6 +271,7 @@ export const es: Dictionary = {
       settled: 'decidido',
       'needs-reading': 'falta una medida',
       unlisted: 'en ninguna tabla',
+      'handed-over': 'en el mostrador',
       refused: 'sin medir',
       confirmed: 'confirmado en el mostrador',
       rejected: 'rechazado en el mostrador',
@@ -280,7 +283,6 @@ export const es: Dictionary = {
       'La imagen lleva los números en su margen y resiste una mensajería. Ninguno contiene lugar ni datos de la cámara.',
     exportSheet: 'Guardar el archivo de la ficha',
     savedFile: 'Guardado.',
-    pictureHint: 'Abra esta imagen en Crestwise: contiene toda la ficha.',
     tooMuch: 'Esta ficha es demasiado para una imagen. Entregue su archivo.',
     remarks: 'Observaciones para el mostrador: máquina, lugar, cantidad',
     addPhoto: 'Añadir otra foto del mismo racor',
@@ -385,10 +387,6 @@ export const es: Dictionary = {
     connection: 'Conexión',
     noConnection: 'ninguna listada',
     open: 'abierta',
-    settledLead: 'Decidido.',
-    threadSettled: 'La rosca está decidida; la conexión sigue abierta.',
-    needs: 'Una medida ayudaría más que nada.',
-    unlistedLead: 'Bien medida, pero en ninguna tabla de aquí.',
     unlistedText:
       'Puede ser una rosca especial. Compruebe paso y diámetro con galgas antes de seguir.',
     conflict:
@@ -540,11 +538,11 @@ export const es: Dictionary = {
     with: 'Medido con',
     go: 'Identificar',
   },
+  loop: loopEs,
   reference: referenceEs,
   result: {
     title: 'Resultado',
     back: 'Volver a la identificación',
-    notSettled: 'Aún sin decidir. Impreso así, lo dice.',
     thread: 'Rosca',
     family: 'Conexión',
     size: 'Tamaño',
@@ -579,15 +577,10 @@ export const es: Dictionary = {
       authority:
         'Las instrucciones del fabricante, las normas locales y el juicio de una persona habilitada van antes que esta página.',
     },
-    counter: 'En el mostrador',
     confirm: 'Confirmar',
     reject: 'Rechazar',
-    verdict: { none: 'aún sin juzgar', confirmed: 'confirmado', rejected: 'rechazado' },
     partNumbers: 'Nuestras referencias, una por línea',
     notes: 'Notas',
-    answer: 'Devolver la respuesta',
-    print: 'Imprimir',
-    pdf: 'PDF',
     numbers: 'Medido',
     readings: 'Medidas',
   },

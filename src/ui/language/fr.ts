@@ -1,4 +1,5 @@
 import type { Dictionary } from './dictionary';
+import { loopFr } from './loop/fr';
 import { referenceFr } from './reference/fr';
 import { tradeFr } from './trade/fr';
 import { wearFr } from './wear/fr';
@@ -115,7 +116,7 @@ export const fr: Dictionary = {
       },
       'no-thread': {
         what: 'La carte est là, mais aucun filetage n’a été trouvé dans sa fenêtre.',
-        todo: 'Posez le raccord à plat dans la fenêtre, filetage dégagé ; champ sombre pour les pièces brillantes.',
+        todo: 'Posez le raccord à plat dans la fenêtre, filetage dégagé ; s’il se voit à peine, prenez l’autre champ de la carte (clair ou sombre).',
       },
       'too-few-turns': {
         what: 'On voit trop peu de filets.',
@@ -200,8 +201,10 @@ export const fr: Dictionary = {
     field: 'Champ',
     light: 'Champ clair',
     dark: 'Champ sombre',
-    lightFor: 'Papier nu dans l’anneau. Pour les pièces sombres, mates et rouillées.',
-    darkFor: 'Noir dans l’anneau. Pour les pièces brillantes et zinguées, et contre les ombres.',
+    lightFor:
+      'Papier nu dans l’anneau. Le champ habituel ; pour les pièces sombres, mates et rouillées.',
+    darkFor:
+      'Noir dans l’anneau, au prix de beaucoup d’encre. Pour les pièces brillantes et zinguées, et contre les ombres.',
     paper: 'Papier',
     a4: 'A4',
     letter: 'US Letter',
@@ -252,7 +255,6 @@ export const fr: Dictionary = {
     title: 'Fiche',
     noPhoto: 'D’après des relevés seuls',
     identify: 'Identification',
-    result: 'Résultat',
     name: 'Nom de cette fiche',
     saved: 'gardée sur cet appareil',
     notSaved: 'non gardée',
@@ -271,6 +273,7 @@ export const fr: Dictionary = {
       settled: 'déterminé',
       'needs-reading': 'un relevé attendu',
       unlisted: 'dans aucune table',
+      'handed-over': 'au comptoir',
       refused: 'non mesuré',
       confirmed: 'confirmé au comptoir',
       rejected: 'refusé au comptoir',
@@ -282,7 +285,6 @@ export const fr: Dictionary = {
       'L’image porte les nombres dans sa marge et résiste à une messagerie. Ni l’une ni l’autre ne contient de lieu ni de données d’appareil.',
     exportSheet: 'Enregistrer le fichier de la fiche',
     savedFile: 'Enregistré.',
-    pictureHint: 'Ouvrez cette image dans Crestwise : elle contient toute la fiche.',
     tooMuch: 'Cette fiche est trop riche pour une image. Transmettez son fichier.',
     remarks: 'Remarques pour le comptoir : machine, endroit, quantité',
     addPhoto: 'Ajouter une photo du même raccord',
@@ -359,7 +361,7 @@ export const fr: Dictionary = {
       'ruler-without-pose':
         'Mesuré à côté d’un réglet : la hauteur de l’axe et la distance de l’appareil sont estimées et comptées dans l’incertitude.',
       'outline-alone':
-        'Échelle tirée du contour d’une carte ou d’une feuille : moins sûre que la carte étalon imprimée. Ce qui reste ouvert, une mesure au gabarit le tranche.',
+        'Échelle tirée du contour d’une carte ou d’une feuille : moins sûre que la carte étalon imprimée. Ce qui reste ouvert, une mesure au gabarit le détermine.',
       'flash-fired':
         'Le flash s’est déclenché : à côté du filetage, son ombre peut passer pour du métal, le diamètre est donc moins sûr. Photographiez sans flash, près d’une fenêtre.',
     },
@@ -388,10 +390,6 @@ export const fr: Dictionary = {
     connection: 'Raccordement',
     noConnection: 'aucun listé',
     open: 'ouvert',
-    settledLead: 'Déterminé.',
-    threadSettled: 'Le filetage est déterminé ; le raccordement reste ouvert.',
-    needs: 'Un relevé aiderait le plus.',
-    unlistedLead: 'Bien mesuré, mais dans aucune table d’ici.',
     unlistedText:
       'Ce peut être un filetage spécial. Vérifiez pas et diamètre avec des calibres avant de continuer.',
     conflict:
@@ -543,11 +541,11 @@ export const fr: Dictionary = {
     with: 'Mesuré avec',
     go: 'Identifier',
   },
+  loop: loopFr,
   reference: referenceFr,
   result: {
     title: 'Résultat',
     back: 'Retour à l’identification',
-    notSettled: 'Pas encore déterminé. Imprimé ainsi, c’est écrit.',
     thread: 'Filetage',
     family: 'Raccordement',
     size: 'Taille',
@@ -582,15 +580,10 @@ export const fr: Dictionary = {
       authority:
         'Les instructions du fabricant, les règles locales et l’avis d’une personne habilitée priment sur cette page.',
     },
-    counter: 'Au comptoir',
     confirm: 'Confirmer',
     reject: 'Refuser',
-    verdict: { none: 'pas encore jugé', confirmed: 'confirmé', rejected: 'refusé' },
     partNumbers: 'Nos références, une par ligne',
     notes: 'Notes',
-    answer: 'Renvoyer la réponse',
-    print: 'Imprimer',
-    pdf: 'PDF',
     numbers: 'Mesuré',
     readings: 'Relevés',
   },

@@ -147,6 +147,11 @@ function RefusedView(props: { readonly refused: Refused }) {
             {t().reference.showCorners}
           </button>
         </Show>
+        <Show when={props.refused.refusal.reason === 'no-card'}>
+          <a class="button" href={hashOf({ screen: 'card' })}>
+            {t().start.getCard}
+          </a>
+        </Show>
         <a class="button plain" href={hashOf({ screen: job()?.wear ? 'used' : 'readings' })}>
           {t().refused.readings}
         </a>

@@ -1,22 +1,42 @@
-import { For } from 'solid-js';
+import { For, Show } from 'solid-js';
 import { t } from '../language/language';
+import { narrow } from '../widgets/narrow';
 import './cautions.css';
 
-export const cautionOrder = ['pressure', 'mix', 'injection', 'gauge', 'authority'] as const;
+const cautionOrder = ['pressure', 'mix', 'injection', 'gauge', 'authority'] as const;
 
-/** Shown with every identification. */
-export function Cautions() {
+/** Shown with every identification. `brief`: a phone shows the first, and the rest on request. */
+export function Cautions(props: { readonly brief?: boolean }) {
+  const item = (key: (typeof cautionOrder)[number]) => <li>{t().result.caution[key]}</li>;
+  const title = () => (
+    <h2 id="cautions-title">
+      <svg viewBox="0 0 24 22" width="24" height="22" aria-hidden="true">
+        <path d="M12 1.5 L23 20.5 H1 Z M12 8 V14 M12 16.2 V18" />
+      </svg>
+      {t().result.cautions}
+    </h2>
+  );
   return (
     <section class="cautions" aria-labelledby="cautions-title">
-      <h2 id="cautions-title">
-        <svg viewBox="0 0 24 22" width="24" height="22" aria-hidden="true">
-          <path d="M12 1.5 L23 20.5 H1 Z M12 8 V14 M12 16.2 V18" />
-        </svg>
-        {t().result.cautions}
-      </h2>
-      <ul>
-        <For each={cautionOrder}>{(key) => <li>{t().result.caution[key]}</li>}</For>
-      </ul>
+      <Show
+        when={props.brief && narrow()}
+        fallback={
+          <>
+            {title()}
+            <ul>
+              <For each={cautionOrder}>{item}</For>
+            </ul>
+          </>
+        }
+      >
+        <ul>{item(cautionOrder[0])}</ul>
+        <details>
+          <summary>{title()}</summary>
+          <ul>
+            <For each={cautionOrder.slice(1)}>{item}</For>
+          </ul>
+        </details>
+      </Show>
     </section>
   );
 }

@@ -9,23 +9,28 @@ import {
   Show,
   Switch,
 } from 'solid-js';
-import { connectionTitle } from '../identification/connection-words';
+import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
 import { readingText } from '../identification/reading-text';
 import { SectionDrawing } from '../identification/SectionDrawing';
 import { dimensionsOf, loadTables, type Tables } from '../identification/table-rows';
-import { percent, plusMinusBoth } from '../language/format';
+import { plusMinusBoth } from '../language/format';
 import { t } from '../language/language';
+import { BeforeAfter } from '../sheet/BeforeAfter';
 import { HandOver } from '../sheet/HandOver';
 import { SheetFacts } from '../sheet/SheetFacts';
+import { sendPicture, sendToCounter, spokenName } from '../sheet/send';
+import { NextStep } from '../shell/NextStep';
 import { hashOf } from '../shell/route';
 import { WearResult } from '../wear/WearNote';
+import { Fold } from '../widgets/Fold';
+import { Stamp } from '../widgets/Stamp';
+import { ThreadPicture } from '../widgets/ThreadPicture';
 import { nameOf, stateOf } from '../work/open-sheet';
 import { openById, openSheet } from '../work/sheets';
+import { AnswerBlock } from './AnswerBlock';
 import { Cautions } from './Cautions';
-import { CounterPanel } from './CounterPanel';
 import { elastomers } from './elastomers';
-import { ResultActions } from './ResultActions';
-import { ResultPhoto } from './ResultPhoto';
+import { OpenQuestions } from './OpenQuestions';
 import { resultFacts } from './result-facts';
 import { temperatureText } from './temperature-text';
 import './result.css';
@@ -54,7 +59,7 @@ export function ResultScreen(props: { readonly id: string }) {
 
 function Result(props: { readonly tables: Tables }) {
   const sheet = () => openSheet()!.sheet;
-  const decision = () => sheet().conclusion.decision;
+  const decision = createMemo(() => whatHolds(sheet()));
   const facts = createMemo(() => resultFacts(sheet(), props.tables));
   const connection = () => facts()?.rows[0] ?? null;
   const thread = createMemo(() => {
@@ -62,20 +67,14 @@ function Result(props: { readonly tables: Tables }) {
     return name ? props.tables.thread(name) : null;
   });
   const inchFirst = () => thread()?.system === 'UN' || thread()?.system === 'NPT';
-  const open = () => decision().state !== 'settled';
   return (
     <div class="result">
-      <div class="result-bar row">
-        <a class="button" href={hashOf({ screen: 'sheet', id: sheet().id })}>
-          {t().result.back}
-        </a>
-        <ResultActions />
-      </div>
       <article class="result-page">
         <header class="result-head">
           <div>
             <p class="caps">{t().result.title}</p>
-            <h1>{sheet().title || nameOf(sheet()) || t().drawer.untitled}</h1>
+            <h1>{spokenName(sheet())}</h1>
+            <Stamp kind={stampOf(sheet())} />
             <Show when={sheet().title === '' ? null : facts()} keyed>
               {(found) => (
                 <p class="result-end">
@@ -92,9 +91,8 @@ function Result(props: { readonly tables: Tables }) {
             </div>
           </dl>
         </header>
-        <Show when={open()}>
-          <p class="alert">{t().result.notSettled}</p>
-        </Show>
+        <AnswerBlock sheet={sheet()} />
+        <OpenQuestions sheet={sheet()} />
         <Show when={sheet().conclusion.hand === 'left'}>
           <p class="alert">
             <strong>{t().trade.leftHand}.</strong> {t().trade.leftHandWarning}
@@ -107,17 +105,7 @@ function Result(props: { readonly tables: Tables }) {
             </Fact>
             <For
               each={facts()?.facts ?? []}
-              fallback={
-                <Fact name={t().result.family}>
-                  <For each={sheet().conclusion.connections.slice(0, 3)}>
-                    {(c) => (
-                      <span class="result-share">
-                        {connectionTitle(c)} · {percent(c.probability)}
-                      </span>
-                    )}
-                  </For>
-                </Fact>
-              }
+              fallback={<Fact name={t().result.family}>{t().identification.open}</Fact>}
             >
               {(one) => (
                 <Fact name={one.name}>
@@ -144,7 +132,7 @@ function Result(props: { readonly tables: Tables }) {
                 />
               )}
             </Show>
-            <ResultPhoto />
+            <ThreadPicture item={openSheet()!} />
           </div>
         </div>
         <div class="result-middle">
@@ -165,6 +153,7 @@ function Result(props: { readonly tables: Tables }) {
                 </p>
               )}
             </Show>
+            <BeforeAfter sheet={sheet()} />
             <Show when={sheet().remarks}>
               <p class="result-remarks">{sheet().remarks}</p>
             </Show>
@@ -236,10 +225,43 @@ function Result(props: { readonly tables: Tables }) {
         </div>
         <WearResult />
         <Cautions />
-        <CounterPanel />
-        <HandOver title={t().result.answer} />
       </article>
+      <Fold title={t().loop.more}>
+        <HandOver />
+      </Fold>
+      <ResultSteps />
     </div>
+  );
+}
+
+/** On to the counter; from an answer, to paper. */
+function ResultSteps() {
+  const sheet = () => openSheet()!.sheet;
+  const answered = () => (sheet().counter?.verdict ?? 'open') !== 'open';
+  const received = () => sheet().received;
+  return (
+    <NextStep>
+      <a class="button" href={hashOf({ screen: received() ? 'counter' : 'sheet', id: sheet().id })}>
+        {received() ? t().loop.toCounter : t().result.back}
+      </a>
+      <button
+        type="button"
+        class="button"
+        classList={{ strong: answered() && !received() }}
+        onClick={() => print()}
+      >
+        {t().loop.print}
+      </button>
+      <Show when={received() || !answered()}>
+        <button
+          type="button"
+          class="button strong"
+          onClick={() => void (received() ? sendPicture() : sendToCounter())}
+        >
+          {received() ? t().loop.sendAnswer : t().loop.send}
+        </button>
+      </Show>
+    </NextStep>
   );
 }
 

@@ -1,5 +1,6 @@
 import type { ConnectionEnd } from '../../journey/6-candidates/candidate';
 import type { Sheet } from '../../journey/8-sheet/sheet-schema';
+import { whatHolds } from '../../journey/8-sheet/what-holds';
 import type { Connection, ORing } from '../../standards/connections/connection';
 import { takesTube } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
@@ -16,7 +17,7 @@ export interface Fact {
   readonly lines: readonly string[];
 }
 
-/** What the result says of a settled connection, in the reader's language; screen, print and PDF
+/** What the result says of a settled connection, in the reader's language; screen and print
  *  show the same. What its possible rows do not share is told form by form, or left out. */
 export interface ResultFacts {
   readonly connection: ConnectionEnd;
@@ -36,7 +37,8 @@ export interface ResultFacts {
 }
 
 export function resultFacts(sheet: Sheet, tables: Tables): ResultFacts | null {
-  const { decision, hand } = sheet.conclusion;
+  const { hand } = sheet.conclusion;
+  const decision = whatHolds(sheet);
   const { connection } = decision;
   if (!connection) return null;
   const rows = tables.rows(connection, decision.thread);

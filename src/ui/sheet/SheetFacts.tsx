@@ -1,6 +1,7 @@
 import type { Sheet } from '../../journey/8-sheet/sheet-schema';
 import { dateTime } from '../language/format';
 import { t } from '../language/language';
+import './sheet.css';
 
 /** The first fields of any title block of a sheet: which one, and when. */
 export function SheetFacts(props: { readonly sheet: Sheet }) {

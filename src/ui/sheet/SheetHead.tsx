@@ -26,7 +26,7 @@ export function SheetHead() {
       />
       <dl class="title-block small">
         <SheetFacts sheet={sheet()} />
-        <div>
+        <div class="on-desk">
           <dt class="caps">{t().sheet.reference}</dt>
           <dd>
             {reference() ? t().sheet[reference()!.kind] : t().sheet.readings}
@@ -35,7 +35,7 @@ export function SheetHead() {
             </Show>
           </dd>
         </div>
-        <div>
+        <div classList={{ 'on-desk': stateOf(sheet()) === sheet().conclusion.decision.state }}>
           <dt class="caps">{t().sheet.state}</dt>
           <dd>{t().sheet.states[stateOf(sheet())]}</dd>
         </div>

@@ -9,13 +9,19 @@ import { loadTables } from '../identification/table-rows';
 import { Inspection } from '../inspection/Inspection';
 import { t } from '../language/language';
 import { Cautions } from '../result/Cautions';
+import { NextStep } from '../shell/NextStep';
 import { notify } from '../shell/notices';
-import { hashOf } from '../shell/route';
+import { go, hashOf } from '../shell/route';
 import { WearNote } from '../wear/WearNote';
+import { Fold } from '../widgets/Fold';
+import { ThreadPicture } from '../widgets/ThreadPicture';
 import { openById, openSheet } from '../work/sheets';
 import { setToolsAtHand, toolsAtHand } from '../work/tools';
+import { BeforeAfter } from './BeforeAfter';
+import { CardTrust } from './CardTrust';
 import { HandOver } from './HandOver';
 import { SheetHead } from './SheetHead';
+import { leaveToCounter, sendToCounter } from './send';
 import './sheet.css';
 
 export function SheetScreen(props: { readonly id: string }) {
@@ -67,71 +73,126 @@ function OpenedSheet() {
     });
   };
 
+  const item = () => openSheet()!;
+  const reading = (ask: boolean) => (
+    <AskedReading
+      ask={ask ? sheet().conclusion.decision.ask : null}
+      end={sheet().conclusion.end}
+      tools={toolsAtHand()}
+      onTools={(tools) => {
+        setToolsAtHand(tools);
+        void withReadings(sheet().readings, tools);
+      }}
+      onReading={(one) => void add(one)}
+    />
+  );
+
   return (
     <article class="sheet" classList={{ 'sheet-without-photo': shot() === null }}>
       <SheetHead />
       <div class="sheet-answer stack">
+        <CardTrust />
         <DecisionBlock conclusion={sheet().conclusion} />
         <Contradictions
           contradictions={sheet().conclusion.contradictions}
           readings={sheet().readings}
         />
-        <Show when={settled()}>
-          <a class="button strong" href={hashOf({ screen: 'result', id: sheet().id })}>
-            {t().sheet.result}
-          </a>
-        </Show>
-        <Show when={!settled()}>
-          <AskedReading
-            ask={sheet().conclusion.decision.ask}
-            end={sheet().conclusion.end}
-            tools={toolsAtHand()}
-            onTools={(tools) => {
-              setToolsAtHand(tools);
-              void withReadings(sheet().readings, tools);
-            }}
-            onReading={(reading) => void add(reading)}
-          />
-        </Show>
+        <ThreadPicture item={item()} />
+        <BeforeAfter sheet={sheet()} />
+        <Show when={!settled()}>{reading(true)}</Show>
         <ReadingList readings={sheet().readings} end={sheet().conclusion.end} onRemove={remove} />
         <WearNote />
       </div>
       <Show when={shot()}>
         <div class="sheet-photo">
-          <Inspection />
+          <Fold title={t().loop.details}>
+            <Inspection />
+          </Fold>
         </div>
       </Show>
       <div class="sheet-more stack">
-        <Show when={sheet().conclusion.connections.length > 0 && !nothingFits()}>
-          <ConnectionCandidates
-            conclusion={sheet().conclusion}
-            readings={sheet().readings}
-            tables={tables() ?? null}
-          />
-        </Show>
         <Show when={!nothingFits()}>
-          <ThreadCandidates
-            conclusion={sheet().conclusion}
-            measurement={sheet().measurement}
-            readings={sheet().readings}
-            tables={tables() ?? null}
-          />
+          <Fold title={t().loop.candidates}>
+            <Show when={sheet().conclusion.connections.length > 0}>
+              <ConnectionCandidates
+                conclusion={sheet().conclusion}
+                readings={sheet().readings}
+                tables={tables() ?? null}
+              />
+            </Show>
+            <ThreadCandidates
+              conclusion={sheet().conclusion}
+              measurement={sheet().measurement}
+              readings={sheet().readings}
+              tables={tables() ?? null}
+            />
+          </Fold>
         </Show>
         <Show when={settled()}>
           <details class="panel">
             <summary>{t().identification.addReading}</summary>
-            <AskedReading
-              ask={null}
-              end={sheet().conclusion.end}
-              tools={toolsAtHand()}
-              onTools={setToolsAtHand}
-              onReading={(reading) => void add(reading)}
-            />
+            {reading(false)}
           </details>
         </Show>
-        <Cautions />
-        <HandOver remarks />
+        <Fold title={t().loop.more}>
+          <HandOver remarks />
+        </Fold>
+        <Cautions brief />
       </div>
+      <SheetSteps settled={settled()} />
     </article>
+  );
+}
+
+/** Sender: the question, or on to the counter. Counter: back to judging. */
+function SheetSteps(props: { readonly settled: boolean }) {
+  const sheet = () => openSheet()!.sheet;
+  const result = () => hashOf({ screen: 'result', id: sheet().id });
+  const toQuestion = () => {
+    const title = document.getElementById('ask-title');
+    title?.scrollIntoView({ block: 'start', behavior: 'smooth' });
+    title?.closest('section')?.querySelector<HTMLElement>('button, input, select')?.focus({
+      preventScroll: true,
+    });
+  };
+  const leave = async () => {
+    await leaveToCounter();
+    go({ screen: 'result', id: sheet().id });
+  };
+  return (
+    <NextStep>
+      <Switch>
+        <Match when={sheet().received}>
+          <a class="button strong" href={hashOf({ screen: 'counter', id: sheet().id })}>
+            {t().loop.toCounter}
+          </a>
+        </Match>
+        <Match when={props.settled}>
+          <button type="button" class="button" onClick={() => void sendToCounter()}>
+            {t().loop.send}
+          </button>
+          <a class="button strong" href={result()}>
+            {t().loop.toResult}
+          </a>
+        </Match>
+        <Match when={true}>
+          <Show
+            when={sheet().handedOver}
+            fallback={
+              <button type="button" class="button" onClick={() => void leave()}>
+                {t().loop.cantTell}
+              </button>
+            }
+          >
+            <a class="button" href={result()}>
+              {t().loop.toResult}
+            </a>
+          </Show>
+          <button type="button" class="button strong" onClick={toQuestion}>
+            {t().loop.answer}
+          </button>
+        </Match>
+      </Switch>
+    </NextStep>
   );
 }

@@ -36,6 +36,9 @@ const CardScreen = lazy(async () => ({ default: (await import('../card/CardScree
 const SheetScreen = lazy(async () => ({
   default: (await import('../sheet/SheetScreen')).SheetScreen,
 }));
+const CounterScreen = lazy(async () => ({
+  default: (await import('../counter/CounterScreen')).CounterScreen,
+}));
 const ResultScreen = lazy(async () => ({
   default: (await import('../result/ResultScreen')).ResultScreen,
 }));
@@ -101,6 +104,9 @@ export function App() {
               <Match when={sheetId('result')} keyed>
                 {(id) => <ResultScreen id={id} />}
               </Match>
+              <Match when={sheetId('counter')} keyed>
+                {(id) => <CounterScreen id={id} />}
+              </Match>
               <Match when={sheetId('wear')} keyed>
                 {(id) => <WearScreen id={id} />}
               </Match>
@@ -122,7 +128,7 @@ export function App() {
   );
 }
 
-function sheetId(screen: 'sheet' | 'result' | 'wear'): string | null {
+function sheetId(screen: 'sheet' | 'result' | 'counter' | 'wear'): string | null {
   const now = route();
   return now.screen === screen && 'id' in now ? now.id : null;
 }
@@ -139,6 +145,7 @@ function titleOf(now: Route): string {
     about: t().about.title,
     sheet: t().sheet.title,
     result: t().result.title,
+    counter: t().loop.counterTitle,
     used: t().wear.start,
     wear: t().wear.title,
   };

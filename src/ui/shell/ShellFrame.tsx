@@ -7,7 +7,17 @@ import './shell.css';
 const places: readonly { readonly to: Route; readonly covers: readonly Route['screen'][] }[] = [
   {
     to: { screen: 'start' },
-    covers: ['start', 'shoot', 'measuring', 'readings', 'used', 'sheet', 'result', 'wear'],
+    covers: [
+      'start',
+      'shoot',
+      'measuring',
+      'readings',
+      'used',
+      'sheet',
+      'result',
+      'wear',
+      'counter',
+    ],
   },
   { to: { screen: 'card' }, covers: ['card'] },
   { to: { screen: 'drawer' }, covers: ['drawer'] },

@@ -14,7 +14,7 @@ export type Route =
         | 'about';
     }
   | { readonly screen: 'standards'; readonly query: string }
-  | { readonly screen: 'sheet' | 'result' | 'wear'; readonly id: string };
+  | { readonly screen: 'sheet' | 'result' | 'counter' | 'wear'; readonly id: string };
 
 export function parseHash(hash: string): Route {
   const [name, argument] = hash.replace(/^#\/?/, '').split('/', 2);
@@ -31,6 +31,7 @@ export function parseHash(hash: string): Route {
       return { screen: 'standards', query: decode(argument ?? '') };
     case 'sheet':
     case 'result':
+    case 'counter':
     case 'wear':
       return argument ? { screen: name, id: decode(argument) } : { screen: 'start' };
     default:

@@ -1,4 +1,6 @@
 import { For } from 'solid-js';
+import { card } from '../../scale-card/geometry';
+import { barsInUse } from '../card/card-checks';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';
 import { measureNew } from '../work/job';
@@ -7,6 +9,13 @@ import './start.css';
 /** Bundled pictures, path-traced, with the words that describe them. */
 const samples = ['sample-stud', 'sample-face', 'sample-cone'] as const;
 
+/** Their card is drawn, not printed: its bars are what they should be. */
+const drawnTrue = {
+  horizontalMm: card.bars.horizontal.lengthMm,
+  verticalMm: card.bars.vertical.lengthMm,
+  uMm: 0.3,
+};
+
 const address = (name: string) => `${import.meta.env.BASE_URL}samples/${name}`;
 
 export function Samples() {
@@ -14,7 +23,10 @@ export function Samples() {
     try {
       const response = await fetch(`${address(name)}.jpg`);
       if (!response.ok) throw new Error(String(response.status));
-      await measureNew(await response.blob(), { reference: { kind: 'auto', corners: null } });
+      await measureNew(await response.blob(), {
+        bars: barsInUse() ?? drawnTrue,
+        reference: { kind: 'auto', corners: null },
+      });
     } catch {
       notify(t().shell.error);
     }

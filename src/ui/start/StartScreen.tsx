@@ -5,6 +5,7 @@ import { t } from '../language/language';
 import { ReferenceChoice } from '../reference/ReferenceChoice';
 import { go, hashOf } from '../shell/route';
 import { CardSketch } from '../widgets/CardSketch';
+import { narrow } from '../widgets/narrow';
 import { recallDraft } from '../work/draft';
 import { warmUpSoon } from '../work/engine';
 import { dropping } from '../work/intake';
@@ -34,9 +35,6 @@ export function StartScreen() {
           </a>
         </p>
       </div>
-      <Show when={first}>
-        <HowItWorks open />
-      </Show>
       <Show when={draft()}>
         {(kept) => (
           <section class="start-draft alert" aria-labelledby="draft-title">
@@ -68,8 +66,10 @@ export function StartScreen() {
         <h2 id="photo-title">{t().start.photo}</h2>
         <ReferenceChoice />
         <div class="start-actions">
-          <FileButton label={t().start.take} capture strong />
+          {/* On a phone a photo is taken; at a desk the post is opened. */}
+          <FileButton label={t().start.take} capture strong={narrow()} />
           <FileButton label={t().start.choose} />
+          <FileButton label={t().loop.openReceived} strong={!narrow()} />
           <Show when={'mediaDevices' in navigator}>
             <a class="button" href={hashOf({ screen: 'shoot' })}>
               {t().start.live}
@@ -99,9 +99,7 @@ export function StartScreen() {
           </button>
         </div>
       </section>
-      <Show when={!first}>
-        <HowItWorks open={false} />
-      </Show>
+      <HowItWorks open={first} />
       <Recent />
     </div>
   );
@@ -109,7 +107,7 @@ export function StartScreen() {
 
 const seenKey = 'crestwise.seen';
 
-/** Ahead of everything on the first visit; folded, at the end, afterwards. */
+/** Open on the first visit, folded afterwards. */
 function HowItWorks(props: { readonly open: boolean }) {
   return (
     <details class="start-how" open={props.open}>

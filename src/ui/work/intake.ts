@@ -35,9 +35,13 @@ async function takeInKnown(
   file: Blob,
   options: Partial<MeasureOptions>,
   wear: WearPart | undefined,
-): Promise<'sheet' | 'archive' | 'photo'> {
+): Promise<'sheet' | 'archive' | 'photo' | 'failed'> {
   const head = new Uint8Array(await file.slice(0, 4).arrayBuffer());
   if (isZip(head)) return openSheetOrArchive(file);
+  if (isNoPhoto(file)) {
+    notify(t().loop.noSheet);
+    return 'failed';
+  }
   if (await mayBeSharedPicture(file)) {
     const { openPicture } = await import('../../handover/open-picture');
     const opened = await openPicture(file);
@@ -48,9 +52,19 @@ async function takeInKnown(
     }
     if (opened.reason === 'newer-version') notify(t().shared.newer);
     else if (opened.reason === 'cropped-picture') notify(t().shared.cropped);
+    else if (opened.reason === 'no-code') notify(t().loop.noCode);
   }
   await measureNew(file, options, wear);
   return 'photo';
+}
+
+/** By its own name or kind. What calls itself a photo is tried as one, and refused with a reason. */
+function isNoPhoto(file: Blob): boolean {
+  const name = file instanceof File ? file.name : '';
+  return (
+    /\.crestwise(-drawer)?$/.test(name) ||
+    /^(text|audio|video)\/|^application\/(pdf|json)/.test(file.type)
+  );
 }
 
 async function openSheetOrArchive(file: Blob): Promise<'sheet' | 'archive'> {

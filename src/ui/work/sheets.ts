@@ -31,7 +31,7 @@ export async function change(
 export async function adopt(
   arrived: SheetWithPhotos,
   how: 'push' | 'replace' | 'stay' = 'push',
-  screen: 'sheet' | 'wear' = 'sheet',
+  screen: 'sheet' | 'result' | 'counter' | 'wear' = 'sheet',
 ): Promise<void> {
   if (how === 'stay') {
     await store(arrived);

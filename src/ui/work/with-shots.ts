@@ -1,4 +1,5 @@
 import { combineShots } from '../../journey/5-measurement/combine-shots';
+import { measuredAgain } from '../../journey/8-sheet/measured-again';
 import { combineWorn } from '../../journey/wear/combine-worn';
 import { conclude } from './engine';
 import type { Sheet, Shot } from './open-sheet';
@@ -18,8 +19,8 @@ export async function withShots(sheet: Sheet, shots: readonly Shot[]): Promise<S
   const conclusion = await conclude(measurement, sheet.readings, toolsAtHand());
   return {
     ...sheet,
+    ...measuredAgain(sheet, structuredClone(measurement) as Sheet['measurement'], new Date()),
     shots: [...shots],
-    measurement: structuredClone(measurement) as Sheet['measurement'],
     conclusion: structuredClone(conclusion) as Sheet['conclusion'],
   };
 }

@@ -44,7 +44,14 @@ export const paper = {
     const photo = { widthPx, heightPx, ...facts, recompressed: false };
     const shots = sheet.shots.map((shot) => ({ ...shot, photo }));
     const upright = jpegBlob(withCameraFacts(stripped.value.bytes, facts));
-    const words = { heading: 'Face seal, size −6', lines: ['11/16-16 UN'], hint: 'Open here' };
+    const words = {
+      stamp: { kind: 'open' as const, word: 'open' },
+      heading: 'Face seal, size −6',
+      lines: ['11/16-16 UN'],
+      more: [],
+      foot: ['Open here'],
+      dimensions: null,
+    };
     const picture = await sharedPicture({ ...sheet, shots }, upright, words);
     if (!picture.ok) throw new Error(picture.reason);
     return toBase64(picture.value);

@@ -6,7 +6,7 @@ export const referenceFr: Dictionary['reference'] = {
     card: {
       name: 'Carte imprimée',
       how: 'Posez le raccord dans la fenêtre de la carte étalon, tout l’anneau de repères visible.',
-      settles: 'Pas et diamètre : la photo seule tranche la plupart des filetages.',
+      settles: 'Pas et diamètre : la photo seule détermine la plupart des filetages.',
     },
     id1: {
       name: 'Carte bancaire',
@@ -23,10 +23,10 @@ export const referenceFr: Dictionary['reference'] = {
     rule: {
       name: 'Réglet',
       how: 'Posez le réglet à côté du raccord et photographiez bien d’aplomb, d’aussi loin que l’image reste nette. Deux graduations sont marquées ensuite.',
-      settles: 'Souvent le pas ; le diamètre reste ouvert, un pied à coulisse le tranche.',
+      settles: 'Souvent le pas ; le diamètre reste ouvert, un pied à coulisse le détermine.',
     },
   },
-  settles: 'Tranche :',
+  settles: 'Détermine :',
   paper: 'Format de la feuille',
   privacy:
     'Sa face est recouverte sur cet appareil avant que la photo soit gardée. Aucun numéro n’est enregistré.',

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { threadCrop } from '../../src/handover/thread-crop';
+import type { Overlay, PhotoPoint } from '../../src/journey/overlay';
+
+/** A thread 200 px long and 100 px wide at (500, 400), turned by an angle; pitch 20 px. */
+function turned(angle: number): Overlay {
+  const at = (x: number, y: number): PhotoPoint => [
+    500 + x * Math.cos(angle) - y * Math.sin(angle),
+    400 + x * Math.sin(angle) + y * Math.cos(angle),
+  ];
+  return {
+    widthPx: 1000,
+    heightPx: 800,
+    markers: [],
+    reference: [],
+    outline: [],
+    axis: [at(0, 0), at(200, 0)],
+    contactLines: [
+      [at(0, -50), at(200, -50)],
+      [at(0, 50), at(200, 50)],
+    ],
+    crests: Array.from({ length: 10 }, (_, i) => ({
+      at: at(10 + 20 * i, -50),
+      side: 'left' as const,
+      axialMm: i,
+    })),
+  };
+}
+
+describe('the crop of a thread', () => {
+  for (const angle of [0, 0.4, 2, -2.8])
+    it(`lies level with its free end to the left, turned by ${angle}`, () => {
+      const overlay = turned(angle);
+      const crop = threadCrop(overlay)!;
+      const [a, b, c, d, e, f] = crop.matrix;
+      const place = ([x, y]: PhotoPoint) => [a * x + c * y + e, b * x + d * y + f];
+      const [free, hex] = overlay.axis!.map(place);
+      expect(free[1]).toBeCloseTo(hex[1], 6);
+      expect(free[0]).toBeLessThan(hex[0]);
+      for (const point of overlay.contactLines.flat()) {
+        const [x, y] = place(point);
+        expect(x).toBeGreaterThan(0);
+        expect(x).toBeLessThan(crop.width);
+        expect(y).toBeGreaterThan(0);
+        expect(y).toBeLessThan(crop.height);
+      }
+      // The diameter's dimension line spans the contact lines, the pitch's arrows one pitch.
+      const scale = Math.hypot(a, b);
+      const [up, down, one, next] = crop.arrows;
+      expect(down.at[1] - up.at[1]).toBeCloseTo(100 * scale, 6);
+      expect(next.at[0] - one.at[0]).toBeCloseTo(20 * scale, 6);
+    });
+
+  it('needs the drawing of what was found', () => {
+    expect(threadCrop(null)).toBeNull();
+    expect(threadCrop({ ...turned(0), axis: null })).toBeNull();
+    expect(threadCrop({ ...turned(0), crests: [] })!.arrows).toHaveLength(2);
+  });
+});
