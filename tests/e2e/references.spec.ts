@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { unzipSync } from 'fflate';
 import { decodeJpeg } from '../handover/node-jpeg';
-import { axeViolations, openApp, photosFolder, sizes } from './support';
+import { axeViolations, openApp, photosFolder, sizes, unfold } from './support';
 
 /** Renders without the scale card; no photographs. gi011 lies beside an ID-1 card that bears a number. */
 const references = new URL('../../fixtures/references/', import.meta.url).pathname;
@@ -12,6 +12,7 @@ test.use({ ...sizes.phone, locale: 'en-GB' });
 async function measured(page: Page, file: string): Promise<void> {
   await page.getByLabel('Choose a photo').setInputFiles(file);
   await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+  await unfold(page);
 }
 
 /** Every photo and thumbnail that the browser keeps for this page, as base64. */
@@ -79,6 +80,8 @@ test('a bank card: chosen on the first page, measured, and painted over in all t
   expect(await faceSpread(Buffer.from(photos[0]!), truth)).toBeLessThan(8);
 
   await page.reload();
+  await expect(page.locator('.decision')).toBeVisible();
+  await unfold(page);
   await expect(page.getByText('painted over in what is kept')).toBeVisible();
 });
 
