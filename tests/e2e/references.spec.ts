@@ -59,7 +59,7 @@ test('a bank card: chosen on the first page, measured, and painted over in all t
   await page.getByRole('radio', { name: 'Bank card' }).check();
   await expect(page.getByText('Its face is painted over')).toBeVisible();
   await measured(page, `${references}gi011.jpg`);
-  await expect(page.getByText('bank card (ID-1)').first()).toBeVisible();
+  await expect(page.getByText('bank card (ID-1)').first()).toBeAttached();
   await expect(page.getByText('painted over in what is kept')).toBeVisible();
   await expect(page.getByText('kept on this device')).toBeVisible();
   const pictures = await keptPictures(page);
@@ -103,7 +103,8 @@ test('a sheet of paper: its size is chosen, and the wrong one is refused', async
   await page.getByRole('radio', { name: 'Sheet of paper' }).check();
   await page.getByRole('radio', { name: 'A4 sheet' }).check();
   await measured(page, `${references}gs002.jpg`);
-  await expect(page.getByText('A4 sheet').first()).toBeVisible();
+  await expect(page.getByText('A4 sheet').first()).toBeAttached();
+  await expect(page.getByText('Scale from the outline of a card or sheet')).toBeVisible();
 });
 
 test('something else than what was chosen is asked about, and the answer measures it', async ({
