@@ -75,6 +75,7 @@ onBothSizes(() => {
     await expect(later.locator('.sheet-card')).toHaveCount(1);
     await later.locator('.sheet-card a').first().click();
     await expect(later.locator('.decision')).toBeVisible();
+    await unfold(later);
     await expect(later.locator('.photo-stage img')).toBeVisible();
     // The last write came through or it did not; nothing in between.
     expect(['', ...names]).toContain(await later.getByLabel('Name of this sheet').inputValue());

@@ -30,7 +30,7 @@ function hostile(change: (raw: Raw) => unknown) {
 /** Every string that is not one of the sheet's own keywords becomes markup. */
 function markUp(value: Raw, key = ''): Raw {
   const keywords =
-    /^(format|id|createdAt|updatedAt|at|kind|system|state|source|side|hand|field|reading|verdict|end|seat|taper|measuredBy|measuredAt|endType)$/;
+    /^(format|id|createdAt|updatedAt|at|kind|system|state|source|side|hand|field|reading|verdict|end|seat|taper|measuredBy|measuredAt|endTypes|asked|missing)$/;
   if (typeof value === 'string') return keywords.test(key) ? value : markup.slice(0, 120);
   if (Array.isArray(value)) return key === 'notes' ? value : value.map((item) => markUp(item, key));
   if (typeof value !== 'object' || value === null) return value;

@@ -40,7 +40,8 @@ export async function chooseFile(
 
 /** On a phone, parts of a page are folded: opens them all. */
 export async function unfold(page: Page): Promise<void> {
-  const folded = page.locator('.fold:not([open]) > summary');
+  await expect(page.locator('.sheet-more').first()).toBeVisible();
+  const folded = page.locator('.fold:not([open]) > summary:visible');
   while ((await folded.count()) > 0) await folded.first().click();
 }
 
