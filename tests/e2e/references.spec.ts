@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { unzipSync } from 'fflate';
 import { decodeJpeg } from '../handover/node-jpeg';
-import { axeViolations, openApp, photosFolder, sizes } from './support';
+import { axeViolations, openApp, photosFolder, sizes, unfold } from './support';
 
 /** Renders without the scale card; no photographs. gi011 lies beside an ID-1 card that bears a number. */
 const references = new URL('../../fixtures/references/', import.meta.url).pathname;
@@ -12,6 +12,7 @@ test.use({ ...sizes.phone, locale: 'en-GB' });
 async function measured(page: Page, file: string): Promise<void> {
   await page.getByLabel('Choose a photo').setInputFiles(file);
   await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+  await unfold(page);
 }
 
 /** Every photo and thumbnail that the browser keeps for this page, as base64. */
@@ -58,7 +59,7 @@ test('a bank card: chosen on the first page, measured, and painted over in all t
   await page.getByRole('radio', { name: 'Bank card' }).check();
   await expect(page.getByText('Its face is painted over')).toBeVisible();
   await measured(page, `${references}gi011.jpg`);
-  await expect(page.getByText('bank card (ID-1)').first()).toBeVisible();
+  await expect(page.getByText('bank card (ID-1)').first()).toBeAttached();
   await expect(page.getByText('painted over in what is kept')).toBeVisible();
   await expect(page.getByText('kept on this device')).toBeVisible();
   const pictures = await keptPictures(page);
@@ -79,6 +80,8 @@ test('a bank card: chosen on the first page, measured, and painted over in all t
   expect(await faceSpread(Buffer.from(photos[0]!), truth)).toBeLessThan(8);
 
   await page.reload();
+  await expect(page.locator('.decision')).toBeVisible();
+  await unfold(page);
   await expect(page.getByText('painted over in what is kept')).toBeVisible();
 });
 
@@ -100,7 +103,8 @@ test('a sheet of paper: its size is chosen, and the wrong one is refused', async
   await page.getByRole('radio', { name: 'Sheet of paper' }).check();
   await page.getByRole('radio', { name: 'A4 sheet' }).check();
   await measured(page, `${references}gs002.jpg`);
-  await expect(page.getByText('A4 sheet').first()).toBeVisible();
+  await expect(page.getByText('A4 sheet').first()).toBeAttached();
+  await expect(page.getByText('Scale from the outline of a card or sheet')).toBeVisible();
 });
 
 test('something else than what was chosen is asked about, and the answer measures it', async ({
