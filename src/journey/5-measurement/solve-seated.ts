@@ -25,6 +25,7 @@ import { bothSidesSpeak, type Rival, type ThreadSolution } from './solve-thread'
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, type Extent } from './thread-extent';
 import { anyForm } from './thread-form';
+import type { OtherPeriod } from './thread-measurement';
 
 /** How far outline and surface or limbs may be apart before the outline is doubted: the surface's pattern
  *  moves against the ridges from end to end, limbs are told to a share of the pitch. Wide against
@@ -38,6 +39,8 @@ const fewestEdges = 12;
 const fewestTurns = 3;
 /** Periods less likely by the surface than this against the best are not asked about. */
 const leastOdds = 0.003;
+/** Less likely ones are not carried on. */
+const leastShare = 0.002;
 /** Independent edges per turn: neighbouring cuts share their light and their scratches. */
 const perTurn = 2;
 /** Share of an outline that is none, highlights and shadows, which some period or other explains. */
@@ -82,7 +85,7 @@ export function solveSeated(
   if (points.length < fewestEdges) return refuse('no-thread', noThread);
   const chosen = withOutline(points, middle(), zone, rivals);
   if (!chosen) return refuse('no-thread', noThread);
-  const { begun, period, doubt } = chosen;
+  const { begun, period, others } = chosen;
   const pitchMm = period.periodMm;
   const turns = (zone.toS - zone.fromS) / pitchMm;
   const pitch: Estimate = {
@@ -153,7 +156,7 @@ export function solveSeated(
     middleS: middle(),
     mmPerPx,
     hand: handOf(period, crests),
-    known: { pitch, radius, periodDoubt: doubt, rivals: chosen.rivals },
+    known: { pitch, radius, others, rivals: chosen.rivals },
   });
 }
 
@@ -164,7 +167,12 @@ function withOutline(
   middleS: number,
   zone: Extent,
   rivals: readonly RatedPeriod[],
-): { begun: PeriodStart; period: RatedPeriod; doubt: number; rivals: readonly Rival[] } | null {
+): {
+  begun: PeriodStart;
+  period: RatedPeriod;
+  others: readonly OtherPeriod[];
+  rivals: readonly Rival[];
+} | null {
   const tried = rivals.flatMap((period) => {
     const near = Array.from({ length: 9 }, (_, i) => period.periodMm * (1 + 0.0015 * (i - 4)));
     const begun = startPeriod(points, middleS, near);
@@ -183,12 +191,12 @@ function withOutline(
   if (!best) return null;
   const weights = tried.map(({ odds }) => portable.exp(odds - best.odds));
   const all = weights.reduce((sum, w) => sum + w, 0);
-  const doubt = tried.reduce(
-    (sum, { period }, i) =>
-      sum + (weights[i] / all) * (period.periodMm / best.period.periodMm - 1) ** 2,
-    0,
-  );
-  return { ...best, doubt: Math.sqrt(doubt), rivals: tried };
+  const others = tried.flatMap(({ period }, i) => {
+    const share = weights[i] / all;
+    const ratio = period.periodMm / best.period.periodMm;
+    return i === 0 || share < leastShare ? [] : [{ ratio, share }];
+  });
+  return { begun: best.begun, period: best.period, others, rivals: tried };
 }
 
 const noThread =

@@ -32,6 +32,7 @@ import { ridgeEstimate } from './ridge-estimate';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, type Extent, grownWhile, outlineAgrees } from './thread-extent';
 import { anyForm } from './thread-form';
+import type { OtherPeriod } from './thread-measurement';
 
 /** A period that was weighed, with what the outline said for it: a logarithm. */
 export interface Rival {
@@ -54,8 +55,8 @@ export interface ThreadSolution extends FitAsMade {
   readonly known: {
     readonly pitch: Estimate;
     readonly radius: Estimate;
-    /** Spread of the periods that surface and outline leave possible, relative. */
-    readonly periodDoubt: number;
+    /** What else may be the pitch. */
+    readonly others: readonly OtherPeriod[];
     readonly rivals: readonly Rival[];
   } | null;
   /** Which way the helix climbs, when one way explains the outline clearly better. */

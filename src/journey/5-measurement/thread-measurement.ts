@@ -34,4 +34,12 @@ export interface ThreadMeasurement {
   /** Axial distance from the free end's first crest to the middle of the measured zone. */
   readonly middleFromEndMm: number | null;
   readonly budget: readonly BudgetRow[];
+  /** Other periods that the photo leaves possible as the pitch, over the stated one, with their
+   *  probability; the stated one has the rest. */
+  readonly otherPeriods?: readonly OtherPeriod[] | undefined;
+}
+
+export interface OtherPeriod {
+  readonly ratio: number;
+  readonly share: number;
 }

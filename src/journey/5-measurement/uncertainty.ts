@@ -10,7 +10,7 @@ import { raggedMm, robustScatter } from './outline-scatter';
 import { sharedGeometry } from './shared-geometry';
 import { sidesApart } from './sides-apart';
 import type { ThreadSolution } from './solve-thread';
-import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
+import type { BudgetRow, OtherPeriod, ThreadMeasurement } from './thread-measurement';
 
 /** Relative uncertainty of the card's print. An unchecked print is taken to be within ±0.5 %, and
  *  nearer to true more likely: triangular, u = 0.5 %/√6 (JCGM 100:2008, 4.3.9). */
@@ -178,6 +178,7 @@ export function withUncertainty(
     starts: ragged === 0 ? 1 : null,
     middleFromEndMm: middleS - firstCrest(solution),
     budget,
+    ...(solution.known && { otherPeriods: solution.known.others }),
   };
 }
 
@@ -186,9 +187,17 @@ function learntOf({ known, fit, mmPerPx }: ThreadSolution) {
   if (!known) return null;
   const { pitch, radius } = tracesOf({ known, fit, mmPerPx });
   return {
-    pitchMm: Math.hypot(spreadMm(pitch, learntShares.pitch), known.periodDoubt * fit.pitchMm),
+    pitchMm: Math.hypot(spreadMm(pitch, learntShares.pitch), doubted(known.others) * fit.pitchMm),
     radiusMm: spreadMm(radius, learntShares.radius),
   };
+}
+
+/** Spread of the pitch, relative, by other periods, once they are too likely to lie outside a 95 %
+ *  interval; less likely ones are left to the matching. */
+function doubted(others: readonly OtherPeriod[]): number {
+  const all = others.reduce((sum, { share }) => sum + share, 0);
+  if (all < 0.05) return 0;
+  return Math.sqrt(others.reduce((sum, { ratio, share }) => sum + share * (ratio - 1) ** 2, 0));
 }
 
 /** Traces of pitch and crest radius. */

@@ -36,6 +36,7 @@ export type MeasuredThread = Pick<
   | 'middleFromEndMm'
 > & {
   readonly turns: number | null;
+  readonly otherPeriods?: ThreadMeasurement['otherPeriods'] | undefined;
   readonly hand?: ThreadMeasurement['hand'];
   readonly starts?: ThreadMeasurement['starts'];
 };
@@ -55,12 +56,24 @@ export function photoShape(m: MeasuredThread): PhotoShape {
   };
   const peak = 1 / (2 * Math.PI * Math.sqrt(determinant) * tScale ** 2);
   const spread = 1 / (4 * tScale ** 2);
+  const own: PhotoLikelihood = (pitchMm, diameterMm) => {
+    const tail = 1 + distance2(pitchMm, diameterMm) * spread;
+    return peak / (tail * tail * tail);
+  };
+  const others = m.otherPeriods ?? [];
+  const rest = 1 - others.reduce((sum, { share }) => sum + share, 0);
   return {
-    distance2,
-    likelihood: (pitchMm, diameterMm) => {
-      const tail = 1 + distance2(pitchMm, diameterMm) * spread;
-      return peak / (tail * tail * tail);
-    },
+    distance2: (pitchMm, diameterMm) =>
+      Math.min(
+        distance2(pitchMm, diameterMm),
+        ...others.map(({ ratio }) => distance2(pitchMm / ratio, diameterMm)),
+      ),
+    // A pitch that is another period measured has the stated one's relative uncertainty.
+    likelihood: (pitchMm, diameterMm) =>
+      others.reduce(
+        (sum, { ratio, share }) => sum + (share / ratio) * own(pitchMm / ratio, diameterMm),
+        rest * own(pitchMm, diameterMm),
+      ),
     pitchMm: { value: m.pitchMm.value, u: uPitch },
     majorDiameterMm: { value: m.majorDiameterMm.value, u: uDiameter },
   };

@@ -68,6 +68,10 @@ export const measurementSchema = z.object({
   budget: z
     .array(z.object({ source: z.enum(keys(sources)), pitchMm: mm, majorDiameterMm: mm }))
     .max(50),
+  otherPeriods: z
+    .array(z.object({ ratio: z.number().positive().max(20), share: z.number().min(0).max(1) }))
+    .max(10)
+    .optional(),
 });
 
 export const readingSchema = z.discriminatedUnion('kind', [
