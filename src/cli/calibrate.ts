@@ -15,7 +15,7 @@ const usage = `npm run calibrate -- FOLDER --set "SEED, DATE" [--workers N] [--k
 Sets the allowances of the measurement from photos with truth: what the traces of a measurement are worth as
 uncertainty. FOLDER must not be a set that judges. --keep writes the residuals, --rows fits to such a file again.`;
 
-const file = fileURLToPath(new URL('../journey/5-measurement/allowances.json', import.meta.url));
+const file = fileURLToPath(new URL('../journey/4-limbs/allowances.json', import.meta.url));
 
 async function main(): Promise<number> {
   const { values, positionals } = parseArgs({

@@ -7,6 +7,8 @@ import { type SeatedThread, seatThread } from './seat-thread';
 /** Nothing more is tried once a seat is worth this much: above it, fewer than one in a hundred is
  *  wrong. */
 const enough = -1.2;
+/** Seats take a quarter of a second each; the right one was never found later. */
+const mostSeats = 8;
 /** A zone found far beside its mirror line, in radii, may be one side of a wider thread. */
 const beside = 0.25;
 
@@ -18,8 +20,10 @@ export function likeliestThread(
   freeEndFirst: boolean | null,
 ): SeatedThread | null {
   let best: SeatedThread | null = null;
+  let left = mostSeats;
   for (const guess of guesses)
     for (const tried of withWider(guess)) {
+      if (left-- === 0) return best;
       const seat = seatThread(grey, camera, tried, freeEndFirst);
       if (seat && (!best || seat.worth > best.worth)) best = seat;
       if (best && best.worth > enough) return best;

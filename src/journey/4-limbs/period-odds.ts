@@ -1,4 +1,4 @@
-import learnt from '../5-measurement/allowances.json';
+import learnt from './allowances.json';
 
 /** What speaks for a period as the pitch, each a logarithm: the share of the surface that climbs with it,
  *  the turn of the axis that its climb would need, its size for a thread of this diameter, and that

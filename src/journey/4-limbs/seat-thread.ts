@@ -45,7 +45,7 @@ const coarsest = 0.5;
 /** A multiple of a period holds all its harmonics: one that explains no more than this over it is not
  *  the pitch. */
 const noMore = 0.97;
-const noCrests = -5;
+const noCrests = -4;
 const rounds = 3;
 
 /** Seats a guess: limbs give radius and middle, the hex its height, the surface its period; three rounds.

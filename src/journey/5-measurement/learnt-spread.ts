@@ -1,4 +1,4 @@
-import learnt from './allowances.json';
+import learnt from '../4-limbs/allowances.json';
 
 /** What a measured length leaves behind that says how sure it is, mm. */
 export interface Traces {
