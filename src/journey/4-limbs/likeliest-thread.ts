@@ -8,7 +8,7 @@ import { type SeatedThread, seatThread } from './seat-thread';
  *  wrong. */
 const enough = -1.2;
 /** Seats take a quarter of a second each; the right one was never found later. */
-const mostSeats = 8;
+const mostSeats = 6;
 /** A zone found far beside its mirror line, in radii, may be one side of a wider thread. */
 const beside = 0.25;
 

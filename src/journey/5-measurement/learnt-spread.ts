@@ -4,7 +4,7 @@ import learnt from '../4-limbs/allowances.json';
 export interface Traces {
   /** Standard uncertainty by the outline's fit. */
   readonly fitMm: number;
-  /** Between the outline's fit and what limbs or surface say without it. */
+  /** Between the outline's fit and what limbs or surface say without it, beyond what these may be off. */
   readonly apartMm: number;
   /** Standard uncertainty that limbs or surface claim for themselves. */
   readonly knownMm: number;

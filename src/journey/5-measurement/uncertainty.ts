@@ -211,7 +211,7 @@ export function tracesOf({
   const u = (k: number) => Math.sqrt(fit.covariance[k * fitParameters.length + k]);
   const traces = (value: number, fitMm: number, of: Estimate): Traces => ({
     fitMm,
-    apartMm: Math.abs(value - of.value),
+    apartMm: Math.max(0, Math.abs(value - of.value) - of.u),
     knownMm: of.u,
     pitchMm: fit.pitchMm,
     pixelMm: mmPerPx,
