@@ -67,7 +67,11 @@ export function* findThreads(
   };
   yield* guesses(mirrorLines(view, blob, axes));
   const seenFine = fine();
-  const groups = rippleGroups(ripplesOf(seenFine), groupReachMm * seenFine.pxPerMm, mostGroups);
+  const groups = rippleGroups(
+    ripplesOf(seenFine),
+    groupReachMm * seenFine.pxPerMm,
+    mostGroups,
+  ).filter(({ x, y }) => !seenFine.outside?.[Math.round(y) * seenFine.width + Math.round(x)]);
   yield* guesses(rippleLines(seenFine, groups, seen));
 }
 
