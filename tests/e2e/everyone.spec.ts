@@ -82,13 +82,14 @@ onBothSizes(() => {
     await page.getByRole('textbox', { name: 'Außendurchmesser' }).fill('36,4');
     await page.getByRole('button', { name: 'Bestimmen' }).click();
     await expect(page.locator('.decision')).toBeVisible();
+    await unfold(page);
     await page.getByLabel('Anderer Messwert').waitFor();
     await expect(page.getByText(/\d,\d{3} mm/).first()).toBeVisible();
     await page.reload();
     await expect(page.getByRole('link', { name: 'Ablage' }).first()).toBeVisible();
     for (const [code, word] of [
-      ['fr', 'Tiroir'],
-      ['es', 'Cajón'],
+      ['fr', 'Mes fiches'],
+      ['es', 'Archivo'],
       ['en', 'Drawer'],
     ] as const) {
       await page.locator('.language-picker select').selectOption(code);
