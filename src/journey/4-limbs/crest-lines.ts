@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import { type AxisFrame, grazing, photoAt } from '../4-thread-signal/axis-frame';
+import { type AxisFrame, type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
 import { type CrestBelief, crestsOf } from './limb-network';
 import { binsPerPitch, limbBins, limbPatch } from './limb-patch';
 
@@ -19,11 +19,6 @@ export interface CrestLines {
   readonly evidence: number;
   /** Probability of the radius' main peak against others. */
   readonly share: number;
-}
-
-export interface Stretch {
-  readonly fromS: number;
-  readonly toS: number;
 }
 
 const turns = 4;
@@ -55,7 +50,7 @@ export function crestLines(
   grey: GreyImage,
   camera: PosedCamera,
   frame: AxisFrame,
-  zone: Stretch,
+  zone: Extent,
   pitchMm: number,
   radiusMm: number,
   halfTaper: number,
@@ -136,7 +131,7 @@ function windowsOf(
   grey: GreyImage,
   camera: PosedCamera,
   frame: AxisFrame,
-  zone: Stretch,
+  zone: Extent,
   pitchMm: number,
   radiusMm: number,
   halfTaper: number,

@@ -1,7 +1,6 @@
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import type { AxisFrame } from '../4-thread-signal/axis-frame';
-import type { Stretch } from './crest-lines';
+import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
 import { hexOf } from './hex-network';
 import { hexPatch, rowsPerRadius } from './hex-patch';
 
@@ -24,7 +23,7 @@ export function hexHeight(
   grey: GreyImage,
   camera: PosedCamera,
   frame: AxisFrame,
-  zone: Stretch,
+  zone: Extent,
   radiusMm: number,
 ): HexSeen {
   const belief = hexOf(hexPatch(grey, camera, frame, zone, radiusMm));

@@ -1,11 +1,11 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import { type AxisFrame, grazing, photoAt } from '../4-thread-signal/axis-frame';
+import { type AxisFrame, type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
 import { atHeight, mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import { type SurfacePeriod, surfacePeriods } from '../4-thread-signal/surface-period';
 import { unroll } from '../4-thread-signal/unrolled-surface';
-import { type CrestLines, crestLines, type Stretch } from './crest-lines';
+import { type CrestLines, crestLines } from './crest-lines';
 import type { ThreadGuess } from './find-threads';
 import { type HexSeen, hexHeight } from './hex-height';
 import { logOdds, type PeriodTraits } from './period-odds';
@@ -13,7 +13,7 @@ import { logOdds, type PeriodTraits } from './period-odds';
 /** A thread where it lies: axis at its height, surface and limbs agreeing. */
 export interface SeatedThread {
   readonly frame: AxisFrame;
-  readonly zone: Stretch;
+  readonly zone: Extent;
   readonly hex: HexSeen;
   readonly crests: CrestLines;
   /** Likeliest first. */
@@ -57,7 +57,7 @@ export function seatThread(
   freeEndFirst: boolean | null = null,
 ): SeatedThread | null {
   let { frame, radiusMm } = guess;
-  let zone: Stretch = guess.zone;
+  let zone: Extent = guess.zone;
   let foldMm = foldPeriod(guess.periods);
   let halfTaper = 0;
   let hex: HexSeen | null = null;
@@ -122,7 +122,7 @@ function seenFrom(
   camera: PosedCamera,
   frame: AxisFrame,
   ends: readonly (readonly [number, number])[],
-): Stretch {
+): Extent {
   const [a, b] = ends.map((p) => grazing(camera, frame, p).s);
   return { fromS: Math.min(a, b), toS: Math.max(a, b) };
 }
@@ -147,7 +147,7 @@ function rated(
   grey: GreyImage,
   camera: PosedCamera,
   frame: AxisFrame,
-  zone: Stretch,
+  zone: Extent,
   radiusMm: number,
   halfTaper: number,
   foldMm: number,

@@ -10,6 +10,12 @@ export interface AxisFrame {
   readonly left: Vec3;
 }
 
+/** A stretch of an axis, mm along it. */
+export interface Extent {
+  readonly fromS: number;
+  readonly toS: number;
+}
+
 /** Axis parallel to the card at a height, through two photo points. */
 export function axisThrough(
   camera: PosedCamera,

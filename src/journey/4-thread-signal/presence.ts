@@ -1,10 +1,6 @@
 import * as portable from '../../quantity/portable-math';
+import type { Extent } from './axis-frame';
 import type { Unrolled } from './unrolled-surface';
-
-export interface Extent {
-  readonly fromS: number;
-  readonly toS: number;
-}
 
 /** Share of the seed's pattern that must be met again, phases of all rows moved alike, for a place to belong
  *  to it; chance meets about a fifth. */

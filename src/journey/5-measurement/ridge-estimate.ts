@@ -1,10 +1,9 @@
 import type { Estimate } from '../../quantity/estimate';
 import type { Field } from '../../scale-card/geometry';
 import type { PosedCamera } from '../2-card-pose/camera';
-import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
 import { type RidgeFit, ridgeDepth } from '../4-thread-signal/ridges';
 import { raggedMm } from './outline-scatter';
-import type { Extent } from './thread-extent';
 
 /** By how much of a period the brightness pattern moves against the ridges from end to end: crest and
  *  flanks share the light differently as the view turns. Seen on renders and on drawn photos without

@@ -7,6 +7,7 @@ import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import type { CrestLines } from '../4-limbs/crest-lines';
 import { logOdds, periodWeights } from '../4-limbs/period-odds';
 import type { RatedPeriod, SeatedThread } from '../4-limbs/seat-thread';
+import type { Extent } from '../4-thread-signal/axis-frame';
 import { mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import {
   type OutlinePoint,
@@ -23,7 +24,7 @@ import { lampShadow } from './lamp-shadow';
 import { learntHeight } from './learnt-spread';
 import { bothSidesSpeak, type Rival, type ThreadSolution } from './solve-thread';
 import { type PeriodStart, startPeriod } from './start-period';
-import { completeTurns, type Extent } from './thread-extent';
+import { completeTurns } from './thread-extent';
 import { anyForm } from './thread-form';
 import type { OtherPeriod } from './thread-measurement';
 

@@ -4,7 +4,7 @@ import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import type { RatedPeriod } from '../4-limbs/seat-thread';
-import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
 import { atHeight, mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import {
   type OutlinePoint,
@@ -30,7 +30,7 @@ import { type Resting, widestHalfWidth } from './hex-height';
 import { lampShadow } from './lamp-shadow';
 import { ridgeEstimate } from './ridge-estimate';
 import { type PeriodStart, startPeriod } from './start-period';
-import { completeTurns, type Extent, grownWhile, outlineAgrees } from './thread-extent';
+import { completeTurns, grownWhile, outlineAgrees } from './thread-extent';
 import { anyForm } from './thread-form';
 import type { OtherPeriod } from './thread-measurement';
 

@@ -1,10 +1,6 @@
+import type { Extent } from '../4-thread-signal/axis-frame';
 import type { OutlinePoint } from '../4-thread-signal/outline-edges';
 import type { ThreadFit } from './fit-thread';
-
-export interface Extent {
-  readonly fromS: number;
-  readonly toS: number;
-}
 
 /** Grows a zone in steps of half a pitch while what is seen there agrees with the thread in it, over at
  *  most one doubtful step: run-outs, chamfers and relief end the thread, not a constant. */

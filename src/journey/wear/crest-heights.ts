@@ -1,6 +1,6 @@
+import type { Extent } from '../4-thread-signal/axis-frame';
 import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
 import type { ThreadFit } from '../5-measurement/fit-thread';
-import type { Extent } from '../5-measurement/thread-extent';
 
 /** One crest of the outline. A turn shows two, one on either side. */
 export interface CrestHeight {
