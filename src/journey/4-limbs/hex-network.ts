@@ -1,15 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import { type HexPatch, hexColumns, hexRows } from './hex-patch';
-import {
-  added,
-  convolution,
-  convolve,
-  halved,
-  type Planes,
-  pooled,
-  rectified,
-  Weights,
-} from './network';
+import { halved, Weights } from './network';
+import { readTrunk, shares, throughTrunk, trunkChannels, weighed } from './trunk';
 import { weightsOf } from './weights';
 
 /** Where the corners of the hex lie on either side, as probability over the patch's rows, and the
@@ -20,26 +12,15 @@ export interface HexBelief {
   readonly ahead: number;
 }
 
-const channels = 16;
-const head = 24;
-const quarter = hexColumns / 4;
-
 type Network = ReturnType<typeof read>;
 let network: Network | undefined;
 
 function read() {
   const w = new Weights(weightsOf('hex'));
-  const layers = {
-    c1: convolution(w, 3, channels, 5, 5),
-    c2: convolution(w, channels, channels, 5, 3),
-    c3: convolution(w, channels, channels, 5, 3, 2),
-    c4: convolution(w, channels, channels, 5, 3, 4),
-    d1: convolution(w, 2 * channels, head, 5, 1),
-    d2: convolution(w, head, 1, 1, 1),
-    ahead: { weights: w.take(quarter * channels), bias: w.take(1) },
-  };
-  if (!w.spent) throw new Error('The hex network and its weights do not belong together.');
-  return layers;
+  const trunk = readTrunk(w, 3, [2, 4]);
+  const ahead = { weights: w.take((trunkChannels * hexColumns) / 4), bias: w.take(1)[0] };
+  w.end();
+  return { trunk, ahead };
 }
 
 export function hexOf({ left, right, thread }: HexPatch): HexBelief {
@@ -56,22 +37,10 @@ function believed(net: Network, own: Float32Array, other: Float32Array, thread: 
   values.set(own);
   values.set(other, size);
   values.set(thread, 2 * size);
-  let x: Planes = { values, channels: 3, rows: hexRows, columns: hexColumns };
-  x = rectified(halved(convolve(x, net.c1, false), false));
-  x = rectified(halved(convolve(x, net.c2, false), false));
-  x = added(x, rectified(convolve(x, net.c3, false)));
-  x = added(x, rectified(convolve(x, net.c4, false)));
-  const logits = convolve(rectified(convolve(pooled(x), net.d1, false)), net.d2, false).values;
-  const most = Math.max(...logits);
-  const rows = logits.map((v) => portable.exp(v - most));
-  const all = rows.reduce((s, v) => s + v, 0);
-  for (let i = 0; i < rows.length; i++) rows[i] /= all;
-  let ahead = net.ahead.bias[0];
-  for (let c = 0; c < channels; c++)
-    for (let q = 0; q < quarter; q++) {
-      let sum = 0;
-      for (let r = 0; r < hexRows; r++) sum += x.values[(c * hexRows + r) * quarter + q];
-      ahead += (net.ahead.weights[c * quarter + q] * sum) / hexRows;
-    }
-  return { rows, ahead };
+  const input = { values, channels: 3, rows: hexRows, columns: hexColumns };
+  const { planes, logits } = throughTrunk(net.trunk, input, false, (x) => halved(x, false));
+  return {
+    rows: shares(logits, Math.max(...logits)).each,
+    ahead: weighed(planes, net.ahead.weights, net.ahead.bias),
+  };
 }

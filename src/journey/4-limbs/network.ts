@@ -16,8 +16,10 @@ export class Weights {
     this.at += count;
     return this.all.subarray(this.at - count, this.at);
   }
-  get spent(): boolean {
-    return this.at === this.all.length;
+  /** Throws unless all have been read. */
+  end(): void {
+    if (this.at !== this.all.length)
+      throw new Error('A network and its weights do not belong together.');
   }
 }
 

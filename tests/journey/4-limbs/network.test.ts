@@ -80,8 +80,8 @@ test('weights are read tensor by tensor, all of them and no more', () => {
   const all = weightsOf('limb');
   const reader = new Weights(all);
   reader.take(all.length - 1);
-  expect(reader.spent).toBe(false);
+  expect(() => reader.end()).toThrow();
   reader.take(1);
-  expect(reader.spent).toBe(true);
+  expect(() => reader.end()).not.toThrow();
   expect(all.every(Number.isFinite)).toBe(true);
 });
