@@ -21,7 +21,8 @@ import {
   unknownDistance,
   withRuler,
 } from './5-measurement/ruler-uncertainty';
-import { solveThread, type ThreadSolution } from './5-measurement/solve-thread';
+import { solveThread } from './5-measurement/solve-thread';
+import type { ThreadSolution } from './5-measurement/thread-solution';
 import { withUncertainty } from './5-measurement/uncertainty';
 import type { Measured, MeasureOptions, Note, RefusalReason, StageName } from './identification';
 import type { CrestProfile, Overlay, PhotoPoint } from './overlay';

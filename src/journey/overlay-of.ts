@@ -3,7 +3,7 @@ import type { Photo } from './1-photo/photo';
 import { project } from './2-card-pose/camera';
 import type { Reference } from './2-reference/reference';
 import { photoAt } from './4-thread-signal/axis-frame';
-import type { ThreadSolution } from './5-measurement/solve-thread';
+import type { ThreadSolution } from './5-measurement/thread-solution';
 import type { CrestMark, CrestProfile, Overlay, PhotoPoint } from './overlay';
 
 const round = (v: number) => Math.round(100 * v) / 100;

@@ -1,7 +1,7 @@
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import { ridgeDepth, ridgePitch, unroll } from '../4-thread-signal/ridges';
-import type { ThreadSolution } from './solve-thread';
+import type { ThreadSolution } from './thread-solution';
 
 /** Ridges that keep this share of what they explain at half the pitch have no odd harmonic: the pitch
  *  found is two. */

@@ -7,7 +7,7 @@ import {
   type Side,
 } from '../4-thread-signal/outline-edges';
 import { coneThrough, type NosePoint, ratherRim, straightRun, uSystematicDeg } from './nose-cone';
-import type { ThreadSolution } from './solve-thread';
+import type { ThreadSolution } from './thread-solution';
 
 export type NoseThread = Pick<ThreadSolution, 'frame' | 'zone'> & {
   readonly fit: Pick<ThreadSolution['fit'], 'crestRadiusMm' | 'halfTaper' | 'middleS' | 'pitchMm'>;

@@ -5,7 +5,7 @@ import { grazing, photoAt } from '../4-thread-signal/axis-frame';
 import { atHeight, recentred } from '../4-thread-signal/axis-moves';
 import { hexRatio } from '../4-thread-signal/thread-place';
 import type { PhotoPoint } from '../overlay';
-import type { ThreadSolution } from './solve-thread';
+import type { ThreadSolution } from './thread-solution';
 
 /** From camera parameters (fit-camera.ts), an error of height, mm, and a tilt of the axis, rad: length
  *  and diameter over those of the solution, and the taper on diameter. */

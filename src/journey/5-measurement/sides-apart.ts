@@ -1,4 +1,4 @@
-import type { ThreadSolution } from './solve-thread';
+import type { ThreadSolution } from './thread-solution';
 
 /** By how much the two sides' own pitches differ, relative, when that is beyond chance; else 0. A shadow
  *  draws the same teeth on the paper, farther away and so smaller, beside the side it falls on. */

@@ -20,13 +20,15 @@ import { usualRim } from '../4-thread-signal/rim-edge';
 import { crestRim } from './crest-rim';
 import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
+import { bandAbout, bothSidesSpeak, continued, startAt } from './follow-fit';
 import { lampShadow } from './lamp-shadow';
 import { learntHeight } from './learnt-spread';
-import { bothSidesSpeak, type Rival, type ThreadSolution } from './solve-thread';
+
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns } from './thread-extent';
 import { anyForm } from './thread-form';
 import type { OtherPeriod } from './thread-measurement';
+import type { Rival, ThreadSolution } from './thread-solution';
 
 /** How far outline and surface or limbs may be apart before the outline is doubted: the surface's pattern
  *  moves against the ridges from end to end, limbs are told to a share of the pitch. Wide against
@@ -113,16 +115,13 @@ export function solveSeated(
       },
       warm?.scatterMm,
     );
-  const amplitudeMm = 0.27 * pitchMm;
-  const level = radius.value - 0.9 * amplitudeMm;
-  const side = [level, crests.halfTaper] as const;
-  let fit = solve({ ...begun, pitchMm, left: side, right: side, amplitudeMm });
+  let fit = solve(startAt(pitchMm, begun.crestS, radius.value, crests.halfTaper));
   for (let round = 0; round < rounds; round++) {
     // Beside black, metal fades inwards for other reasons too.
     if (round === rounds - 1 && field === 'light') rim = crestRim(view, frame, points, fit);
     if (bothSidesSpeak(points, fit))
       frame = recentred(camera, frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn);
-    const moved = edges(aroundModel(fit, points, mmPerPx));
+    const moved = edges(bandAbout(fit, points, 0.25 * fit.pitchMm + 2 * mmPerPx));
     if (moved.length < fewestEdges) break;
     points = moved;
     if (round === 0) {
@@ -207,38 +206,4 @@ const noThread =
 function handOf(best: RatedPeriod, crests: CrestLines): 'right' | 'left' | null {
   const apart = (2 * best.periodMm) / (2 * Math.PI * crests.radiusMm);
   return apart > 2.5 * Math.hypot(crests.uTurn, 0.006) ? best.hand : null;
-}
-
-/** A narrow band about the fitted thread, on either side. */
-function aroundModel(fit: ThreadFit, points: readonly OutlinePoint[], mmPerPx: number) {
-  const slopes = slopesOf(points);
-  return (side: Side) => (s: number) => {
-    const offset = fit.axisOffsetMm + fit.axisTurn * (s - fit.middleS);
-    const at = (x: number) => fit.modelAt(side, x, slopes(s));
-    const r = at(s) - (side === 'left' ? offset : -offset);
-    const reach = 0.25 * fit.pitchMm + 2 * mmPerPx;
-    const h = 0.01 * fit.pitchMm;
-    return { fromR: r - reach, toR: r + reach, steepness: (at(s + h) - at(s - h)) / (2 * h) };
-  };
-}
-
-/** Slope of the view along the axis, linear between the ends of the outline seen. */
-function slopesOf(points: readonly OutlinePoint[]): (s: number) => number {
-  const first = points.reduce((a, q) => (q.s < a.s ? q : a));
-  const last = points.reduce((a, q) => (q.s > a.s ? q : a));
-  const rate = (last.slope - first.slope) / Math.max(1e-6, last.s - first.s);
-  return (s) => first.slope + rate * (s - first.s);
-}
-
-function continued(fit: ThreadFit, middleS: number) {
-  const amplitudeMm = 0.27 * fit.pitchMm;
-  const level = fit.crestRadiusMm + fit.halfTaper * (middleS - fit.middleS) - 0.9 * amplitudeMm;
-  return {
-    pitchMm: fit.pitchMm,
-    crestS: fit.crestS,
-    left: [level, fit.halfTaper] as const,
-    right: [level, fit.halfTaper] as const,
-    amplitudeMm,
-    explained: 1,
-  };
 }

@@ -1,10 +1,8 @@
-import type { Estimate } from '../../quantity/estimate';
 import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
-import type { RatedPeriod } from '../4-limbs/seat-thread';
-import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
+import type { Extent } from '../4-thread-signal/axis-frame';
 import { atHeight, mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import {
   type OutlinePoint,
@@ -23,8 +21,9 @@ import {
 import { usualRim } from '../4-thread-signal/rim-edge';
 import { hexRatio, type ThreadPlace } from '../4-thread-signal/thread-place';
 import { crestRim } from './crest-rim';
-import { type FitAsMade, fitAsMade } from './fit-as-made';
+import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
+import { bandAbout, bothSidesSpeak, continued } from './follow-fit';
 import { closer, contrastOf, handOf } from './hand';
 import { type Resting, widestHalfWidth } from './hex-height';
 import { lampShadow } from './lamp-shadow';
@@ -32,36 +31,7 @@ import { ridgeEstimate } from './ridge-estimate';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, grownWhile, outlineAgrees } from './thread-extent';
 import { anyForm } from './thread-form';
-import type { OtherPeriod } from './thread-measurement';
-
-/** A period that was weighed, with what the outline said for it: a logarithm. */
-export interface Rival {
-  readonly period: RatedPeriod;
-  readonly spoken: number;
-}
-
-/** Everything stage 5 knows of one thread; uncertainty.ts turns it into a measurement. */
-export interface ThreadSolution extends FitAsMade {
-  readonly frame: AxisFrame;
-  readonly resting: Resting;
-  readonly hexHalfWidthMm: number | null;
-  /** Probability of a shadow that passes for metal on one side. */
-  readonly lampShadow: number;
-  readonly ridges: RidgeFit | null;
-  readonly zone: Extent;
-  readonly middleS: number;
-  readonly mmPerPx: number;
-  /** What limbs and surface knew before the outline was fitted; null beside a rule. */
-  readonly known: {
-    readonly pitch: Estimate;
-    readonly radius: Estimate;
-    /** What else may be the pitch. */
-    readonly others: readonly OtherPeriod[];
-    readonly rivals: readonly Rival[];
-  } | null;
-  /** Which way the helix climbs, when one way explains the outline clearly better. */
-  readonly hand: 'right' | 'left' | null;
-}
+import type { ThreadSolution } from './thread-solution';
 
 const rounds = 3;
 
@@ -151,15 +121,7 @@ export function solveThread(
     }
     frame = atHeight(camera, frame, resting.heightMm, zone);
     const current: ThreadFit = fit;
-    const slopes = slopesOf(points);
-    const near = (side: Side) => (s: number) => {
-      const offset = current.axisOffsetMm + current.axisTurn * (s - current.middleS);
-      const at = (x: number) => current.modelAt(side, x, slopes(s));
-      const r = at(s) - (side === 'left' ? offset : -offset);
-      const reach = 0.32 * current.pitchMm + 2 * mmPerPx;
-      const h = 0.01 * current.pitchMm;
-      return { fromR: r - reach, toR: r + reach, steepness: (at(s + h) - at(s - h)) / (2 * h) };
-    };
+    const near = bandAbout(current, points, 0.32 * current.pitchMm + 2 * mmPerPx);
     if (round === rounds - 1) points = edges(zone, near);
     else {
       const limits = limitsOf(place, current.pitchMm);
@@ -235,16 +197,6 @@ function inner(zone: Extent, pitchMm: number): Extent {
 const noThread =
   'Lay the fitting in the card’s window with its thread in full view, and shoot from above.';
 
-/** A side with a fraction of the other's outline says nothing of the middle: the axis would follow it
- *  a little further every round. */
-export function bothSidesSpeak(points: readonly OutlinePoint[], fit: ThreadFit): boolean {
-  const heard = { left: 0, right: 0 };
-  points.forEach((q, i) => {
-    heard[q.side] += fit.weights[i];
-  });
-  return Math.min(heard.left, heard.right) > 0.3 * Math.max(heard.left, heard.right);
-}
-
 interface Surface {
   readonly radiusMm: number;
   readonly halfTaper: number;
@@ -293,14 +245,6 @@ function limitsOf(place: ThreadPlace, pitchMm: number): Extent {
   return { fromS: -pitchMm, toS: hex > middle + pitchMm ? hex : place.lengthMm };
 }
 
-/** Slope of the view along the axis, linear between the ends of the outline seen. */
-function slopesOf(points: readonly OutlinePoint[]): (s: number) => number {
-  const first = points.reduce((a, q) => (q.s < a.s ? q : a));
-  const last = points.reduce((a, q) => (q.s > a.s ? q : a));
-  const rate = (last.slope - first.slope) / Math.max(1e-6, last.s - first.s);
-  return (s) => first.slope + rate * (s - first.s);
-}
-
 /** The model about its own centre line, for outlines already placed on it. */
 const centredModel =
   (fit: ThreadFit) =>
@@ -308,16 +252,3 @@ const centredModel =
     const offset = fit.axisOffsetMm + fit.axisTurn * (s - fit.middleS);
     return fit.modelAt(side, s, slope) - (side === 'left' ? offset : -offset);
   };
-
-function continued(fit: ThreadFit, middleS: number): PeriodStart {
-  const amplitudeMm = 0.27 * fit.pitchMm;
-  const level = fit.crestRadiusMm + fit.halfTaper * (middleS - fit.middleS) - 0.9 * amplitudeMm;
-  return {
-    pitchMm: fit.pitchMm,
-    crestS: fit.crestS,
-    left: [level, fit.halfTaper],
-    right: [level, fit.halfTaper],
-    amplitudeMm,
-    explained: 1,
-  };
-}

@@ -9,8 +9,8 @@ import { learntShares, spreadMm, type Traces } from './learnt-spread';
 import { raggedMm, robustScatter } from './outline-scatter';
 import { sharedGeometry } from './shared-geometry';
 import { sidesApart } from './sides-apart';
-import type { ThreadSolution } from './solve-thread';
 import type { BudgetRow, OtherPeriod, ThreadMeasurement } from './thread-measurement';
+import type { ThreadSolution } from './thread-solution';
 
 /** Relative uncertainty of the card's print. An unchecked print is taken to be within ±0.5 %, and
  *  nearer to true more likely: triangular, u = 0.5 %/√6 (JCGM 100:2008, 4.3.9). */

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { OutlinePoint } from '../../../src/journey/4-thread-signal/outline-edges';
 import { fitThread } from '../../../src/journey/5-measurement/fit-thread';
 import { sidesApart } from '../../../src/journey/5-measurement/sides-apart';
-import type { ThreadSolution } from '../../../src/journey/5-measurement/solve-thread';
 import { anyForm } from '../../../src/journey/5-measurement/thread-form';
+import type { ThreadSolution } from '../../../src/journey/5-measurement/thread-solution';
 import { seededRandom } from '../../../src/quantity/random';
 
 const pitchMm = 1.5;

@@ -1,0 +1,36 @@
+import type { Estimate } from '../../quantity/estimate';
+import type { RatedPeriod } from '../4-limbs/seat-thread';
+import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
+import type { RidgeFit } from '../4-thread-signal/ridges';
+import type { FitAsMade } from './fit-as-made';
+import type { Resting } from './hex-height';
+import type { OtherPeriod } from './thread-measurement';
+
+/** A period that was weighed, with what the outline said for it: a logarithm. */
+export interface Rival {
+  readonly period: RatedPeriod;
+  readonly spoken: number;
+}
+
+/** Everything stage 5 knows of one thread; uncertainty.ts turns it into a measurement. */
+export interface ThreadSolution extends FitAsMade {
+  readonly frame: AxisFrame;
+  readonly resting: Resting;
+  readonly hexHalfWidthMm: number | null;
+  /** Probability of a shadow that passes for metal on one side. */
+  readonly lampShadow: number;
+  readonly ridges: RidgeFit | null;
+  readonly zone: Extent;
+  readonly middleS: number;
+  readonly mmPerPx: number;
+  /** What limbs and surface knew before the outline was fitted; null beside a rule. */
+  readonly known: {
+    readonly pitch: Estimate;
+    readonly radius: Estimate;
+    /** What else may be the pitch. */
+    readonly others: readonly OtherPeriod[];
+    readonly rivals: readonly Rival[];
+  } | null;
+  /** Which way the helix climbs, when one way explains the outline clearly better. */
+  readonly hand: 'right' | 'left' | null;
+}
