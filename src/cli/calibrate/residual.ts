@@ -4,9 +4,9 @@ import { findFitting } from '../../journey/3-find/find-fitting';
 import { findThread } from '../../journey/4-limbs/find-thread';
 import type { PeriodTraits } from '../../journey/4-limbs/period-odds';
 import { onAxisPlane } from '../../journey/4-thread-signal/axis-frame';
-import type { Traces } from '../../journey/5-measurement/learnt-spread';
+import { type Traces, tracesOf } from '../../journey/5-measurement/learnt-spread';
 import { solveSeated } from '../../journey/5-measurement/solve-seated';
-import { tracesOf, uncheckedPrint, withUncertainty } from '../../journey/5-measurement/uncertainty';
+import { uncheckedPrint, withUncertainty } from '../../journey/5-measurement/uncertainty';
 import { defaultOptions } from '../../journey/identification';
 import type { Tools } from '../../journey/identify';
 import type { Case } from '../accuracy/cases';
@@ -73,7 +73,7 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
   const lighting = { field: fitting.value.field, flashFired: photo.value.flashFired };
   const { budget } = withUncertainty(reference, solved.value, lighting, scale.u);
   const shared = budget.filter(({ source }) => sharedSources.includes(source));
-  const traces = tracesOf({ ...solved.value, known });
+  const traces = tracesOf(solved.value, known);
   const { hex } = seat.value;
   return {
     name: truth.name,

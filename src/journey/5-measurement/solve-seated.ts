@@ -21,7 +21,6 @@ import { crestRim } from './crest-rim';
 import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { bandAbout, bothSidesSpeak, continued, startAt } from './follow-fit';
-import { lampShadow } from './lamp-shadow';
 import { learntHeight } from './learnt-spread';
 
 import { type PeriodStart, startPeriod } from './start-period';
@@ -150,7 +149,8 @@ export function solveSeated(
     },
     hexHalfWidthMm: sure ? hex.halfWidthMm : null,
     ...finished,
-    lampShadow: lampShadow(view, frame, finished.points, finished.fit),
+    // Limbs tell a shadow from metal, and their spread says how well.
+    lampShadow: 0,
     ridges: null,
     zone,
     middleS: middle(),

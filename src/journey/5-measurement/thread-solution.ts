@@ -24,13 +24,16 @@ export interface ThreadSolution extends FitAsMade {
   readonly middleS: number;
   readonly mmPerPx: number;
   /** What limbs and surface knew before the outline was fitted; null beside a rule. */
-  readonly known: {
-    readonly pitch: Estimate;
-    readonly radius: Estimate;
-    /** What else may be the pitch. */
-    readonly others: readonly OtherPeriod[];
-    readonly rivals: readonly Rival[];
-  } | null;
+  readonly known: Known | null;
   /** Which way the helix climbs, when one way explains the outline clearly better. */
   readonly hand: 'right' | 'left' | null;
+}
+
+/** What limbs and surface know of a thread. */
+export interface Known {
+  readonly pitch: Estimate;
+  readonly radius: Estimate;
+  /** What else may be the pitch. */
+  readonly others: readonly OtherPeriod[];
+  readonly rivals: readonly Rival[];
 }

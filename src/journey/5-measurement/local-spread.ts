@@ -1,0 +1,8 @@
+import type { BudgetRow } from './thread-measurement';
+
+/** What one thread's outline, limbs and surface leave to doubt, beside what camera, height and print do. */
+export interface LocalSpread {
+  readonly rows: readonly BudgetRow[];
+  /** Of the taper on diameter, beyond the fit's own. */
+  readonly uTaper: number;
+}
