@@ -22,7 +22,7 @@ export default defineConfig({
     environment: 'node',
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/e2e/**'],
-    testTimeout: 120_000,
+    testTimeout: 60_000,
     // Two workers load OpenCV side by side without crowding a small machine.
     maxWorkers: 2,
   },

@@ -80,11 +80,8 @@ test('PNG and WebP are decoded under the same policy without eval', async ({ pag
   for (const bytes of [makePng(image), await makeWebp(image, true), await makeWebp(image, false)]) {
     const photo = Buffer.from(bytes).toString('base64');
     const answer = await page.evaluate((file) => window.harness.identify(file), photo);
-    // Decoded, or it would be 'unreadable': a white field, which passes for no card that is known.
-    expect(answer).toMatchObject({
-      outcome: 'refused',
-      refusal: { reason: expect.stringMatching(/^(no-card|business-card)$/) },
-    });
+    // Decoded, or it would be 'unreadable'.
+    expect(answer).toMatchObject({ outcome: 'refused', refusal: { reason: 'no-card' } });
   }
 });
 
@@ -106,12 +103,12 @@ test('a worker that dies is reported, and the next photo works', async ({ page }
   expect((await identify(page, 'd26')).outcome).toBe('measured');
 });
 
-test('the wasm heap does not grow over 60 photos', async ({ page }) => {
+test('the wasm heap does not grow over 200 photos', async ({ page }) => {
   test.setTimeout(300_000);
   const photo = base64('d05');
   await page.evaluate((bytes) => window.harness.time(bytes, 5), photo);
   const before = await page.evaluate(() => window.harness.heapBytes());
-  await page.evaluate((bytes) => window.harness.time(bytes, 60), photo);
+  await page.evaluate((bytes) => window.harness.time(bytes, 200), photo);
   expect(await page.evaluate(() => window.harness.heapBytes())).toBe(before);
 });
 

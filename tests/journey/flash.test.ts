@@ -52,6 +52,17 @@ test.each([
   60_000,
 );
 
+test('on paper, a flash widens what the diameter may be', async () => {
+  const [dark, bright] = [
+    await measured(lit('d11', 27, 0x18)),
+    await measured(lit('d11', 27, 0x19)),
+  ];
+  const [without, within] = [dark, bright].map((m) => m.measurement.majorDiameterMm);
+  expect(within.value).toBe(without.value);
+  // 14 mm from lens to lamp, 166 mm up, the axis 15 mm high or more: over half a millimetre.
+  expect(within.u).toBeGreaterThan(without.u + 0.3);
+}, 60_000);
+
 test.each([
   [1, ['ruler-without-pose', 'no-focal-length', 'flash-fired']],
   [0, ['ruler-without-pose', 'no-focal-length']],

@@ -218,7 +218,7 @@ test('renders: the top row of the card as the rule', async () => {
   expect(close.length / all.length).toBeGreaterThan(0.8);
   for (const { name, uPitch, uMajor } of all)
     expect(Math.min(uPitch, uMajor), name).toBeGreaterThan(0.01);
-}, 300_000);
+}, 120_000);
 
 async function topRow(bytes: Uint8Array): Promise<Ruler> {
   const photo = await readPhoto(never, bytes, nodeDecoders);

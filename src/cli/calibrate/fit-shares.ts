@@ -3,9 +3,8 @@ import type { Off } from './residual';
 
 /** Tails: Student's t of so few degrees of freedom keeps one shadow from setting every share. */
 const freedom = 5;
-/** Of residuals within ±1.96 u: the lower end of what is aimed at (93 to 97 %), for what lies outside is mostly
- *  another edge or another place, far off, and wider shares would not reach it. */
-export const usualCover = 0.93;
+/** Of normal deviates within ±1.96. */
+export const usualCover = 0.95;
 
 /** Shares under which the residuals are likeliest, by a search along each share in turn; then all
  *  scaled so that a given part of the residuals lies within 1.96 u. */

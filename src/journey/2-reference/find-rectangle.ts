@@ -27,9 +27,9 @@ const sureEnough = 0.9;
 const possible = 0.02;
 /** A fitting on a sheet takes up to 0.04 of it (renders); print takes more. */
 const mostOnSheet = 0.07;
-/** Sheets show all of their edges: 0.98 and more on renders; what is put together from other lines, 0.86 and
- *  less. Asked for, a sheet may do with less. */
-const leastSheetScore = 0.9;
+/** What lies there whole shows all of its edges: 0.98 and more on renders of sheets; what is put together
+ *  from other lines, 0.86 and less. Asked for, a sheet may do with less. */
+const leastWhole = 0.9;
 
 interface Outline {
   readonly sides: OutlineSides;
@@ -72,12 +72,14 @@ export function findRectangle(
     const blank =
       quad.brightInside &&
       quad.steepShare < mostOnSheet &&
-      (kind !== null || quad.score > leastSheetScore);
+      (kind !== null || quad.score > leastWhole);
     const outline = { sides, brightInside: quad.brightInside, blank };
     const names = namesOf(photo, outline);
     const seen = referenceAmong(names, kind);
     if (seen) return referenceFrom(photo, outline, seen.fit, seen.kind);
-    if (!stranger && names[0].misfit < mostMisfit) stranger = names[0];
+    // A stranger gets its name only when it is seen whole.
+    const whole = kind !== null || quad.score > leastWhole;
+    if (!stranger && whole && names[0].misfit < mostMisfit) stranger = names[0];
   }
   return stranger ? notAReference(stranger, kind) : nothingFound;
 }

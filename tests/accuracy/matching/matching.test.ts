@@ -6,14 +6,14 @@ import { matchingFigures } from './run-matching-accuracy';
 /** A short run of `npm run accuracy -- --matching` (20 000 cases), with its targets. Where 1500
  *  cases cannot resolve a target, the sampling error is allowed for, and said so. */
 test('the matching core reaches its targets on 1500 simulated fittings', {
-  timeout: 400_000,
+  timeout: 180_000,
 }, () => {
   const figures = matchingFigures({ cases: 1500, seed: 20 });
   const rows = targetRows(figures, greedyAgainstExhaustive(30, 20));
   // 300 unlisted threads: three standard errors below 99 % is 97.3 %.
   expect(figures.unlistedNotSettled).toBeGreaterThan(0.973);
-  // A shared machine cannot promise speed: this only finds what hangs.
-  expect(figures.secondsPer10k).toBeLessThan(120);
+  // A shared machine cannot promise speed: twice the time.
+  expect(figures.secondsPer10k).toBeLessThan(40);
   const resolved = rows.filter(({ what }) => !/no table|one core/.test(what));
   expect(resolved).toHaveLength(8);
   expect(resolved.filter((row) => !row.met)).toEqual([]);

@@ -39,7 +39,7 @@ test('an axis drawn over the thread is taken, moved a little or not; one drawn e
   });
   const pitch = nonsense.outcome === 'measured' ? nonsense.measurement.pitchMm.value : 0;
   expect(pitch).not.toBeCloseTo(alone.measurement.pitchMm.value, 3);
-}, 180_000);
+}, 60_000);
 
 test('one side alone gives another answer than both', async () => {
   const alone = await measured(null);
@@ -53,4 +53,4 @@ test('one side alone gives another answer than both', async () => {
   expect(left.overlay.outline[1].length).toBe(0);
   expect(right.overlay.outline[0].length).toBe(0);
   expect(left.measurement.majorDiameterMm.value).not.toBe(right.measurement.majorDiameterMm.value);
-}, 180_000);
+}, 60_000);
