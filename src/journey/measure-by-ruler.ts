@@ -321,12 +321,14 @@ function shotOf(
   const [dx, dy] = [work.to[0] - work.from[0], work.to[1] - work.from[1]];
   const along = (dx * frame.along[0] + dy * frame.along[1]) / Math.hypot(dx, dy);
   const widestMm = solution.hexHalfWidthMm === null ? null : solution.hexHalfWidthMm * unitMm;
+  const radiusMm = fit.crestRadiusMm * unitMm;
   return {
     rulerPx: Math.hypot(dx, dy),
     markPx: 1,
     distance,
-    radiusMm: fit.crestRadiusMm * unitMm,
-    axisMm: axisHeightPrior(2 * fit.crestRadiusMm * unitMm, widestMm),
+    radiusMm,
+    axisMm: axisHeightPrior(2 * radiusMm, widestMm),
+    furthestMm: Math.max(radiusMm, widestMm ?? 0),
     apartMm: apart / work.pxPerMm,
     angleRad: portable.acos(Math.min(1, Math.abs(along))),
   };

@@ -46,7 +46,7 @@ test('--ruler measures a screw without the card; marks outside the photo are ref
     .parse(answer.thread);
   expect(Math.abs(pitchMm.value - screw.pitchMm)).toBeLessThan(1.96 * pitchMm.u);
   expect(Math.abs(majorDiameterMm.value - screw.majorMm)).toBeLessThan(1.96 * majorDiameterMm.u);
-  expect(correlation).toBeGreaterThan(0.7);
+  expect(correlation).toBeGreaterThan(0.8);
   expect(answer.notes).toContain('ruler-without-pose');
 
   const outside = await runCommand('measure', '--json', '--ruler', '0,0,9000,0,100', photo);

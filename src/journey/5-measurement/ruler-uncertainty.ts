@@ -9,13 +9,22 @@ export interface Distance {
   readonly mm: number;
   /** Standard uncertainty of its logarithm. */
   readonly uLn: number;
+  /** Whether the photo says so; what is merely usual corrects nothing. */
+  readonly stated: boolean;
 }
 
 /** A phone at a rule and a fitting: 110 to 560 mm in 95 of 100 (common practice). */
-export const unknownDistance: Distance = { mm: 250, uLn: 0.4 };
+export const unknownDistance: Distance = { mm: 250, uLn: 0.4, stated: false };
+
+/** As near as a phone focuses well. */
+const nearestMm = 150;
 
 /** From a focal length that the photo states: with crops and a slanting view within ±20 %. */
-export const statedDistance = (mm: number): Distance => ({ mm, uLn: 0.2 / Math.sqrt(3) });
+export const statedDistance = (mm: number): Distance => ({
+  mm,
+  uLn: 0.2 / Math.sqrt(3),
+  stated: true,
+});
 
 /** What is known of a shot beside a rule. Lengths in mm. */
 export interface RulerShot {
@@ -26,6 +35,8 @@ export interface RulerShot {
   readonly radiusMm: number;
   /** Of the axis over the table. */
   readonly axisMm: Estimate;
+  /** As far as the axis can lie above or below the rule's face. */
+  readonly furthestMm: number;
   /** From the middle of the marked length to the middle of the thread. */
   readonly apartMm: number;
   /** Between the rule and the thread's axis, rad. */
@@ -40,24 +51,43 @@ const unresolvedTaper = 0.0125;
 /** Steel rules are 0.5 to 1 mm thick, folding ones up to 3 (common practice). */
 const faceMm: Estimate = { value: 1, u: 0.5 };
 
-/** Corrects what was measured in the plane of the rule's face for the axis's height over it, and adds what a
- *  missing pose costs: of tilt no more is known than bounds, and each counts as rectangular (JCGM 100:2008,
- *  4.3.7). Parallax and a scale that changes from the rule to the thread are common to pitch and diameter;
- *  foreshortening is not, for a round body has none across its axis. */
+/** What the axis's height over the rule's face makes of the scale there. Where the photo states no focal length,
+ *  nothing is corrected: such photos are mostly cropped or taken from farther off than is usual, and correcting
+ *  for the usual distance made real ones worse. Then 1/distance and the height are rectangular up to their
+ *  bounds (JCGM 100:2008, 4.3.7). `ridges`: relative u of the pitch, which the ridges carry; most of them lie
+ *  nearer to the camera than the axis by 0.8 R, and what the distance is wrong by tells on them more. */
+function parallax({ distance, axisMm, furthestMm, radiusMm }: RulerShot): {
+  axis: Estimate;
+  ridges: number;
+} {
+  const nearerMm = 0.8 * radiusMm;
+  if (!distance.stated) {
+    const u = Math.hypot(furthestMm / Math.sqrt(3), faceMm.u) / nearestMm;
+    return {
+      axis: { value: 1, u },
+      ridges: Math.hypot(u, nearerMm / (2 * nearestMm) / Math.sqrt(3)),
+    };
+  }
+  const lnDistance = { value: portable.log(distance.mm), u: distance.uLn };
+  const over = (heightMm: number) =>
+    ruleParallax({ lnDistance, faceMm, axisMm: { value: heightMm, u: axisMm.u } });
+  const axis = over(axisMm.value);
+  return { axis, ridges: over(axisMm.value + nearerMm).u / axis.value };
+}
+
+/** Brings what was measured in the plane of the rule's face to the axis's height, and adds what a missing pose
+ *  costs: of tilt no more is known than bounds, and each counts as rectangular (JCGM 100:2008, 4.3.7). Parallax
+ *  and a scale that changes from the rule to the thread are common to pitch and diameter; foreshortening is
+ *  not, for a round body has none across its axis. */
 export function withRuler(inFace: ThreadMeasurement, shot: RulerShot): ThreadMeasurement {
   const { mm, uLn } = shot.distance;
-  const lnDistance = { value: portable.log(mm), u: uLn };
-  const axis = ruleParallax({ lnDistance, faceMm, axisMm: shot.axisMm });
+  const { axis, ridges } = parallax(shot);
   const base = inMillimetres(inFace, axis.value);
   const pitch = base.pitchMm.value;
   const major = base.majorDiameterMm.value;
   const rectangular = Math.sqrt(3);
-  const parallax = axis.u / axis.value;
-  // The ridges, which carry the pitch, lie nearer to the camera than the axis, most of them by 0.8 R: what its
-  // distance is wrong by tells on them more.
-  const ridgesMm = { value: shot.axisMm.value + 0.8 * shot.radiusMm, u: shot.axisMm.u };
-  const onRidges = ruleParallax({ lnDistance, faceMm, axisMm: ridgesMm }).u / axis.value;
-  const inverse = portable.exp(-lnDistance.value + uLn ** 2);
+  const onAxis = axis.u / axis.value;
+  const inverse = portable.exp(uLn ** 2) / mm;
   // Both marks are off by up to markPx along the rule.
   const marks = (Math.SQRT2 * shot.markPx) / rectangular / shot.rulerPx;
   const uTilt = tiltBoundRad / rectangular;
@@ -76,8 +106,8 @@ export function withRuler(inFace: ThreadMeasurement, shot: RulerShot): ThreadMea
     ...base.budget.filter(({ source }) => kept.has(source)),
     {
       source: 'height',
-      pitchMm: onRidges * pitch,
-      majorDiameterMm: parallax * major,
+      pitchMm: ridges * pitch,
+      majorDiameterMm: onAxis * major,
     },
     { source: 'print-scale', pitchMm: marks * pitch, majorDiameterMm: marks * major },
     {
@@ -91,7 +121,7 @@ export function withRuler(inFace: ThreadMeasurement, shot: RulerShot): ThreadMea
   const uMajor = total((row) => row.majorDiameterMm);
   const covariance =
     base.correlation * base.pitchMm.u * base.majorDiameterMm.u +
-    pitch * major * (parallax * onRidges + marks ** 2 + gradient ** 2 + foreshortened.both);
+    pitch * major * (onAxis * ridges + marks ** 2 + gradient ** 2 + foreshortened.both);
   // The same change of scale runs along the thread, and looks like a taper.
   const uTaper = base.taper && Math.hypot(base.taper.u, ((uTilt * major) / Math.SQRT2) * inverse);
   return {
