@@ -1,5 +1,6 @@
 import type { Refused } from '../../journey/identification';
 import { t } from '../language/language';
+import type { NoChange } from '../work/remeasure';
 
 /** What happened and what to do. The codes are ours, so every language has its words for them;
  *  a code without words (a newer worker) is shown as the journey says it. */
@@ -7,4 +8,11 @@ export function refusalWords(refusal: Refused['refusal']): { what: string; todo:
   const known: Readonly<Record<string, { what: string; todo: string }>> = t().refused.reasons;
   if (Object.hasOwn(known, refusal.reason)) return known[refusal.reason];
   return { what: t().refused.other.what, todo: refusal.advice || t().refused.other.todo };
+}
+
+/** Why measuring again changed nothing, in one line. */
+export function noChangeWords(why: NoChange): string {
+  if (why === 'photos-disagree') return t().sheet.disagree;
+  const { what, todo } = refusalWords(why.refusal);
+  return `${what} ${todo}`;
 }
