@@ -1,6 +1,8 @@
 import { createEffect, createResource, createSignal, For, onCleanup, Show } from 'solid-js';
 import { card, type Field } from '../../scale-card/geometry';
-import { LengthUnitChoice, lengthUnit, ValueInput } from '../identification/AskForm';
+import { lengthUnit } from '../identification/chosen-units';
+import { LengthUnitChoice } from '../identification/UnitChoice';
+import { ValueInput } from '../identification/ValueInput';
 import { number } from '../language/format';
 import { t } from '../language/language';
 import { ScreenCard } from '../reference/ScreenCard';

@@ -1,7 +1,9 @@
 import { createSignal, Match, Show, Switch } from 'solid-js';
 import { keepCheck, usedCheck } from '../card/card-checks';
 import { typedBars } from '../card/typed-bars';
-import { LengthUnitChoice, lengthUnit, ValueInput } from '../identification/AskForm';
+import { lengthUnit } from '../identification/chosen-units';
+import { LengthUnitChoice } from '../identification/UnitChoice';
+import { ValueInput } from '../identification/ValueInput';
 import { dateTime } from '../language/format';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';
