@@ -9,7 +9,7 @@ import {
 import { t } from '../language/language';
 import { coneKey, type End } from './reading-text';
 
-export interface ReadingChoice {
+interface ReadingChoice {
   readonly words: string;
   readonly reading: Reading;
 }
