@@ -1,8 +1,8 @@
-import { createResource, For, Show } from 'solid-js';
+import { createResource, Show } from 'solid-js';
 import { stampOf } from '../../journey/8-sheet/what-holds';
 import { Contradictions } from '../identification/Contradictions';
 import { DecisionBlock } from '../identification/DecisionBlock';
-import { readingText } from '../identification/reading-text';
+import { ReadingLines } from '../identification/ReadingLines';
 import { loadTables, type Tables } from '../identification/table-rows';
 import { t } from '../language/language';
 import { Cautions } from '../result/Cautions';
@@ -55,13 +55,7 @@ function Counter(props: { readonly tables: Tables }) {
           readings={sheet().readings}
         />
         <BeforeAfter sheet={sheet()} />
-        <Show when={sheet().readings.length > 0}>
-          <ul class="plain-list">
-            <For each={sheet().readings}>
-              {(reading) => <li>{readingText(reading, sheet().conclusion.end)}</li>}
-            </For>
-          </ul>
-        </Show>
+        <ReadingLines sheet={sheet()} />
         <WearNote />
         <p>
           <a class="button" href={hashOf({ screen: 'sheet', id: sheet().id })}>

@@ -1,6 +1,6 @@
 import { createMemo, createResource, For, type JSX, Show } from 'solid-js';
 import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
-import { readingText } from '../identification/reading-text';
+import { ReadingLines } from '../identification/ReadingLines';
 import { SectionDrawing } from '../identification/SectionDrawing';
 import { dimensionsOf, loadTables, type Tables } from '../identification/table-rows';
 import { plusMinusBoth } from '../language/format';
@@ -135,13 +135,7 @@ function Result(props: { readonly tables: Tables }) {
             <Show when={sheet().remarks}>
               <p class="result-remarks">{sheet().remarks}</p>
             </Show>
-            <Show when={sheet().readings.length > 0}>
-              <ul class="plain-list">
-                <For each={sheet().readings}>
-                  {(reading) => <li>{readingText(reading, sheet().conclusion.end)}</li>}
-                </For>
-              </ul>
-            </Show>
+            <ReadingLines sheet={sheet()} />
           </section>
           <Show when={facts()} keyed>
             {(found) => (
