@@ -56,13 +56,14 @@ export function Inspection() {
     };
   }
 
-  const settle = async (work: Promise<NoChange | null>) => {
+  const settle = async (work: Promise<NoChange | null>, byRule = false) => {
     setProblem(null);
     const kept = await work;
-    if (kept !== null) setProblem(noChangeWords(kept));
+    if (kept !== null) setProblem(noChangeWords(kept, byRule));
     return kept === null;
   };
-  const again = (help: Help) => settle(remeasure(sheet().shots.indexOf(shot()), help));
+  const again = (help: Help) =>
+    settle(remeasure(sheet().shots.indexOf(shot()), help), Boolean(help.ruler));
   const another = async (file: File) => {
     if (await settle(addPhoto(file))) showLast();
   };

@@ -92,6 +92,10 @@ export const de: Dictionary = {
     byHand: 'Von Hand zeigen',
     byRule: 'Lineal verwenden',
     readings: 'Stattdessen Messwerte eingeben',
+    ruleMarks: {
+      what: 'Die zwei Marken ergeben keinen Maßstab.',
+      todo: 'Auf zwei weit entfernte Teilstriche im Foto setzen, und den Abstand und seine Einheit prüfen.',
+    },
     reasons: {
       'no-card': {
         what: 'Keine Maßkarte gefunden.',
@@ -114,7 +118,7 @@ export const de: Dictionary = {
         todo: 'Angeben, was es ist; dann wird noch einmal gemessen.',
       },
       'no-thread': {
-        what: 'Die Karte ist da, aber in ihrem Fenster wurde kein Gewinde gefunden.',
+        what: 'Der Maßstab wurde gefunden, aber kein Gewinde.',
         todo: 'Die Verschraubung flach ins Fenster legen, Gewinde frei; ist es kaum zu sehen, das andere Feld der Karte nehmen (hell oder dunkel).',
       },
       'too-few-turns': {

@@ -92,6 +92,10 @@ export const en = {
     byHand: 'Show it by hand',
     byRule: 'Use a rule instead',
     readings: 'Enter readings instead',
+    ruleMarks: {
+      what: 'The two marks give no scale.',
+      todo: 'Put them on two graduations far apart within the photo, and check the distance and its unit.',
+    },
     reasons: {
       'no-card': {
         what: 'No scale card was found.',
@@ -114,7 +118,7 @@ export const en = {
         todo: 'Say what it is, and it is measured again.',
       },
       'no-thread': {
-        what: 'The card is there, but no thread was found in its window.',
+        what: 'The scale was found, but no thread.',
         todo: 'Lay the fitting flat in the window with the thread free; if it is hard to see, use the other field of the card (light or dark).',
       },
       'too-few-turns': {

@@ -91,6 +91,10 @@ export const es: Dictionary = {
     byHand: 'Mostrar a mano',
     byRule: 'Usar una regla',
     readings: 'Introducir medidas en su lugar',
+    ruleMarks: {
+      what: 'Las dos marcas no dan ninguna escala.',
+      todo: 'Póngalas en dos divisiones alejadas dentro de la foto, y compruebe la distancia y su unidad.',
+    },
     reasons: {
       'no-card': {
         what: 'No se ha encontrado la tarjeta patrón.',
@@ -113,7 +117,7 @@ export const es: Dictionary = {
         todo: 'Diga qué es y se mide de nuevo.',
       },
       'no-thread': {
-        what: 'La tarjeta está, pero no se ha encontrado rosca en su ventana.',
+        what: 'Se ha encontrado la escala, pero ninguna rosca.',
         todo: 'Ponga el racor plano en la ventana con la rosca libre; si cuesta verla, use el otro campo de la tarjeta (claro u oscuro).',
       },
       'too-few-turns': {

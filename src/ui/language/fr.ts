@@ -93,6 +93,10 @@ export const fr: Dictionary = {
     byHand: 'Montrer à la main',
     byRule: 'Utiliser une règle',
     readings: 'Saisir plutôt des relevés',
+    ruleMarks: {
+      what: 'Les deux marques ne donnent pas d’échelle.',
+      todo: 'Placez-les sur deux graduations éloignées dans la photo, et vérifiez la distance et son unité.',
+    },
     reasons: {
       'no-card': {
         what: 'Aucune carte étalon trouvée.',
@@ -115,7 +119,7 @@ export const fr: Dictionary = {
         todo: 'Dites ce que c’est, et la mesure est refaite.',
       },
       'no-thread': {
-        what: 'La carte est là, mais aucun filetage n’a été trouvé dans sa fenêtre.',
+        what: 'L’échelle a été trouvée, mais aucun filetage.',
         todo: 'Posez le raccord à plat dans la fenêtre, filetage dégagé ; s’il se voit à peine, prenez l’autre champ de la carte (clair ou sombre).',
       },
       'too-few-turns': {
