@@ -4,14 +4,8 @@ import { readSheet } from '../journey/8-sheet/read-sheet';
 import type { Sheet } from '../journey/8-sheet/sheet-schema';
 import { ok, type Result, refuse } from '../quantity/result';
 import { fromBase45, toBase45 } from './base45';
-import {
-  type Coded,
-  codedSchema,
-  type Detail,
-  foldSheet,
-  type PhotoInPicture,
-  unfoldSheet,
-} from './coded-sheet';
+import { type Coded, codedSchema } from './coded-schema';
+import { type Detail, foldSheet, type PhotoInPicture, unfoldSheet } from './coded-sheet';
 
 /** Text of the QR code on a shared picture: a mark, then deflated JSON in base 45. */
 const mark = 'CRESTWISE:';

@@ -1,6 +1,6 @@
 import type { Sheet } from '../journey/8-sheet/sheet-schema';
 import { ok, type Result, refuse } from '../quantity/result';
-import type { Coded } from './coded-sheet';
+import type { Coded } from './coded-schema';
 import {
   type CodeRefusal,
   decodePictureCode,

@@ -15,38 +15,8 @@ export function drawFittedLine(
   page.drawText(shown, { x, y, size, font });
 }
 
-/** Lines no wider than allowed, broken at spaces; a longer word is cut. */
-export function wrapText(
-  font: PDFFont,
-  text: string,
-  sizePt: number,
-  maxWidthPt: number,
-): string[] {
-  const fits = (line: string) => font.widthOfTextAtSize(line, sizePt) <= maxWidthPt;
-  const lines: string[] = [];
-  for (const paragraph of text.split(/\r?\n/)) {
-    let line = '';
-    for (const word of printable(font, paragraph).split(/\s+/)) {
-      if (line !== '' && fits(`${line} ${word}`)) {
-        line = `${line} ${word}`;
-        continue;
-      }
-      if (line !== '') lines.push(line);
-      line = word;
-      while (!fits(line) && line.length > 1) {
-        let cut = line.length - 1;
-        while (cut > 1 && !fits(line.slice(0, cut))) cut--;
-        lines.push(line.slice(0, cut));
-        line = line.slice(cut);
-      }
-    }
-    lines.push(line);
-  }
-  return lines;
-}
-
 /** The PDF standard fonts know Windows-1252 only (ISO 32000-1, Annex D); anything else prints as '?'. */
-export function printable(font: PDFFont, text: string): string {
+function printable(font: PDFFont, text: string): string {
   const known = knownCharacters(font);
   return Array.from(text.normalize('NFC'), (char) => {
     const code = char.codePointAt(0) ?? 0;

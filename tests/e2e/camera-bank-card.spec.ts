@@ -1,30 +1,11 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { stripJpeg } from '../../src/journey/8-sheet/jpeg-strip';
-import { openApp, sizes } from './support';
+import { phoneSeeing } from './film-camera';
+import { openApp } from './support';
 
-/** Chromium plays a file of JPEGs as its camera: a render of a fitting beside a bank card, held still. */
-const film = new URL('../../test-results/bank-card.mjpeg', import.meta.url).pathname;
-mkdirSync(new URL('../../test-results/', import.meta.url), { recursive: true });
-const still = stripJpeg(
-  new Uint8Array(readFileSync(new URL('../../fixtures/references/gi004.jpg', import.meta.url))),
-);
-if (still.ok) writeFileSync(film, Buffer.concat([still.value.bytes, still.value.bytes]));
+/** A render of a fitting beside a bank card. */
+const photo = new URL('../../fixtures/references/gi004.jpg', import.meta.url).pathname;
 
-test.use({
-  ...sizes.phone,
-  locale: 'en-GB',
-  permissions: ['camera'],
-  launchOptions: {
-    executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
-    args: [
-      '--no-sandbox',
-      '--use-fake-ui-for-media-stream',
-      '--use-fake-device-for-media-stream',
-      `--use-file-for-fake-video-capture=${film}`,
-    ],
-  },
-});
+test.use(phoneSeeing(photo));
 
 test('the guided camera knows a bank card, frames it and shoots by itself', async ({ page }) => {
   await openApp(page, '#/shoot');

@@ -1,28 +1,8 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { stripJpeg } from '../../src/journey/8-sheet/jpeg-strip';
-import { decidedThread, openApp, photosFolder, sizes } from './support';
+import { phoneSeeing } from './film-camera';
+import { decidedThread, openApp, photosFolder } from './support';
 
-/** Chromium plays a file of JPEGs as its camera: a fixture photo, held perfectly still. */
-const film = new URL('../../test-results/camera.mjpeg', import.meta.url).pathname;
-mkdirSync(new URL('../../test-results/', import.meta.url), { recursive: true });
-const still = stripJpeg(new Uint8Array(readFileSync(`${photosFolder}d26.jpg`)));
-if (still.ok) writeFileSync(film, Buffer.concat([still.value.bytes, still.value.bytes]));
-
-test.use({
-  ...sizes.phone,
-  locale: 'en-GB',
-  permissions: ['camera'],
-  launchOptions: {
-    executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
-    args: [
-      '--no-sandbox',
-      '--use-fake-ui-for-media-stream',
-      '--use-fake-device-for-media-stream',
-      `--use-file-for-fake-video-capture=${film}`,
-    ],
-  },
-});
+test.use(phoneSeeing(`${photosFolder}d26.jpg`));
 
 test('the guided camera shoots by itself and the photo is measured', async ({ page }) => {
   await openApp(page, '#/shoot');

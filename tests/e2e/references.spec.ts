@@ -170,6 +170,19 @@ test('a rule: two graduations are marked first, in inches too', async ({ page })
   await expect(page.locator('.decision, .refused')).toBeVisible({ timeout: 60_000 });
 });
 
+test('marks on a rule that give no scale are called that, not a missing card', async ({ page }) => {
+  await openApp(page);
+  await page.getByRole('radio', { name: 'Rule', exact: true }).check();
+  await page.getByLabel('Choose a photo').setInputFiles(`${photosFolder}d26.jpg`);
+  await page.getByLabel(/Distance between/).fill('2000');
+  await page.getByRole('button', { name: 'Measure again' }).click();
+  await expect(page.locator('.refused h1')).toHaveText('The two marks give no scale.', {
+    timeout: 60_000,
+  });
+  await expect(page.getByText('No scale card was found')).toHaveCount(0);
+  await expect(page.locator('.refusal-picture')).toHaveCount(0);
+});
+
 /** The file as a browser turns it, coded anew. */
 async function upright(page: Page, file: Buffer): Promise<Buffer> {
   const base64 = await page.evaluate(async (text) => {

@@ -1,13 +1,12 @@
 import { createEffect, createResource, createSignal, For, onCleanup, Show } from 'solid-js';
 import { card, type Field } from '../../scale-card/geometry';
-import { LengthUnitChoice, lengthUnit, ValueInput } from '../identification/AskForm';
 import { number } from '../language/format';
 import { t } from '../language/language';
 import { ScreenCard } from '../reference/ScreenCard';
 import { notify } from '../shell/notices';
 import { saveFile } from '../widgets/save-file';
-import { cardChecks, keepCheck, removeCheck, useCheck, usedCheck } from './card-checks';
-import { typedBars } from './typed-bars';
+import { Bars, createBars } from './Bars';
+import { cardChecks, keepCheck, removeCheck, uOfBarsMm, useCheck, usedCheck } from './card-checks';
 import './card.css';
 
 type Paper = 'a4' | 'letter';
@@ -124,33 +123,24 @@ export function CardScreen() {
   );
 }
 
-const uOf = { rule: 0.3, caliper: 0.05 } as const;
 const { lengthMm: nominalLong } = card.bars.horizontal;
 const { lengthMm: nominalShort } = card.bars.vertical;
 
 function PrintCheck() {
-  const [long, setLong] = createSignal('');
-  const [short, setShort] = createSignal('');
+  const bars = createBars();
   const [name, setName] = createSignal('');
-  const [tool, setTool] = createSignal<keyof typeof uOf>('rule');
-  const [wrong, setWrong] = createSignal<{ long: string | null; short: string | null }>({
-    long: null,
-    short: null,
-  });
+  const [tool, setTool] = createSignal<keyof typeof uOfBarsMm>('rule');
   const submit = (event: Event) => {
     event.preventDefault();
-    const bars = typedBars(long(), short(), lengthUnit());
-    setWrong(bars.wrong);
-    if (bars.wrong.long || bars.wrong.short) return;
+    const typed = bars.read();
+    if (!typed) return;
     keepCheck({
       name: name().trim() || t().card.title,
-      horizontalMm: bars.longMm,
-      verticalMm: bars.shortMm,
-      uMm: uOf[tool()],
+      ...typed,
+      uMm: uOfBarsMm[tool()],
     });
     notify(t().card.kept);
-    setLong('');
-    setShort('');
+    bars.clear();
   };
   const factor = (mm: number, nominal: number) => number((mm / nominal) * 100, 2);
   return (
@@ -161,28 +151,14 @@ function PrintCheck() {
         <BarsPicture />
         <form class="stack" onSubmit={submit} novalidate>
           <div class="value-form">
-            <ValueInput
-              label={t().card.long}
-              text={long()}
-              onText={setLong}
-              placeholder={lengthUnit() === 'mm' ? '150' : '5.906'}
-              wrong={wrong().long}
-            />
-            <ValueInput
-              label={t().card.short}
-              text={short()}
-              onText={setShort}
-              placeholder={lengthUnit() === 'mm' ? '100' : '3.937'}
-              wrong={wrong().short}
-            />
-            <LengthUnitChoice />
+            <Bars of={bars} />
           </div>
           <div class="check-more">
             <label class="field">
               <span class="small soft">{t().card.with}</span>
               <select
                 value={tool()}
-                onChange={(event) => setTool(event.currentTarget.value as keyof typeof uOf)}
+                onChange={(event) => setTool(event.currentTarget.value as keyof typeof uOfBarsMm)}
               >
                 <option value="rule">{t().card.withRule}</option>
                 <option value="caliper">{t().card.withCaliper}</option>

@@ -8,8 +8,8 @@ const mostApart = 0.015;
 const mostOff = 0.1;
 
 export interface TypedBars {
-  readonly longMm: number;
-  readonly shortMm: number;
+  readonly horizontalMm: number;
+  readonly verticalMm: number;
   /** What is wrong with each, in the reader's words. */
   readonly wrong: { readonly long: string | null; readonly short: string | null };
 }
@@ -29,8 +29,8 @@ export function typedBars(long: string, short: string, unit: LengthUnit): TypedB
       ? t().loop.uncheckedCard.disagree
       : null;
   return {
-    longMm: one.mm,
-    shortMm: other.mm,
+    horizontalMm: one.mm,
+    verticalMm: other.mm,
     wrong: { long: one.problem, short: other.problem ?? apart },
   };
 }

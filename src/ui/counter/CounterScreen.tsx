@@ -1,8 +1,8 @@
-import { createResource, createSignal, For, Match, onMount, Show, Switch } from 'solid-js';
+import { createResource, Show } from 'solid-js';
 import { stampOf } from '../../journey/8-sheet/what-holds';
 import { Contradictions } from '../identification/Contradictions';
 import { DecisionBlock } from '../identification/DecisionBlock';
-import { readingText } from '../identification/reading-text';
+import { ReadingLines } from '../identification/ReadingLines';
 import { loadTables, type Tables } from '../identification/table-rows';
 import { t } from '../language/language';
 import { Cautions } from '../result/Cautions';
@@ -10,6 +10,7 @@ import { OpenQuestions } from '../result/OpenQuestions';
 import { BeforeAfter } from '../sheet/BeforeAfter';
 import { HandOver } from '../sheet/HandOver';
 import { SheetFacts } from '../sheet/SheetFacts';
+import { SheetPage } from '../sheet/SheetPage';
 import { sendPicture, spokenName } from '../sheet/send';
 import { NextStep } from '../shell/NextStep';
 import { hashOf } from '../shell/route';
@@ -17,31 +18,18 @@ import { WearNote } from '../wear/WearNote';
 import { Fold } from '../widgets/Fold';
 import { Stamp } from '../widgets/Stamp';
 import { ThreadPicture } from '../widgets/ThreadPicture';
-import { openById, openSheet } from '../work/sheets';
+import { openSheet } from '../work/sheets';
 import { JudgeForm } from './JudgeForm';
 import './counter.css';
 
 /** A sheet that came from elsewhere, as whoever judges it needs it: the part, what was found, what
  *  is open, what the sender says, and the verdict. */
 export function CounterScreen(props: { readonly id: string }) {
-  const [state, setState] = createSignal<'opening' | 'open' | 'missing'>('opening');
   const [tables] = createResource(loadTables);
-  onMount(async () => setState((await openById(props.id)) ? 'open' : 'missing'));
   return (
-    <Switch>
-      <Match when={state() === 'missing'}>
-        <div class="stack">
-          <h1>{t().loop.counterTitle}</h1>
-          <p>{t().sheet.missing}</p>
-        </div>
-      </Match>
-      <Match when={state() === 'open' && openSheet() && tables()}>
-        <Counter tables={tables()!} />
-      </Match>
-      <Match when={state() !== 'missing'}>
-        <div class="screen-wait" />
-      </Match>
-    </Switch>
+    <SheetPage id={props.id} title={t().loop.counterTitle} waiting={!tables()}>
+      <Counter tables={tables()!} />
+    </SheetPage>
   );
 }
 
@@ -67,13 +55,7 @@ function Counter(props: { readonly tables: Tables }) {
           readings={sheet().readings}
         />
         <BeforeAfter sheet={sheet()} />
-        <Show when={sheet().readings.length > 0}>
-          <ul class="plain-list">
-            <For each={sheet().readings}>
-              {(reading) => <li>{readingText(reading, sheet().conclusion.end)}</li>}
-            </For>
-          </ul>
-        </Show>
+        <ReadingLines sheet={sheet()} />
         <WearNote />
         <p>
           <a class="button" href={hashOf({ screen: 'sheet', id: sheet().id })}>

@@ -9,6 +9,7 @@ import {
   seats,
 } from '../../journey/6-candidates/reading';
 import { language, t } from '../language/language';
+import type { ValueKind } from './bench-input';
 
 /** Which end is looked at; null counts as male, which a photo shows. */
 export type End = 'male' | 'female' | null;
@@ -90,4 +91,10 @@ export function valueText(kind: ReadingKind, value: string, end: End = 'male'): 
 
 export function coneKey(cone: (typeof gaugedCones)[number]): 24 | 30 | 37 | 45 | 60 | 'none' {
   return cone === 'none' ? cone : (Number(cone.slice(5)) as 24 | 30 | 37 | 45 | 60);
+}
+
+/** What is wrong with a typed value, in the reader's language. */
+export function wrongWords(kind: ValueKind, reason: string): string {
+  if (reason === 'impossible-value') return t().reading.outOfRange;
+  return kind === 'pitch-gauge' ? t().reading.invalidTpi : t().reading.invalid;
 }

@@ -1,13 +1,11 @@
-import { createSignal, For, Show } from 'solid-js';
 import type { PhotoPoint } from '../../journey/overlay';
 import { t } from '../language/language';
-import { Loupe, type LoupePhoto } from '../reference/Loupe';
-import { makeMark } from '../reference/make-mark';
+import { HandMarks } from '../reference/HandMarks';
+import type { LoupePhoto } from '../reference/Loupe';
 import type { Hand } from './HelpPanel';
 import type { History } from './history';
-import './help-panel.css';
 
-/** Two ends to drag on the photo, by pointer or by arrow keys (1 px, with Shift 10 px). */
+/** The two ends of the axis, or two graduations of a rule, on the photo. */
 export function HelpHandles(props: {
   readonly history: History<Hand>;
   readonly scale: number;
@@ -15,53 +13,25 @@ export function HelpHandles(props: {
   readonly of: LoupePhoto;
 }) {
   const hand = () => props.history.now();
-  const [held, setHeld] = createSignal<'a' | 'b' | null>(null);
-  const label = (end: 'a' | 'b') =>
-    hand().mode === 'axis'
-      ? end === 'a'
-        ? t().inspection.handleA
-        : t().inspection.handleB
-      : end === 'a'
-        ? t().inspection.ruleA
-        : t().inspection.ruleB;
+  const label = (end: 'a' | 'b') => {
+    const { handleA, handleB, ruleA, ruleB } = t().inspection;
+    if (hand().mode === 'axis') return end === 'a' ? handleA : handleB;
+    return end === 'a' ? ruleA : ruleB;
+  };
   return (
     <>
       <path class="help-line" d={`M${hand().a[0]} ${hand().a[1]}L${hand().b[0]} ${hand().b[1]}`} />
-      <For each={['a', 'b'] as const}>
-        {(end) => {
-          const at = () => hand()[end];
-          const mark = makeMark({
-            at,
-            toPhoto: (event) => props.toPhoto(event),
-            move: (to, begins) => {
-              const next = { ...hand(), [end]: to };
-              if (begins) props.history.push(next);
-              else props.history.slide(next);
-            },
-            held: (now) => setHeld((before) => (now ? end : before === end ? null : before)),
-          });
-          return (
-            // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a point moved by arrow keys has no better role
-            <g
-              class="help-handle"
-              data-handle={end}
-              role="application"
-              tabIndex={0}
-              aria-label={label(end)}
-              {...mark}
-            >
-              <circle class="reach" cx={at()[0]} cy={at()[1]} r={26 * props.scale} />
-              <circle class="ring" cx={at()[0]} cy={at()[1]} r={12 * props.scale} />
-              <text x={at()[0]} y={at()[1]} font-size={String(13 * props.scale)}>
-                {end.toUpperCase()}
-              </text>
-            </g>
-          );
-        }}
-      </For>
-      <Show when={held()}>
-        {(end) => <Loupe of={props.of} at={hand()[end()]} scale={props.scale} />}
-      </Show>
+      <HandMarks
+        history={props.history}
+        keys={['a', 'b'] as const}
+        at={(end) => hand()[end]}
+        moved={(end, to) => ({ ...hand(), [end]: to })}
+        label={label}
+        attribute="data-handle"
+        of={props.of}
+        scale={props.scale}
+        toPhoto={props.toPhoto}
+      />
     </>
   );
 }

@@ -1,8 +1,9 @@
 import { createSignal, For, Show } from 'solid-js';
 import type { Corrections } from '../../journey/identification';
 import type { PhotoPoint } from '../../journey/overlay';
-import { LengthUnitChoice, lengthUnit } from '../identification/AskForm';
 import { typedLengthMm } from '../identification/bench-input';
+import { lengthUnit } from '../identification/chosen-units';
+import { LengthUnitChoice } from '../identification/UnitChoice';
 import { t } from '../language/language';
 import type { Help } from '../work/remeasure';
 import type { History } from './history';

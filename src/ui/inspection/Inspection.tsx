@@ -1,34 +1,28 @@
-import { createEffect, createMemo, createResource, createSignal, For, on, Show } from 'solid-js';
+import { createEffect, createSignal, For, on, Show } from 'solid-js';
+import { maxShots } from '../../journey/8-sheet/sheet-schema';
 import type { PhotoPoint } from '../../journey/overlay';
 import { t } from '../language/language';
-import { refusalWords } from '../measuring/refusal-words';
+import { noChangeWords } from '../measuring/refusal-words';
 import { CornersByHand } from '../reference/CornersByHand';
 import { FileButton, photoTypes } from '../start/FileButton';
-import { uprightPhoto } from '../work/photo-bytes';
 import { addPhoto, type Help, type NoChange, remeasure, remeasuring } from '../work/remeasure';
 import { openSheet } from '../work/sheets';
 import { BudgetPicture } from './BudgetPicture';
+import { createShownShot } from './create-shown-shot';
 import { HelpHandles } from './HelpHandles';
 import { type Hand, HelpPanel } from './HelpPanel';
 import { createHistory } from './history';
 import { Numbers } from './Numbers';
+import { PhotoChoice } from './PhotoChoice';
 import { PhotoView } from './PhotoView';
 import { ProfilePlot } from './ProfilePlot';
+import { RemeasuringNote } from './RemeasuringNote';
 import './inspection.css';
-
-/** As many as a sheet holds (journey/8-sheet). */
-const mostShots = 8;
 
 /** The photo of the open sheet, what was found on it, and the numbers with their budget. */
 export function Inspection() {
   const sheet = () => openSheet()!.sheet;
-  const [shotIndex, setShotIndex] = createSignal(0);
-  const shot = createMemo(() => sheet().shots[Math.min(shotIndex(), sheet().shots.length - 1)]!);
-  const bytes = createMemo(() => openSheet()!.photos[sheet().shots.indexOf(shot())]);
-  const [photo] = createResource(
-    () => ({ bytes: bytes(), shot: shot() }),
-    (from) => (from.bytes ? uprightPhoto(from.bytes, from.shot) : null),
-  );
+  const { index, setIndex, shot, photo, showLast } = createShownShot();
   const [crest, setCrest] = createSignal<number | null>(null);
   const [helping, setHelping] = createSignal(false);
   const [cornering, setCornering] = createSignal(false);
@@ -62,19 +56,16 @@ export function Inspection() {
     };
   }
 
-  const settle = async (work: Promise<NoChange | null>) => {
+  const settle = async (work: Promise<NoChange | null>, byRule = false) => {
     setProblem(null);
     const kept = await work;
-    if (kept === 'photos-disagree') setProblem(t().sheet.disagree);
-    else if (kept) {
-      const { what, todo } = refusalWords(kept.refusal);
-      setProblem(`${what} ${todo}`);
-    }
+    if (kept !== null) setProblem(noChangeWords(kept, byRule));
     return kept === null;
   };
-  const again = (help: Help) => settle(remeasure(sheet().shots.indexOf(shot()), help));
+  const again = (help: Help) =>
+    settle(remeasure(sheet().shots.indexOf(shot()), help), Boolean(help.ruler));
   const another = async (file: File) => {
-    if (await settle(addPhoto(file))) setShotIndex(sheet().shots.length - 1);
+    if (await settle(addPhoto(file))) showLast();
   };
 
   return (
@@ -83,22 +74,7 @@ export function Inspection() {
         <h2 id="inspection-title" class="visually-hidden">
           {t().inspection.title}
         </h2>
-        <Show when={sheet().shots.length > 1}>
-          <div class="row">
-            <For each={sheet().shots}>
-              {(_, index) => (
-                <button
-                  type="button"
-                  class="button"
-                  aria-pressed={index() === shotIndex()}
-                  onClick={() => setShotIndex(index())}
-                >
-                  {t().inspection.title} {index() + 1}
-                </button>
-              )}
-            </For>
-          </div>
-        </Show>
+        <PhotoChoice index={index()} onIndex={setIndex} />
         <Show when={cornering() && photo()} keyed>
           {(blob) => (
             <CornersByHand
@@ -142,7 +118,7 @@ export function Inspection() {
                     {t().reference.showCorners}
                   </button>
                 </Show>
-                <Show when={sheet().shots.length < mostShots && remeasuring() === null}>
+                <Show when={sheet().shots.length < maxShots && remeasuring() === null}>
                   <FileButton
                     label={t().sheet.addPhoto}
                     accept={photoTypes}
@@ -161,18 +137,7 @@ export function Inspection() {
             />
           </Show>
         </Show>
-        <Show when={remeasuring()}>
-          {(stage) => (
-            <p role="status" class="small">
-              {t().measuring.stages[stage()]} …
-            </p>
-          )}
-        </Show>
-        <Show when={problem()}>
-          <p class="alert" role="alert">
-            {problem()}
-          </p>
-        </Show>
+        <RemeasuringNote problem={problem()} />
       </section>
       <Show when={shot().notes.length > 0}>
         <ul class="photo-notes small">

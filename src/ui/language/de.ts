@@ -92,6 +92,10 @@ export const de: Dictionary = {
     byHand: 'Von Hand zeigen',
     byRule: 'Lineal verwenden',
     readings: 'Stattdessen Messwerte eingeben',
+    ruleMarks: {
+      what: 'Die zwei Marken ergeben keinen Maßstab.',
+      todo: 'Auf zwei weit entfernte Teilstriche im Foto setzen, und den Abstand und seine Einheit prüfen.',
+    },
     reasons: {
       'no-card': {
         what: 'Keine Maßkarte gefunden.',
@@ -114,7 +118,7 @@ export const de: Dictionary = {
         todo: 'Angeben, was es ist; dann wird noch einmal gemessen.',
       },
       'no-thread': {
-        what: 'Die Karte ist da, aber in ihrem Fenster wurde kein Gewinde gefunden.',
+        what: 'Der Maßstab wurde gefunden, aber kein Gewinde.',
         todo: 'Die Verschraubung flach ins Fenster legen, Gewinde frei; ist es kaum zu sehen, das andere Feld der Karte nehmen (hell oder dunkel).',
       },
       'too-few-turns': {
@@ -172,7 +176,6 @@ export const de: Dictionary = {
     byHand: 'Jetzt auslösen',
     auto: 'Von selbst auslösen, wenn alles stimmt',
     torch: 'Leuchte',
-    stop: 'Kamera beenden',
     full: 'Foto in voller Auflösung',
     viewfinder: 'Was die Kamera sieht',
     checks: {
@@ -386,7 +389,6 @@ export const de: Dictionary = {
     ruleDistance: 'Abstand dazwischen',
   },
   identification: {
-    decision: 'Entscheidung',
     thread: 'Gewinde',
     connection: 'Anschluss',
     noConnection: 'keiner aufgeführt',
@@ -491,7 +493,6 @@ export const de: Dictionary = {
       mmPitch: 'mm Steigung',
       mm: 'mm',
       in: 'Zoll',
-      fraction: 'Zollbruch',
     },
     placeholder: { tpi: '16', mmPitch: '1,5', mm: '17,2', in: '0,677', fraction: '11/16' },
     invalid: 'Diesen Wert kann ich nicht lesen. Beispiele: 17,2 · 0,677 · 11/16 · 1 5/16',
@@ -549,15 +550,12 @@ export const de: Dictionary = {
     back: 'Zur Bestimmung',
     thread: 'Gewinde',
     family: 'Anschluss',
-    size: 'Größe',
     dash: 'Dash-Größe',
     tube: 'Rohr oder Schlauch',
     mating: 'Gegenstück',
-    neverWith: 'Nie verbinden mit',
     seat: 'Sitz',
     seal: 'Dichtet durch',
     oRing: 'O-Ring',
-    hardness: 'Härte',
     source: 'Quelle',
     noORing: 'keiner',
     shore: (value) => `${value} IRHD`,
@@ -586,7 +584,6 @@ export const de: Dictionary = {
     partNumbers: 'Unsere Teilenummern, eine je Zeile',
     notes: 'Bemerkungen',
     numbers: 'Gemessen',
-    readings: 'Messwerte',
   },
   trade: tradeDe,
   wear: wearDe,

@@ -92,6 +92,10 @@ export const en = {
     byHand: 'Show it by hand',
     byRule: 'Use a rule instead',
     readings: 'Enter readings instead',
+    ruleMarks: {
+      what: 'The two marks give no scale.',
+      todo: 'Put them on two graduations far apart within the photo, and check the distance and its unit.',
+    },
     reasons: {
       'no-card': {
         what: 'No scale card was found.',
@@ -114,7 +118,7 @@ export const en = {
         todo: 'Say what it is, and it is measured again.',
       },
       'no-thread': {
-        what: 'The card is there, but no thread was found in its window.',
+        what: 'The scale was found, but no thread.',
         todo: 'Lay the fitting flat in the window with the thread free; if it is hard to see, use the other field of the card (light or dark).',
       },
       'too-few-turns': {
@@ -169,7 +173,6 @@ export const en = {
     byHand: 'Shoot now',
     auto: 'Shoot by itself when all is well',
     torch: 'Torch',
-    stop: 'Stop the camera',
     full: 'Full-resolution photo',
     viewfinder: 'What the camera sees',
     checks: {
@@ -383,7 +386,6 @@ export const en = {
     ruleDistance: 'Distance between them',
   },
   identification: {
-    decision: 'Decision',
     thread: 'Thread',
     connection: 'Connection',
     noConnection: 'none listed',
@@ -483,7 +485,7 @@ export const en = {
     flank: { 55: '55° gauge sits without light', 60: '60° gauge sits without light' },
     value: 'Reading',
     unit: 'Unit',
-    units: { tpi: 'tpi', mmPitch: 'mm pitch', mm: 'mm', in: 'inch', fraction: 'inch fraction' },
+    units: { tpi: 'tpi', mmPitch: 'mm pitch', mm: 'mm', in: 'inch' },
     placeholder: { tpi: '16', mmPitch: '1.5', mm: '17.2', in: '0.677', fraction: '11/16' },
     invalid: 'This is not a value I can read. Examples: 17.2 · 0.677 · 11/16 · 1 5/16',
     invalidTpi: 'Type threads per inch as a number, such as 16 or 11.5.',
@@ -538,15 +540,12 @@ export const en = {
     back: 'Back to the identification',
     thread: 'Thread',
     family: 'Connection',
-    size: 'Size',
     dash: 'Dash size',
     tube: 'Tube or hose',
     mating: 'Mates with',
-    neverWith: 'Never join with',
     seat: 'Seat',
     seal: 'Seals by',
     oRing: 'O-ring',
-    hardness: 'Hardness',
     source: 'From',
     noORing: 'none',
     shore: (value: string) => `${value} IRHD`,
@@ -575,7 +574,6 @@ export const en = {
     partNumbers: 'Our part numbers, one a line',
     notes: 'Notes',
     numbers: 'Measured',
-    readings: 'Readings',
   },
   trade: tradeEn,
   wear: wearEn,

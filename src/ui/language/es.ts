@@ -91,6 +91,10 @@ export const es: Dictionary = {
     byHand: 'Mostrar a mano',
     byRule: 'Usar una regla',
     readings: 'Introducir medidas en su lugar',
+    ruleMarks: {
+      what: 'Las dos marcas no dan ninguna escala.',
+      todo: 'Póngalas en dos divisiones alejadas dentro de la foto, y compruebe la distancia y su unidad.',
+    },
     reasons: {
       'no-card': {
         what: 'No se ha encontrado la tarjeta patrón.',
@@ -113,7 +117,7 @@ export const es: Dictionary = {
         todo: 'Diga qué es y se mide de nuevo.',
       },
       'no-thread': {
-        what: 'La tarjeta está, pero no se ha encontrado rosca en su ventana.',
+        what: 'Se ha encontrado la escala, pero ninguna rosca.',
         todo: 'Ponga el racor plano en la ventana con la rosca libre; si cuesta verla, use el otro campo de la tarjeta (claro u oscuro).',
       },
       'too-few-turns': {
@@ -168,7 +172,6 @@ export const es: Dictionary = {
     byHand: 'Disparar ahora',
     auto: 'Disparar sola cuando todo esté bien',
     torch: 'Linterna',
-    stop: 'Detener la cámara',
     full: 'Foto a plena resolución',
     viewfinder: 'Lo que ve la cámara',
     checks: {
@@ -382,7 +385,6 @@ export const es: Dictionary = {
     ruleDistance: 'Distancia entre ellas',
   },
   identification: {
-    decision: 'Decisión',
     thread: 'Rosca',
     connection: 'Conexión',
     noConnection: 'ninguna listada',
@@ -487,7 +489,6 @@ export const es: Dictionary = {
       mmPitch: 'mm de paso',
       mm: 'mm',
       in: 'pulgada',
-      fraction: 'fracción de pulgada',
     },
     placeholder: { tpi: '16', mmPitch: '1,5', mm: '17,2', in: '0,677', fraction: '11/16' },
     invalid: 'No puedo leer este valor. Ejemplos: 17,2 · 0,677 · 11/16 · 1 5/16',
@@ -545,15 +546,12 @@ export const es: Dictionary = {
     back: 'Volver a la identificación',
     thread: 'Rosca',
     family: 'Conexión',
-    size: 'Tamaño',
     dash: 'Tamaño dash',
     tube: 'Tubo o manguera',
     mating: 'Se une con',
-    neverWith: 'No unir nunca con',
     seat: 'Asiento',
     seal: 'Sella por',
     oRing: 'Junta tórica',
-    hardness: 'Dureza',
     source: 'Fuente',
     noORing: 'ninguna',
     shore: (value) => `${value} IRHD`,
@@ -582,7 +580,6 @@ export const es: Dictionary = {
     partNumbers: 'Nuestras referencias, una por línea',
     notes: 'Notas',
     numbers: 'Medido',
-    readings: 'Medidas',
   },
   trade: tradeEs,
   wear: wearEs,

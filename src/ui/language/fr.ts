@@ -93,6 +93,10 @@ export const fr: Dictionary = {
     byHand: 'Montrer à la main',
     byRule: 'Utiliser une règle',
     readings: 'Saisir plutôt des relevés',
+    ruleMarks: {
+      what: 'Les deux marques ne donnent pas d’échelle.',
+      todo: 'Placez-les sur deux graduations éloignées dans la photo, et vérifiez la distance et son unité.',
+    },
     reasons: {
       'no-card': {
         what: 'Aucune carte étalon trouvée.',
@@ -115,7 +119,7 @@ export const fr: Dictionary = {
         todo: 'Dites ce que c’est, et la mesure est refaite.',
       },
       'no-thread': {
-        what: 'La carte est là, mais aucun filetage n’a été trouvé dans sa fenêtre.',
+        what: 'L’échelle a été trouvée, mais aucun filetage.',
         todo: 'Posez le raccord à plat dans la fenêtre, filetage dégagé ; s’il se voit à peine, prenez l’autre champ de la carte (clair ou sombre).',
       },
       'too-few-turns': {
@@ -170,7 +174,6 @@ export const fr: Dictionary = {
     byHand: 'Déclencher',
     auto: 'Déclencher seul quand tout va bien',
     torch: 'Lampe',
-    stop: 'Arrêter l’appareil photo',
     full: 'Photo en pleine résolution',
     viewfinder: 'Ce que voit l’appareil photo',
     checks: {
@@ -385,7 +388,6 @@ export const fr: Dictionary = {
     ruleDistance: 'Distance entre elles',
   },
   identification: {
-    decision: 'Décision',
     thread: 'Filetage',
     connection: 'Raccordement',
     noConnection: 'aucun listé',
@@ -490,7 +492,6 @@ export const fr: Dictionary = {
       mmPitch: 'mm de pas',
       mm: 'mm',
       in: 'pouce',
-      fraction: 'fraction de pouce',
     },
     placeholder: { tpi: '16', mmPitch: '1,5', mm: '17,2', in: '0,677', fraction: '11/16' },
     invalid: 'Je ne peux lire cette valeur. Exemples : 17,2 · 0,677 · 11/16 · 1 5/16',
@@ -548,15 +549,12 @@ export const fr: Dictionary = {
     back: 'Retour à l’identification',
     thread: 'Filetage',
     family: 'Raccordement',
-    size: 'Taille',
     dash: 'Module (dash)',
     tube: 'Tube ou flexible',
     mating: 'S’assemble avec',
-    neverWith: 'Ne jamais joindre à',
     seat: 'Siège',
     seal: 'Étanchéité par',
     oRing: 'Joint torique',
-    hardness: 'Dureté',
     source: 'Source',
     noORing: 'aucun',
     shore: (value) => `${value} DIDC`,
@@ -585,7 +583,6 @@ export const fr: Dictionary = {
     partNumbers: 'Nos références, une par ligne',
     notes: 'Notes',
     numbers: 'Mesuré',
-    readings: 'Relevés',
   },
   trade: tradeFr,
   wear: wearFr,

@@ -12,7 +12,7 @@ import { go, hashOf } from '../shell/route';
 import { FileButton } from '../start/FileButton';
 import { cancelJob, discardJob, job, measureNew, resumeDraft, stages } from '../work/job';
 import { RefusalPicture } from './RefusalPicture';
-import { refusalWords } from './refusal-words';
+import { badMarks, refusalWords } from './refusal-words';
 import './measuring.css';
 
 /** Named progress, and what to do when it ends without an answer. */
@@ -116,7 +116,9 @@ function Leave() {
 }
 
 function RefusedView(props: { readonly refused: Refused }) {
-  const words = () => refusalWords(props.refused.refusal);
+  const byRule = () => Boolean(job()?.options.ruler);
+  const words = () => refusalWords(props.refused.refusal, byRule());
+  const marksAreBad = () => badMarks(props.refused.refusal, byRule());
   const readable = () =>
     !['unreadable', 'unsupported-format', 'too-large'].includes(props.refused.refusal.reason);
   const [helping, setHelping] = createSignal<ByHand | null>(null);
@@ -128,7 +130,9 @@ function RefusedView(props: { readonly refused: Refused }) {
           <h1>{words().what}</h1>
           <p class="refused-todo">{words().todo}</p>
         </div>
-        <RefusalPicture reason={props.refused.refusal.reason} />
+        <Show when={!marksAreBad()}>
+          <RefusalPicture reason={props.refused.refusal.reason} />
+        </Show>
       </div>
       <Show when={props.refused.refusal.reason === 'which-reference' && job()}>
         {(now) => <WhatIsIt photo={now().photo} />}
@@ -147,7 +151,7 @@ function RefusedView(props: { readonly refused: Refused }) {
             {t().reference.showCorners}
           </button>
         </Show>
-        <Show when={props.refused.refusal.reason === 'no-card'}>
+        <Show when={props.refused.refusal.reason === 'no-card' && !marksAreBad()}>
           <a class="button" href={hashOf({ screen: 'card' })}>
             {t().start.getCard}
           </a>

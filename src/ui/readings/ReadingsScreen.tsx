@@ -1,17 +1,16 @@
 import { createSignal, createUniqueId, For, Show } from 'solid-js';
 import type { Reading } from '../../journey/6-candidates/reading';
+import { typedReading, type ValueKind } from '../identification/bench-input';
 import {
-  LengthUnitChoice,
   lengthPlaceholder,
   lengthUnit,
-  PitchUnitChoice,
+  pitchPlaceholder,
   pitchUnit,
-  ValueInput,
-  wrongWords,
-} from '../identification/AskForm';
-import { typedReading, type ValueKind } from '../identification/bench-input';
+} from '../identification/chosen-units';
 import { ReadingPicture } from '../identification/ReadingPicture';
-import { kindWords } from '../identification/reading-text';
+import { kindWords, wrongWords } from '../identification/reading-text';
+import { LengthUnitChoice, PitchUnitChoice } from '../identification/UnitChoice';
+import { ValueInput } from '../identification/ValueInput';
 import { t } from '../language/language';
 import { createKeptSignal } from '../widgets/create-kept-signal';
 import { conclude } from '../work/engine';
@@ -98,11 +97,7 @@ export function ReadingsScreen() {
                 label={t().readingsOnly.pitch}
                 text={pitch()}
                 onText={setPitch}
-                placeholder={
-                  pitchUnit() === 'tpi'
-                    ? t().reading.placeholder.tpi
-                    : t().reading.placeholder.mmPitch
-                }
+                placeholder={pitchPlaceholder()}
                 wrong={wrong().pitch}
               />
               <PitchUnitChoice />

@@ -1,11 +1,11 @@
-import { createSignal, For, Show } from 'solid-js';
+import { createSignal, For } from 'solid-js';
 import type { ReferenceAsked } from '../../journey/identification';
 import type { Overlay, PhotoPoint } from '../../journey/overlay';
 import { createHistory, type History } from '../inspection/history';
 import { PhotoView } from '../inspection/PhotoView';
 import { t } from '../language/language';
-import { Loupe, type LoupePhoto } from './Loupe';
-import { makeMark } from './make-mark';
+import { HandMarks } from './HandMarks';
+import type { LoupePhoto } from './Loupe';
 import { paperChoice, referenceChoice } from './reference-choice';
 import '../inspection/help-panel.css';
 import './reference.css';
@@ -101,7 +101,6 @@ function CornerMarks(props: {
   readonly toPhoto: (event: PointerEvent) => PhotoPoint;
 }) {
   const corners = () => props.history.now();
-  const [held, setHeld] = createSignal<number | null>(null);
   return (
     <>
       <path
@@ -110,41 +109,17 @@ function CornerMarks(props: {
           .map(([x, y]) => `${x} ${y}`)
           .join('L')}Z`}
       />
-      <For each={[0, 1, 2, 3]}>
-        {(which) => {
-          const at = () => corners()[which];
-          const mark = makeMark({
-            at,
-            toPhoto: (event) => props.toPhoto(event),
-            move: (to, begins) => {
-              const next = corners().map((corner, i) => (i === which ? to : corner));
-              if (begins) props.history.push(next);
-              else props.history.slide(next);
-            },
-            held: (now) => setHeld((before) => (now ? which : before === which ? null : before)),
-          });
-          return (
-            // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a point moved by arrow keys has no better role
-            <g
-              class="help-handle"
-              data-corner={which + 1}
-              role="application"
-              tabIndex={0}
-              aria-label={t().reference.corner(which + 1)}
-              {...mark}
-            >
-              <circle class="reach" cx={at()[0]} cy={at()[1]} r={26 * props.scale} />
-              <circle class="ring" cx={at()[0]} cy={at()[1]} r={12 * props.scale} />
-              <text x={at()[0]} y={at()[1]} font-size={String(13 * props.scale)}>
-                {which + 1}
-              </text>
-            </g>
-          );
-        }}
-      </For>
-      <Show when={held() !== null}>
-        <Loupe of={props.of} at={corners()[held()!]} scale={props.scale} />
-      </Show>
+      <HandMarks
+        history={props.history}
+        keys={[1, 2, 3, 4]}
+        at={(which) => corners()[which - 1]!}
+        moved={(which, to) => corners().map((corner, i) => (i === which - 1 ? to : corner))}
+        label={(which) => t().reference.corner(which)}
+        attribute="data-corner"
+        of={props.of}
+        scale={props.scale}
+        toPhoto={props.toPhoto}
+      />
     </>
   );
 }

@@ -1,16 +1,6 @@
-import {
-  createMemo,
-  createResource,
-  createSignal,
-  For,
-  type JSX,
-  Match,
-  onMount,
-  Show,
-  Switch,
-} from 'solid-js';
+import { createMemo, createResource, For, type JSX, Show } from 'solid-js';
 import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
-import { readingText } from '../identification/reading-text';
+import { ReadingLines } from '../identification/ReadingLines';
 import { SectionDrawing } from '../identification/SectionDrawing';
 import { dimensionsOf, loadTables, type Tables } from '../identification/table-rows';
 import { plusMinusBoth } from '../language/format';
@@ -18,6 +8,7 @@ import { t } from '../language/language';
 import { BeforeAfter } from '../sheet/BeforeAfter';
 import { HandOver } from '../sheet/HandOver';
 import { SheetFacts } from '../sheet/SheetFacts';
+import { SheetPage } from '../sheet/SheetPage';
 import { sendPicture, sendToCounter, spokenName } from '../sheet/send';
 import { NextStep } from '../shell/NextStep';
 import { hashOf } from '../shell/route';
@@ -26,7 +17,7 @@ import { Fold } from '../widgets/Fold';
 import { Stamp } from '../widgets/Stamp';
 import { ThreadPicture } from '../widgets/ThreadPicture';
 import { nameOf, stateOf } from '../work/open-sheet';
-import { openById, openSheet } from '../work/sheets';
+import { openSheet } from '../work/sheets';
 import { AnswerBlock } from './AnswerBlock';
 import { Cautions } from './Cautions';
 import { elastomers } from './elastomers';
@@ -36,24 +27,11 @@ import { temperatureText } from './temperature-text';
 import './result.css';
 
 export function ResultScreen(props: { readonly id: string }) {
-  const [state, setState] = createSignal<'opening' | 'open' | 'missing'>('opening');
   const [tables] = createResource(loadTables);
-  onMount(async () => setState((await openById(props.id)) ? 'open' : 'missing'));
   return (
-    <Switch>
-      <Match when={state() === 'missing'}>
-        <div class="stack">
-          <h1>{t().result.title}</h1>
-          <p>{t().sheet.missing}</p>
-        </div>
-      </Match>
-      <Match when={state() === 'open' && openSheet() && tables()}>
-        <Result tables={tables()!} />
-      </Match>
-      <Match when={state() !== 'missing'}>
-        <div class="screen-wait" />
-      </Match>
-    </Switch>
+    <SheetPage id={props.id} title={t().result.title} waiting={!tables()}>
+      <Result tables={tables()!} />
+    </SheetPage>
   );
 }
 
@@ -157,13 +135,7 @@ function Result(props: { readonly tables: Tables }) {
             <Show when={sheet().remarks}>
               <p class="result-remarks">{sheet().remarks}</p>
             </Show>
-            <Show when={sheet().readings.length > 0}>
-              <ul class="plain-list">
-                <For each={sheet().readings}>
-                  {(reading) => <li>{readingText(reading, sheet().conclusion.end)}</li>}
-                </For>
-              </ul>
-            </Show>
+            <ReadingLines sheet={sheet()} />
           </section>
           <Show when={facts()} keyed>
             {(found) => (

@@ -16,9 +16,6 @@ export const elastomers = [
   { fluid: 'brake', suits: ['EPDM'], avoid: ['NBR', 'HNBR', 'FKM'] },
 ] as const;
 
-/** Where EPDM is given, it must never meet oil. */
-export const neverMeetsOil = 'EPDM';
-
 /** Usual limits, °C (common practice, from memory; compounds differ by 10 K and more). */
 export const temperatures = [
   { elastomer: 'NBR', minC: -30, maxC: 100 },

@@ -1,7 +1,6 @@
 import { createSignal, Match, Show, Switch } from 'solid-js';
-import { keepCheck, usedCheck } from '../card/card-checks';
-import { typedBars } from '../card/typed-bars';
-import { LengthUnitChoice, lengthUnit, ValueInput } from '../identification/AskForm';
+import { Bars, createBars } from '../card/Bars';
+import { keepCheck, uOfBarsMm, usedCheck } from '../card/card-checks';
 import { dateTime } from '../language/format';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';
@@ -10,9 +9,6 @@ import { openSheet } from '../work/sheets';
 import './card-trust.css';
 
 const laterKey = 'crestwise.bars-later';
-/** With a rule (as on the card's page). */
-const uMm = 0.3;
-
 function readLater(): boolean {
   try {
     return localStorage.getItem(laterKey) !== null;
@@ -68,7 +64,7 @@ export function CardTrust() {
           <Match when={asking()}>
             <h2 id="card-trust-title">{t().loop.uncheckedCard.title}</h2>
             <p class="small">{t().loop.uncheckedCard.lead}</p>
-            <Bars onKept={() => void apply()} onLater={putOff} />
+            <BarsForm onKept={() => void apply()} onLater={putOff} />
           </Match>
           <Match when={true}>
             <h2 id="card-trust-title" class="card-trust-waiting">
@@ -84,43 +80,22 @@ export function CardTrust() {
   );
 }
 
-function Bars(props: { readonly onKept: () => void; readonly onLater: () => void }) {
-  const [long, setLong] = createSignal('');
-  const [short, setShort] = createSignal('');
-  const [wrong, setWrong] = createSignal<{ long: string | null; short: string | null }>({
-    long: null,
-    short: null,
-  });
+function BarsForm(props: { readonly onKept: () => void; readonly onLater: () => void }) {
+  const bars = createBars();
   const submit = (event: Event) => {
     event.preventDefault();
-    const bars = typedBars(long(), short(), lengthUnit());
-    setWrong(bars.wrong);
-    if (bars.wrong.long || bars.wrong.short) return;
+    const typed = bars.read();
+    if (!typed) return;
     keepCheck({
       name: `${t().loop.uncheckedCard.name} ${dateTime(Date.now())}`,
-      horizontalMm: bars.longMm,
-      verticalMm: bars.shortMm,
-      uMm,
+      ...typed,
+      uMm: uOfBarsMm.rule,
     });
     props.onKept();
   };
   return (
     <form class="value-form" onSubmit={submit} novalidate>
-      <ValueInput
-        label={t().card.long}
-        text={long()}
-        onText={setLong}
-        placeholder={lengthUnit() === 'mm' ? '150' : '5.906'}
-        wrong={wrong().long}
-      />
-      <ValueInput
-        label={t().card.short}
-        text={short()}
-        onText={setShort}
-        placeholder={lengthUnit() === 'mm' ? '100' : '3.937'}
-        wrong={wrong().short}
-      />
-      <LengthUnitChoice />
+      <Bars of={bars} />
       <button type="submit" class="button strong">
         {t().loop.uncheckedCard.check}
       </button>

@@ -1,4 +1,4 @@
-import { createMemo, createResource, createSignal, Match, onMount, Show, Switch } from 'solid-js';
+import { createMemo, createResource, Match, Show, Switch } from 'solid-js';
 import type { Reading } from '../../journey/6-candidates/reading';
 import { ConnectionCandidates, ThreadCandidates } from '../identification/Candidates';
 import { Contradictions } from '../identification/Contradictions';
@@ -15,36 +15,21 @@ import { go, hashOf } from '../shell/route';
 import { WearNote } from '../wear/WearNote';
 import { Fold } from '../widgets/Fold';
 import { ThreadPicture } from '../widgets/ThreadPicture';
-import { openById, openSheet } from '../work/sheets';
+import { openSheet } from '../work/sheets';
 import { setToolsAtHand, toolsAtHand } from '../work/tools';
 import { BeforeAfter } from './BeforeAfter';
 import { CardTrust } from './CardTrust';
 import { HandOver } from './HandOver';
 import { SheetHead } from './SheetHead';
+import { SheetPage } from './SheetPage';
 import { leaveToCounter, sendToCounter } from './send';
 import './sheet.css';
 
 export function SheetScreen(props: { readonly id: string }) {
-  const [state, setState] = createSignal<'opening' | 'open' | 'missing'>('opening');
-  onMount(async () => setState((await openById(props.id)) ? 'open' : 'missing'));
   return (
-    <Switch>
-      <Match when={state() === 'opening'}>
-        <div class="screen-wait" />
-      </Match>
-      <Match when={state() === 'missing'}>
-        <div class="stack">
-          <h1>{t().sheet.title}</h1>
-          <p>{t().sheet.missing}</p>
-          <p>
-            <a href={hashOf({ screen: 'drawer' })}>{t().drawer.title}</a>
-          </p>
-        </div>
-      </Match>
-      <Match when={state() === 'open' && openSheet()}>
-        <OpenedSheet />
-      </Match>
-    </Switch>
+    <SheetPage id={props.id} title={t().sheet.title}>
+      <OpenedSheet />
+    </SheetPage>
   );
 }
 

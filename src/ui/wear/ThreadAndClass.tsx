@@ -3,7 +3,7 @@ import { classesOf } from '../../standards/limits/class-limits';
 import { namedThread } from '../../standards/limits/named-thread';
 import type { Thread } from '../../standards/thread';
 import { threads } from '../../standards/threads';
-import { UnitChoice } from '../identification/AskForm';
+import { UnitChoice } from '../identification/UnitChoice';
 import { t } from '../language/language';
 
 export interface Suggested {

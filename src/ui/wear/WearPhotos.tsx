@@ -1,11 +1,14 @@
-import { createMemo, createResource, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, Show } from 'solid-js';
+import { maxShots } from '../../journey/8-sheet/sheet-schema';
 import type { WearAssessment } from '../../journey/wear/assess';
+import { createShownShot } from '../inspection/create-shown-shot';
+import { PhotoChoice } from '../inspection/PhotoChoice';
 import { PhotoView } from '../inspection/PhotoView';
+import { RemeasuringNote } from '../inspection/RemeasuringNote';
 import { plusMinus } from '../language/format';
 import { t } from '../language/language';
-import { refusalWords } from '../measuring/refusal-words';
+import { noChangeWords } from '../measuring/refusal-words';
 import { FileButton, photoTypes } from '../start/FileButton';
-import { uprightPhoto } from '../work/photo-bytes';
 import { addPhoto, remeasuring } from '../work/remeasure';
 import { openSheet } from '../work/sheets';
 import { CrestChart } from './CrestChart';
@@ -13,35 +16,13 @@ import { markedCrests, WearMarks } from './WearMarks';
 
 /** Crests of each photo, on the photo and as a chart; and what the photos say together. */
 export function WearPhotos(props: { readonly wear: WearAssessment }) {
-  const shots = () => openSheet()!.sheet.shots;
-  const [index, setIndex] = createSignal(0);
-  const shot = createMemo(() => shots()[Math.min(index(), shots().length - 1)]!);
-  const bytes = createMemo(() => openSheet()!.photos[shots().indexOf(shot())]);
-  const [photo] = createResource(
-    () => ({ bytes: bytes(), shot: shot() }),
-    (from) => (from.bytes ? uprightPhoto(from.bytes, from.shot) : null),
-  );
+  const { index, setIndex, shot, photo, showLast } = createShownShot();
   const against = () => (props.wear.anotherPitch ? null : props.wear.limits);
   const marks = createMemo(() => markedCrests(shot().crests, shot().overlay, against()));
   const has = (state: 'short' | 'below') => marks().some((mark) => mark.state === state);
   return (
     <>
-      <Show when={shots().length > 1}>
-        <div class="row">
-          <For each={shots()}>
-            {(_, i) => (
-              <button
-                type="button"
-                class="button"
-                aria-pressed={i() === index()}
-                onClick={() => setIndex(i())}
-              >
-                {t().inspection.title} {i() + 1}
-              </button>
-            )}
-          </For>
-        </div>
-      </Show>
+      <PhotoChoice index={index()} onIndex={setIndex} />
       <section class="stack tight" aria-labelledby="wear-chart-title">
         <h2 id="wear-chart-title">{t().wear.chart}</h2>
         <Show when={shot().crests.length > 0} fallback={<p>{t().wear.chartNone}</p>}>
@@ -75,13 +56,10 @@ export function WearPhotos(props: { readonly wear: WearAssessment }) {
           </Show>
         </ul>
       </section>
-      <RoundThePart wear={props.wear} onAdded={() => setIndex(shots().length - 1)} />
+      <RoundThePart wear={props.wear} onAdded={showLast} />
     </>
   );
 }
-
-/** As many as a sheet holds (journey/8-sheet). */
-const mostShots = 8;
 
 function RoundThePart(props: { readonly wear: WearAssessment; readonly onAdded: () => void }) {
   const [problem, setProblem] = createSignal<string | null>(null);
@@ -89,11 +67,7 @@ function RoundThePart(props: { readonly wear: WearAssessment; readonly onAdded: 
     setProblem(null);
     const kept = await addPhoto(file);
     if (kept === null) props.onAdded();
-    else if (kept === 'photos-disagree') setProblem(t().sheet.disagree);
-    else {
-      const { what, todo } = refusalWords(kept.refusal);
-      setProblem(`${what} ${todo}`);
-    }
+    else setProblem(noChangeWords(kept));
   };
   const round = () => props.wear.roundness;
   const roundWords = () => {
@@ -105,7 +79,7 @@ function RoundThePart(props: { readonly wear: WearAssessment; readonly onAdded: 
     <section class="stack tight" aria-labelledby="wear-round-title">
       <h2 id="wear-round-title">{t().wear.round}</h2>
       <p data-uneven={round()?.uneven}>{roundWords()}</p>
-      <Show when={openSheet()!.sheet.shots.length < mostShots && remeasuring() === null}>
+      <Show when={openSheet()!.sheet.shots.length < maxShots && remeasuring() === null}>
         <div class="row">
           <FileButton label={t().wear.takeQuarter} capture onFile={(file) => void add(file)} />
           <FileButton
@@ -115,18 +89,7 @@ function RoundThePart(props: { readonly wear: WearAssessment; readonly onAdded: 
           />
         </div>
       </Show>
-      <Show when={remeasuring()}>
-        {(stage) => (
-          <p role="status" class="small">
-            {t().measuring.stages[stage()]} …
-          </p>
-        )}
-      </Show>
-      <Show when={problem()}>
-        <p class="alert" role="alert">
-          {problem()}
-        </p>
-      </Show>
+      <RemeasuringNote problem={problem()} />
     </section>
   );
 }

@@ -7,15 +7,11 @@ import {
   wearAnswers,
   wearQuestions,
 } from '../../journey/wear/wear-readings';
-import {
-  LengthUnitChoice,
-  lengthPlaceholder,
-  lengthUnit,
-  UnitChoice,
-  ValueInput,
-  wrongWords,
-} from '../identification/AskForm';
 import { typedReading } from '../identification/bench-input';
+import { lengthPlaceholder, lengthUnit } from '../identification/chosen-units';
+import { wrongWords } from '../identification/reading-text';
+import { LengthUnitChoice, UnitChoice } from '../identification/UnitChoice';
+import { ValueInput } from '../identification/ValueInput';
 import { t } from '../language/language';
 import { WearPicture } from './WearPicture';
 import { changeWearReadings } from './wear-actions';

@@ -1,10 +1,11 @@
-import { createMemo, createSignal, Match, onMount, Show, Switch } from 'solid-js';
+import { createMemo, onMount, Show } from 'solid-js';
 import { percent } from '../language/format';
 import { t } from '../language/language';
 import { Cautions } from '../result/Cautions';
+import { SheetPage } from '../sheet/SheetPage';
 import { hashOf } from '../shell/route';
 import { nameOf } from '../work/open-sheet';
-import { openById, openSheet } from '../work/sheets';
+import { openSheet } from '../work/sheets';
 import { CrestBlock } from './CrestBlock';
 import { FindingBlock } from './FindingBlock';
 import { OverlapBlock } from './OverlapBlock';
@@ -17,23 +18,10 @@ import './wear.css';
 
 /** Whether a used part is still good: a page of its own beside the sheet. */
 export function WearScreen(props: { readonly id: string }) {
-  const [state, setState] = createSignal<'opening' | 'open' | 'missing'>('opening');
-  onMount(async () => setState((await openById(props.id)) ? 'open' : 'missing'));
   return (
-    <Switch>
-      <Match when={state() === 'missing'}>
-        <div class="stack">
-          <h1>{t().wear.title}</h1>
-          <p>{t().sheet.missing}</p>
-        </div>
-      </Match>
-      <Match when={state() === 'open' && openSheet()}>
-        <OpenedWear />
-      </Match>
-      <Match when={state() === 'opening'}>
-        <div class="screen-wait" />
-      </Match>
-    </Switch>
+    <SheetPage id={props.id} title={t().wear.title}>
+      <OpenedWear />
+    </SheetPage>
   );
 }
 

@@ -53,8 +53,5 @@ export function findingLine({ finding }: WearAssessment): string {
   return t().wear.onSheet(levelWords(finding.level));
 }
 
-export const reasonsInWords = ({ finding }: WearAssessment): string[] =>
-  finding.reasons.map(({ reason }) => t().wear.reasons[reason]);
-
 export const openInWords = ({ finding }: WearAssessment): string =>
   finding.open.map((question) => t().wear.questions[question].name).join(', ');

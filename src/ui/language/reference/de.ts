@@ -37,7 +37,6 @@ export const referenceDe: Dictionary['reference'] = {
     'Die vier Marken dahin ziehen, wo die Seiten sich treffen: bei einer Karte außerhalb der runden Ecken. Die Kanten werden dann in ihrer Nähe gesucht.',
   corner: (n) => `Ecke ${n}`,
   markRule: 'Maßstab markieren',
-  measureAlong: 'Messen',
   markText:
     'Die zwei Marken auf zwei weit entfernte Teilstriche ziehen und eingeben, was dazwischen liegt. Die Lupe zeigt die Marke, die bewegt wird.',
   onScreen: {
@@ -50,8 +49,6 @@ export const referenceDe: Dictionary['reference'] = {
     again: 'Größe neu einstellen',
     tooSmall:
       'Die ganze Karte passt nicht auf diesen Bildschirm: Gerät drehen oder die Karte drucken.',
-    unset:
-      'Die Größe dieses Bildschirms ist noch nicht bekannt: zuerst mit einer Bankkarte einstellen.',
     shown: (percent) => `In ${percent} % der gedruckten Größe gezeigt.`,
     use: 'Diese Karte verwenden',
     name: (device) => `Auf diesem Bildschirm (${device})`,

@@ -35,7 +35,6 @@ export const referenceEn = {
     'Drag the four marks to where the sides meet: beyond the round corners of a card. Edges are then fitted near them.',
   corner: (n: number) => `Corner ${n}`,
   markRule: 'Mark the rule',
-  measureAlong: 'Measure',
   markText:
     'Drag the two marks onto two graduations, far apart, and type what lies between them. The loupe shows the mark being moved.',
   onScreen: {
@@ -47,7 +46,6 @@ export const referenceEn = {
     keep: 'It fits',
     again: 'Set the size again',
     tooSmall: 'The whole card does not fit this screen: turn the device, or print the card.',
-    unset: 'The size of this screen is not known yet: set it first with a bank card.',
     shown: (percent: string) => `Shown at ${percent} % of the printed size.`,
     use: 'Use this card',
     name: (device: string) => `On this screen (${device})`,

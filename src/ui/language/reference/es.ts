@@ -38,7 +38,6 @@ export const referenceEs: Dictionary['reference'] = {
     'Arrastre las cuatro marcas adonde se encuentran los lados: más allá de las esquinas redondas de una tarjeta. Los bordes se ajustan después cerca de ellas.',
   corner: (n) => `Esquina ${n}`,
   markRule: 'Marcar la regla',
-  measureAlong: 'Medir',
   markText:
     'Arrastre las dos marcas a dos divisiones alejadas y escriba lo que hay entre ellas. La lupa muestra la marca que se mueve.',
   onScreen: {
@@ -51,8 +50,6 @@ export const referenceEs: Dictionary['reference'] = {
     again: 'Ajustar de nuevo',
     tooSmall:
       'La tarjeta entera no cabe en esta pantalla: gire el dispositivo o imprima la tarjeta.',
-    unset:
-      'Aún no se conoce el tamaño de esta pantalla: ajústelo primero con una tarjeta bancaria.',
     shown: (percent) => `Mostrada al ${percent} % del tamaño impreso.`,
     use: 'Usar esta tarjeta',
     name: (device) => `En esta pantalla (${device})`,

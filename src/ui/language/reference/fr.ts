@@ -38,7 +38,6 @@ export const referenceFr: Dictionary['reference'] = {
     'Faites glisser les quatre marques là où les côtés se rencontrent : au-delà des coins arrondis d’une carte. Les bords sont ensuite ajustés près d’elles.',
   corner: (n) => `Coin ${n}`,
   markRule: 'Marquer le réglet',
-  measureAlong: 'Mesurer',
   markText:
     'Faites glisser les deux marques sur deux graduations éloignées et saisissez ce qui les sépare. La loupe montre la marque déplacée.',
   onScreen: {
@@ -51,7 +50,6 @@ export const referenceFr: Dictionary['reference'] = {
     again: 'Régler de nouveau',
     tooSmall:
       'La carte entière ne tient pas sur cet écran : tournez l’appareil ou imprimez la carte.',
-    unset: 'La taille de cet écran n’est pas encore connue : réglez-la avec une carte bancaire.',
     shown: (percent) => `Affichée à ${percent} % de la taille imprimée.`,
     use: 'Utiliser cette carte',
     name: (device) => `Sur cet écran (${device})`,

@@ -283,7 +283,6 @@ export const tradeDe: Trade = {
   temperature: 'Temperatur der Flüssigkeit',
   temperatureNote: 'Übliche Grenzen in Mineralöl; Mischungen unterscheiden sich.',
   epdm: 'EPDM kommt nie mit Mineralöl zusammen, auch nicht als Fett.',
-  mineralNever: 'Nie mit Mineralöl am selben Teil.',
   off: {
     title: 'Wovon stammt es?',
     lead: 'Unausgefüllt zählt es nicht. Es kann den Ausschlag geben, aber nie allein entscheiden.',

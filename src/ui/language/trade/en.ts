@@ -277,7 +277,6 @@ export const tradeEn = {
   temperature: 'Temperature of the fluid',
   temperatureNote: 'Usual limits in mineral oil; compounds differ.',
   epdm: 'EPDM never meets mineral oil, not even as grease.',
-  mineralNever: 'Never with mineral oil on the same part.',
   off: {
     title: 'What is it off?',
     lead: 'Left alone, it counts for nothing. It may tip the scales, and never settles anything by itself.',

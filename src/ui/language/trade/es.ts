@@ -273,7 +273,6 @@ export const tradeEs: Trade = {
   temperature: 'Temperatura del fluido',
   temperatureNote: 'Límites usuales en aceite mineral; los compuestos difieren.',
   epdm: 'El EPDM nunca toca aceite mineral, ni siquiera como grasa.',
-  mineralNever: 'Nunca con aceite mineral en la misma pieza.',
   off: {
     title: '¿De qué es la pieza?',
     lead: 'Sin rellenar no cuenta. Puede inclinar la balanza, nunca decidir por sí solo.',

@@ -273,7 +273,6 @@ export const tradeFr: Trade = {
   temperature: 'Température du fluide',
   temperatureNote: 'Limites d’usage en huile minérale ; les mélanges diffèrent.',
   epdm: 'L’EPDM ne rencontre jamais d’huile minérale, pas même en graisse.',
-  mineralNever: 'Jamais avec de l’huile minérale sur la même pièce.',
   off: {
     title: 'D’où vient la pièce ?',
     lead: 'Laissé vide, cela ne compte pas. Cela peut faire pencher, jamais déterminer seul.',

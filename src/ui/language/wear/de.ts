@@ -25,7 +25,7 @@ export const wearDe: WearWords = {
   photoDecidesNothing: (u, width, by) =>
     `Dieses Foto ist auf ± ${u} mm genau, die Klasse ${width} mm breit: Kein Teil könnte als innerhalb erkannt werden. Es zeigt nur Spitzen, die mehr als ${by} mm außerhalb liegen.`,
   photoCanDecide: (u, width) =>
-    `Dieses Foto ist auf ± ${u} mm genau, die Klasse ${width} mm breit: Es kann entscheiden.`,
+    `Dieses Foto ist auf ± ${u} mm genau, die Klasse ${width} mm breit: Es kann entscheiden, außer nahe einer Grenze.`,
   wouldDecide:
     'Über die Spitzen entscheidet ein Messschieber an drei Stellen, über das Gewinde Gut- und Ausschussring, über den Sitz das Auge oder eine Sitzlehre.',
   taperNote:
@@ -169,7 +169,7 @@ export const wearDe: WearWords = {
   marks: 'Auf dem Foto markiert',
   markShort: 'niedriger als die übrigen: ausgerissen, umgelegt oder Delle',
   markBelow: 'unter der Klasse: abgeflacht',
-  noMarks: 'Keine Spitze fällt auf.',
+  noMarks: 'Keine Spitze ist niedriger als die übrigen oder unter ihrer Klasse.',
   bears: 'Was noch trägt',
   overlap: (left, limit, share) =>
     `Je Seite tragen noch ${left} mm der Spitze über der weitesten Bohrung: ${share} der ${limit} mm an der Klassengrenze.`,

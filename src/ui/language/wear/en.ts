@@ -25,7 +25,7 @@ export const wearEn = {
   photoDecidesNothing: (u: string, width: string, by: string) =>
     `This photo is good to ± ${u} mm, the class is ${width} mm wide: no part could be found within. It can only show crests that lie more than ${by} mm outside.`,
   photoCanDecide: (u: string, width: string) =>
-    `This photo is good to ± ${u} mm, the class is ${width} mm wide: it can tell.`,
+    `This photo is good to ± ${u} mm, the class is ${width} mm wide: it can tell, except near a limit.`,
   wouldDecide:
     'A caliper at three places decides on the crest, GO and NOT GO rings on the thread, a look or a seat gauge on the seat.',
   taperNote:
@@ -163,7 +163,7 @@ export const wearEn = {
   marks: 'Marked on the photo',
   markShort: 'lower than the rest: torn, rolled or dented',
   markBelow: 'below class: flattened',
-  noMarks: 'No crest stands out.',
+  noMarks: 'No crest is lower than the rest or below its class.',
   bears: 'What still bears',
   overlap: (left: string, limit: string, share: string) =>
     `${left} mm of the crest a side still bear over the widest bore: ${share} of the ${limit} mm at the class limit.`,

@@ -24,7 +24,7 @@ export const wearEs: WearWords = {
   photoDecidesNothing: (u, width, by) =>
     `Esta foto vale ± ${u} mm y la clase tiene ${width} mm de ancho: ninguna pieza podría hallarse dentro. Solo muestra crestas que quedan más de ${by} mm fuera.`,
   photoCanDecide: (u, width) =>
-    `Esta foto vale ± ${u} mm y la clase tiene ${width} mm de ancho: puede decidir.`,
+    `Esta foto vale ± ${u} mm y la clase tiene ${width} mm de ancho: puede decidir, salvo cerca de un límite.`,
   wouldDecide:
     'Sobre las crestas decide un calibre en tres sitios; sobre la rosca, los anillos PASA y NO PASA; sobre el asiento, la vista o una galga de asiento.',
   taperNote:
@@ -163,7 +163,7 @@ export const wearEs: WearWords = {
   marks: 'Marcado en la foto',
   markShort: 'más baja que las demás: arrancada, doblada o golpeada',
   markBelow: 'por debajo de la clase: aplanada',
-  noMarks: 'Ninguna cresta destaca.',
+  noMarks: 'Ninguna cresta es más baja que las demás ni queda por debajo de su clase.',
   bears: 'Lo que aún apoya',
   overlap: (left, limit, share) =>
     `Por lado, ${left} mm de cresta apoyan aún sobre el agujero más ancho: el ${share} de los ${limit} mm en el límite de clase.`,

@@ -25,7 +25,7 @@ export const wearFr: WearWords = {
   photoDecidesNothing: (u, width, by) =>
     `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : aucune pièce ne pourrait y être trouvée conforme. Elle ne montre que des crêtes à plus de ${by} mm au-dehors.`,
   photoCanDecide: (u, width) =>
-    `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : elle peut décider.`,
+    `Cette photo vaut ± ${u} mm, la classe est large de ${width} mm : elle peut décider, sauf près d’une limite.`,
   wouldDecide:
     'Un pied à coulisse en trois endroits décide pour les crêtes, les bagues ENTRE et N’ENTRE PAS pour le filetage, l’œil ou un calibre de siège pour le siège.',
   taperNote:
@@ -165,7 +165,7 @@ export const wearFr: WearWords = {
   marks: 'Marqué sur la photo',
   markShort: 'plus basse que les autres : arrachée, rabattue ou coup',
   markBelow: 'sous la classe : aplatie',
-  noMarks: 'Aucune crête ne se détache.',
+  noMarks: 'Aucune crête n’est plus basse que les autres ni sous sa classe.',
   bears: 'Ce qui porte encore',
   overlap: (left, limit, share) =>
     `Par côté, ${left} mm de crête portent encore au-dessus de l’alésage le plus large : ${share} des ${limit} mm à la limite de classe.`,
