@@ -15,6 +15,7 @@ import { type SurfacePeriod, scoreOver, surfacePeriods } from '../4-thread-signa
 import { type PeriodicZone, repeatingZones } from '../4-thread-signal/thread-zone';
 import { type Unrolled, unroll } from '../4-thread-signal/unrolled-surface';
 import type { PhotoPoint } from '../overlay';
+import type { SeatedThread } from './seat-thread';
 import { periodRange, usualSize } from './usual-size';
 
 /** A stretch of an axis about which the surface repeats. */
@@ -44,6 +45,8 @@ const promising = 0.1;
 /** A hand on a screen places an end of an axis about this well. */
 const drawnWithinMm = 1;
 const shortestDrawnMm = 3;
+/** Half the width that is looked at beside a thread, in its radii: ends of adaptors differ by up to twice. */
+const besideRadii = 2.2;
 const groupReachMm = 9;
 const straightStepMm = 0.12;
 /** Of the radius, as first told by where what repeats ends. */
@@ -59,7 +62,9 @@ export function* findThreads(
   const { camera } = reference;
   const mirrors = mirrorLines(view, blob, axes);
   const guesses = (lines: readonly Line[]) =>
-    lines.flatMap((line) => alongLine(grey, camera, line)).sort((a, b) => b.worth - a.worth);
+    lines
+      .flatMap((line) => alongAxis(grey, camera, overLine(camera, line), line))
+      .sort((a, b) => b.worth - a.worth);
   const onMirrors = guesses(mirrors);
   const first = onMirrors.filter(({ worth }) => worth > promising);
   yield* first;
@@ -86,10 +91,8 @@ export function threadsAlong(
   const [x1, y1] = atHeight(camera, to, 0);
   const lengthMm = Math.hypot(x1 - x, y1 - y);
   if (!(lengthMm > shortestDrawnMm)) return [];
-  return alongLine(grey, camera, {
-    x,
-    y,
-    angleRad: portable.atan2(y1 - y, x1 - x),
+  const along = { x, y, angleRad: portable.atan2(y1 - y, x1 - x) };
+  return alongAxis(grey, camera, overLine(camera, along), {
     fromMm: 0,
     toMm: lengthMm,
     halfWidthMm: Math.max(8, Math.min(35, 1.5 * lengthMm)),
@@ -98,9 +101,45 @@ export function threadsAlong(
   }).sort((a, b) => b.worth - a.worth);
 }
 
-function alongLine(grey: GreyImage, camera: PosedCamera, line: Line): ThreadGuess[] {
+/** The same along the axis of a thread that has been seated, on either side of it: an adaptor's other end. `reach`:
+ *  where along the axis the part begins and ends. */
+export function threadsBeside(
+  grey: GreyImage,
+  camera: PosedCamera,
+  { frame, zone, crests }: Pick<SeatedThread, 'frame' | 'zone' | 'crests'>,
+  reach: Extent,
+): ThreadGuess[] {
+  return [
+    { fromMm: reach.fromS, toMm: zone.fromS },
+    { fromMm: zone.toS, toMm: reach.toS },
+  ]
+    .filter(({ fromMm, toMm }) => toMm - fromMm > shortestDrawnMm)
+    .flatMap((part) =>
+      alongAxis(grey, camera, frame, {
+        ...part,
+        halfWidthMm: Math.max(8, besideRadii * crests.radiusMm),
+        uAngleRad: 0.01,
+        uOffsetMm: 0.05 * crests.radiusMm,
+      }),
+    )
+    .sort((a, b) => b.worth - a.worth);
+}
+
+/** An axis over a line of the reference's plane, at a usual height. */
+function overLine(camera: PosedCamera, line: Pick<Line, 'x' | 'y' | 'angleRad'>): AxisFrame {
   const origin = atHeight(camera, project(camera, [line.x, line.y, 0]), usualHeightMm);
-  const frame = flatAxis(origin, portable.cos(line.angleRad), portable.sin(line.angleRad));
+  return flatAxis(origin, portable.cos(line.angleRad), portable.sin(line.angleRad));
+}
+
+/** Where along and beside an axis to look, and how far it may be off. */
+type Stretch = Omit<Line, 'x' | 'y' | 'angleRad'>;
+
+function alongAxis(
+  grey: GreyImage,
+  camera: PosedCamera,
+  frame: AxisFrame,
+  line: Stretch,
+): ThreadGuess[] {
   const straight = straighten(
     grey,
     camera,
@@ -174,7 +213,7 @@ function worthAt(
   frame: AxisFrame,
   zone: Extent,
   { offMm, radiusMm }: Place,
-  line: Line,
+  line: Stretch,
 ): number {
   const seated = { ...frame, origin: onAxisPlane(frame, 0, offMm) };
   const middleS = (zone.fromS + zone.toS) / 2;
@@ -197,7 +236,7 @@ function worthOf(
   start: AxisFrame,
   middleS: number,
   radiusMm: number,
-  line: Line,
+  line: Stretch,
 ): number {
   const off = offLine(frame, start, middleS);
   const turn = (turnFor(q, radiusMm) - off.turn) / line.uAngleRad;
@@ -214,7 +253,7 @@ function settled(
   seed: Extent,
   waveMm0: number,
   radius0: number,
-  line: Line,
+  line: Stretch,
 ): ThreadGuess | null {
   let frame = seated;
   let zone = seed;
