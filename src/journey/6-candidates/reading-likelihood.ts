@@ -11,6 +11,7 @@ import {
   gaugedConeChance,
   hexDensity,
   lengthDensity,
+  lengthReachMm,
   lengthUmm,
   markChance,
   misreadLengthDensity,
@@ -45,13 +46,14 @@ export function readingModels(
   const before = occurrences(readings);
   return readings.map((reading, i) => {
     const share = before[i] === 0 ? misreadShare : repeatedMisreadShare;
+    const misread = i === misreadIndex ? 1 : share;
     return {
       reading,
-      misread: i === misreadIndex ? 1 : share,
+      misread,
       scale: i === misreadIndex ? share : 1,
       lengthEnd: endOf(reading),
       stepMm: hasLength(reading) ? resolutionMm(reading.text) : 0,
-      bladeChances: bladeTable(turns, i === misreadIndex ? 1 : share),
+      bladeChances: bladeTable(turns, misread),
       blade: reading.kind === 'pitch-gauge' ? closestBladeIndex(reading.pitchMm) : -1,
     };
   });
@@ -141,6 +143,20 @@ export function turnsFactor(model: ReadingModel, pitchMm: number): number {
   return model.scale * ((1 - misread) * clean + misread * misreadLengthDensity(overMm));
 }
 
+/** What `lengthOnPart` is for crests anywhere from `lowMm` to `highMm`, where that is one number. */
+export function sameLengthOnPart(
+  model: ReadingModel,
+  end: 'male' | 'female',
+  lowMm: number,
+  highMm: number,
+): number | null {
+  const { reading } = model;
+  if (model.lengthEnd !== end || !isLength(reading)) return 1;
+  const reach = lengthReachMm(lengthUmm[reading.kind], model.stepMm);
+  const isOut = reading.mm < lowMm - reach || reading.mm > highMm + reach;
+  return isOut || model.misread === 1 ? lengthOnPart(model, end, reading.mm + 2 * reach) : null;
+}
+
 /** Density of a diameter reading for crests at `diameterMm`; 1 where it is of the other end. */
 export function lengthOnPart(
   model: ReadingModel,
@@ -156,8 +172,36 @@ export function lengthOnPart(
   return (1 - model.misread) * clean + model.misread * misreadLengthDensity(reading.mm);
 }
 
-/** What a reading says of the connection that the thread carries. */
+type ByUse = Map<Connection | null, number>;
+
+const useFactors = new WeakMap<Reading, Map<number, ByUse>>();
+
+/** What a reading says of the connection that the thread carries; kept, since one conclusion weighs
+ *  every reading several times over. */
 export function useFactor(model: ReadingModel, connection: Connection | null): number {
+  if (!speaksOfUse(model)) return 1;
+  const { reading, misread } = model;
+  const kept: Map<number, ByUse> = useFactors.get(reading) ?? new Map();
+  useFactors.set(reading, kept);
+  const known: ByUse = kept.get(misread) ?? new Map();
+  kept.set(misread, known);
+  const factor = known.get(connection) ?? factorOfUse(model, connection);
+  known.set(connection, factor);
+  return factor;
+}
+
+export const speaksOfUse = ({ reading }: ReadingModel): boolean => saysOfUse.has(reading.kind);
+
+const saysOfUse: ReadonlySet<Reading['kind']> = new Set([
+  'seat',
+  'seat-gauge',
+  'cone-size',
+  'end-type',
+  'marking',
+  'tube-od',
+]);
+
+function factorOfUse(model: ReadingModel, connection: Connection | null): number {
   const { reading, misread } = model;
   switch (reading.kind) {
     case 'seat':

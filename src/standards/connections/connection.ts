@@ -62,7 +62,7 @@ export const connectionSchema = z.strictObject({
   seatHalfAngleDeg: z.number().positive().nullable(),
   /** True where this end shows the seat as a cone that points outwards. */
   coneOutwards: z.boolean(),
-  sealing: z.enum(['o-ring', 'metal-cone', 'thread', 'face-ring', 'metal-edge']),
+  sealing: z.enum(['o-ring', 'metal-cone', 'thread', 'face-ring', 'metal-edge', 'washer']),
   oRing: oRingSchema.nullable(),
   /** Where that ring sits: on this end, or on the end it mates with. */
   oRingOn: z.enum(['this-end', 'mate']).nullable(),

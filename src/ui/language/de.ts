@@ -58,7 +58,7 @@ export const de: Dictionary = {
     },
     noPhoto: 'Ohne Foto',
     noPhotoText:
-      'Gewindelehre und Messschieber genügen: außen am Außengewinde, innen am Innengewinde.',
+      'Gewindeschablone und Messschieber genügen: außen am Außengewinde, innen am Innengewinde.',
     readingsOnly: 'Messwerte eingeben',
     draft: 'Angefangene Arbeit',
     draftFrom: (when) => `Foto von ${when}, nicht zu Ende gemessen.`,
@@ -665,6 +665,8 @@ export const de: Dictionary = {
     'parallel socket for taper pipe (Rp)': 'zylindrisches Innengewinde für R (Rp)',
     '24° cone, French gas series': '24°-Kegel, französische Gas-Reihe',
     'brake-line flare, metric': 'Bremsleitungsbördel, metrisch',
+    'taper stud end, metric': 'kegeliger Einschraubzapfen, metrisch',
+    'test point': 'Messanschluss',
     'pressure-gauge end': 'Manometeranschluss',
     'O-ring face seal': 'flachdichtend mit O-Ring (ORFS)',
     '37° flare': '37°-Bördel',

@@ -654,6 +654,8 @@ export const en = {
     'parallel socket for taper pipe (Rp)': 'parallel socket for taper pipe (Rp)',
     '24° cone, French gas series': '24° cone, French gas series',
     'brake-line flare, metric': 'brake-line flare, metric',
+    'taper stud end, metric': 'taper stud end, metric',
+    'test point': 'test point',
     'pressure-gauge end': 'pressure-gauge end',
     'O-ring face seal': 'O-ring face seal',
     '37° flare': '37° flare',

@@ -660,6 +660,8 @@ export const es: Dictionary = {
     'parallel socket for taper pipe (Rp)': 'hembra cilíndrica para R (Rp)',
     '24° cone, French gas series': 'cono 24°, serie gas francesa',
     'brake-line flare, metric': 'abocardado de freno, métrico',
+    'taper stud end, metric': 'extremo macho cónico, métrico',
+    'test point': 'toma de presión',
     'pressure-gauge end': 'conexión de manómetro',
     'O-ring face seal': 'cara plana con junta tórica',
     '37° flare': 'abocardado 37°',

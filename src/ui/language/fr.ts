@@ -664,6 +664,8 @@ export const fr: Dictionary = {
     'parallel socket for taper pipe (Rp)': 'femelle cylindrique pour R (Rp)',
     '24° cone, French gas series': 'cône 24°, série gaz',
     'brake-line flare, metric': 'évasement de frein, métrique',
+    'taper stud end, metric': 'implantation conique, métrique',
+    'test point': 'prise de pression',
     'pressure-gauge end': 'raccord de manomètre',
     'O-ring face seal': 'face plane à joint torique',
     '37° flare': 'évasement 37°',
