@@ -18,6 +18,8 @@ export const lengthUmm = {
   'caliper-id': 0.08,
   'rule-od': 0.35,
   'tube-od': 0.06,
+  // Mostly what makers' noses differ by (judgement).
+  'nose-od': 0.4,
   // Heads are made to a quarter of a millimetre, and bolts are sighted from hole to hole.
   'flange-thickness': 0.15,
   'bolt-spacing': 0.4,

@@ -199,6 +199,7 @@ const saysOfUse: ReadonlySet<Reading['kind']> = new Set([
   'end-type',
   'marking',
   'tube-od',
+  'nose-od',
 ]);
 
 function factorOfUse(model: ReadingModel, connection: Connection | null): number {
@@ -222,6 +223,8 @@ function factorOfUse(model: ReadingModel, connection: Connection | null): number
       return markChance(reading.mark, seriesOf(connection));
     case 'tube-od':
       return tubeDensity(model, reading.mm, connection);
+    case 'nose-od':
+      return noseDensity(model, reading.mm, connection);
     default:
       return 1;
   }
@@ -348,5 +351,23 @@ function tubeDensity(
       sum + tubeShare(t, connection) * lengthDensity(mm, t, lengthUmm['tube-od'], model.stepMm),
     0,
   );
+  return (1 - model.misread) * clean + model.misread * broad;
+}
+
+/** Narrow end of the 24° cone under a nut, mm. The cone it sits in narrows to the tube's bore, so it
+ *  ends at about the tube's diameter, or a little below (geometry of ISO 8434-1; judgement). Noses of
+ *  other angles follow no rule that we know. */
+export function noseMm(connection: Connection | null): number | null {
+  if (connection?.seat !== 'cone-24' || !connection.coneOutwards) return null;
+  return connection.tubeOdMm === null ? null : connection.tubeOdMm - belowTheTubeMm;
+}
+
+const belowTheTubeMm = 0.3;
+
+function noseDensity(model: ReadingModel, mm: number, connection: Connection | null): number {
+  const own = noseMm(connection);
+  const broad = misreadLengthDensity(mm);
+  if (own === null) return broad;
+  const clean = lengthDensity(mm, own, lengthUmm['nose-od'], model.stepMm);
   return (1 - model.misread) * clean + model.misread * broad;
 }

@@ -92,6 +92,9 @@ export function connection(given: Given): Connection {
   return { ...absent, ...given, oRingOn };
 }
 
+/** Whether there is a seat to be told by its looks. */
+export const hasSeat = ({ seat }: Pick<Connection, 'seat'>): boolean => seat !== 'none';
+
 /** A stud or port may be sized by a tube, but takes none. */
 export function takesTube({ endTypes }: Pick<Connection, 'endTypes'>): boolean {
   return !endTypes.includes('stud') && !endTypes.includes('port');

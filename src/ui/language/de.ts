@@ -508,7 +508,7 @@ export const de: Dictionary = {
       'o-ring-at-hex': 'O-Ring unter dem Sechskant',
       'flat-washer-face': 'Plane Fläche oder Scheibe unter dem Sechskant',
       'cone-inverted': 'Mutter, die auf ein gebördeltes Rohr drückt',
-      none: 'Nichts davon: dichtet im Gewinde',
+      none: 'Nichts davon: dichtet im Gewinde, oder kein Sitz zu sehen',
     },
     femaleSeats: {
       'flat-face-o-ring': 'Plane Hülse in der Mutter, ohne Ring',
@@ -520,7 +520,7 @@ export const de: Dictionary = {
       'o-ring-at-hex': 'Fase für einen O-Ring an der Öffnung',
       'flat-washer-face': 'Plane Fläche um die Öffnung',
       'cone-inverted': 'Erhabener Kegel am Grund des Lochs',
-      none: 'Nichts davon: dichtet im Gewinde',
+      none: 'Nichts davon: dichtet im Gewinde, oder kein Sitz zu sehen',
     },
     noTube: 'Sie nimmt kein Rohr auf',
     otherValue: 'anderer Wert',

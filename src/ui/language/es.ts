@@ -504,7 +504,7 @@ export const es: Dictionary = {
       'o-ring-at-hex': 'Junta tórica bajo el hexágono',
       'flat-washer-face': 'Cara plana o arandela bajo el hexágono',
       'cone-inverted': 'Tuerca que aprieta un tubo abocardado',
-      none: 'Nada de esto: sella en la rosca',
+      none: 'Nada de esto: sella en la rosca, o no se ve asiento',
     },
     femaleSeats: {
       'flat-face-o-ring': 'Casquillo plano en la tuerca, sin junta',
@@ -516,7 +516,7 @@ export const es: Dictionary = {
       'o-ring-at-hex': 'Chaflán para junta tórica en la boca',
       'flat-washer-face': 'Cara plana en torno a la boca',
       'cone-inverted': 'Cono saliente al fondo del orificio',
-      none: 'Nada de esto: sella en la rosca',
+      none: 'Nada de esto: sella en la rosca, o no se ve asiento',
     },
     noTube: 'No recibe tubo',
     otherValue: 'otro valor',

@@ -507,7 +507,7 @@ export const fr: Dictionary = {
       'o-ring-at-hex': 'Joint torique sous l’hexagone',
       'flat-washer-face': 'Face plane ou rondelle sous l’hexagone',
       'cone-inverted': 'Écrou qui serre un tube évasé',
-      none: 'Rien de cela : étanche dans le filet',
+      none: 'Rien de cela : étanche dans le filet, ou aucun siège visible',
     },
     femaleSeats: {
       'flat-face-o-ring': 'Douille plane dans l’écrou, sans joint',
@@ -519,7 +519,7 @@ export const fr: Dictionary = {
       'o-ring-at-hex': 'Chanfrein pour joint torique à l’entrée',
       'flat-washer-face': 'Face plane autour de l’entrée',
       'cone-inverted': 'Cône saillant au fond de l’orifice',
-      none: 'Rien de cela : étanche dans le filet',
+      none: 'Rien de cela : étanche dans le filet, ou aucun siège visible',
     },
     noTube: 'Il ne reçoit pas de tube',
     otherValue: 'autre valeur',

@@ -275,6 +275,17 @@ test('37° by eye against 44.9° on the photo does not settle 37°', () => {
   expect(open[0]).toMatchObject({ family: 'SAE J512', size: '-4' });
 });
 
+// Nose by the geometry of the 24° cone: it ends where the tube's bore begins (ISO 8434-1).
+test('a hose end without a tube tells its series by the nose', () => {
+  const hose = 'caliper-id=16.5mm;pitch-gauge=1.5mm;seat=cone-24;tube-od=none';
+  expect(asked(hose)).toBe('nose-od');
+  expect(at(`${hose};nose-od=11.7mm`).decision.connection).toMatchObject({ size: '12L' });
+  expect(at(`${hose};nose-od=9.8mm`).decision.connection).toMatchObject({ size: '10S' });
+  expect(asked(`${hose};cannot-tell=nose-od`)).toBe('marking');
+  // The tube itself says it better.
+  expect(asked('caliper-id=16.5mm;pitch-gauge=1.5mm;seat=cone-24')).toBe('tube-od');
+});
+
 test('a seat gauge is asked for after a look has seen a cone', () => {
   const thread = 'caliper-od=11.0mm;pitch-gauge=20tpi';
   const all = { atHand: ['caliper', 'pitch-gauge', 'seat-gauge'] } as const;

@@ -49,6 +49,10 @@ export const tradeDe: Trade = {
     'jis-cone-60':
       'JIS B 8363 kennt auch Außengewinde mit hohlem 60°-Sitz; ob Muttern nach BS 5200 darauf dichten, hängt an der Gewindelänge.',
   },
+  pressure: {
+    title: 'Betriebsdruck',
+    none: 'Hier nicht angegeben: Er hängt von Norm, Ausgabe, Größe und Ausführung ab. Es gilt die Angabe des Herstellers, und der niedrigste aller Teile.',
+  },
   never: {
     title: 'Nie verbinden mit',
     'same-thread': (names) => `Gleiches Gewinde, andere Dichtung: ${names}`,
@@ -382,6 +386,11 @@ export const tradeDe: Trade = {
       name: 'Kegel mit dem Messschieber',
       title: 'Den Kegel messen',
       how: 'Durchmesser am weiten und am engen Ende, und die Länge dazwischen längs der Achse (Tiefenmaß oder Lineal). Daraus folgt der Winkel.',
+    },
+    'nose-od': {
+      name: 'Durchmesser der Kegelspitze',
+      title: 'Die Spitze des Kegels messen',
+      how: 'Über das enge Ende des Kegels, der in der Mutter steht, ganz vorn. Messschieber oder Lineal. Am Schlauchende ersetzt es das Rohr.',
     },
     'crest-form': {
       name: 'Form der Spitzen',

@@ -48,6 +48,10 @@ export const tradeEn = {
     'jis-cone-60':
       'JIS B 8363 also has male ends with a hollow 60° seat; whether BS 5200 nuts seal on them depends on their thread length.',
   },
+  pressure: {
+    title: 'Working pressure',
+    none: 'Not given here: it goes by standard, edition, size and make. Take it from the maker’s data; the lowest of all parts governs.',
+  },
   never: {
     title: 'Never join with',
     'same-thread': (names: string) => `Same thread, other seal: ${names}`,
@@ -378,6 +382,11 @@ export const tradeEn = {
       name: 'Cone by caliper',
       title: 'Measure the cone',
       how: 'Across its wide end, across its narrow end, and the length between the two along the axis (caliper rod, or rule). These give its angle.',
+    },
+    'nose-od': {
+      name: 'Nose diameter',
+      title: 'Measure the nose',
+      how: 'Across the narrow end of the cone that stands in the nut, at its tip. Caliper or rule. On a hose end it stands in for the tube.',
     },
     'crest-form': {
       name: 'Crest form',

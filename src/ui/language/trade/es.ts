@@ -48,6 +48,10 @@ export const tradeEs: Trade = {
     'jis-cone-60':
       'JIS B 8363 tiene también machos con asiento hueco de 60°; que una tuerca BS 5200 selle en ellos depende de su largo de rosca.',
   },
+  pressure: {
+    title: 'Presión de trabajo',
+    none: 'No se da aquí: depende de norma, edición, tamaño y modelo. Vale la del fabricante, y la más baja de todas las piezas manda.',
+  },
   never: {
     title: 'No unir nunca con',
     'same-thread': (names) => `Misma rosca, otro sello: ${names}`,
@@ -373,6 +377,11 @@ export const tradeEs: Trade = {
       name: 'Cono con pie de rey',
       title: 'Mida el cono',
       how: 'Diámetro del extremo ancho, del estrecho y el largo entre los dos según el eje (sonda o regla). De ahí sale el ángulo.',
+    },
+    'nose-od': {
+      name: 'Diámetro de la punta',
+      title: 'Mida la punta del cono',
+      how: 'A través del extremo estrecho del cono que asoma en la tuerca. Pie de rey o regla. En una manguera hace las veces del tubo.',
     },
     'crest-form': {
       name: 'Forma de las crestas',

@@ -48,6 +48,10 @@ export const tradeFr: Trade = {
     'jis-cone-60':
       'JIS B 8363 a aussi des mâles à siège creux de 60° ; qu’un écrou BS 5200 y soit étanche dépend de leur longueur de filetage.',
   },
+  pressure: {
+    title: 'Pression de service',
+    none: 'Pas donnée ici : elle dépend de la norme, de son édition, de la taille et du modèle. Voyez le fabricant ; la plus basse de toutes les pièces commande.',
+  },
   never: {
     title: 'Ne jamais joindre à',
     'same-thread': (names) => `Même filetage, autre étanchéité : ${names}`,
@@ -373,6 +377,11 @@ export const tradeFr: Trade = {
       name: 'Cône au pied à coulisse',
       title: 'Mesurez le cône',
       how: 'Le grand diamètre, le petit, et la longueur entre les deux le long de l’axe (jauge de profondeur ou réglet). L’angle en découle.',
+    },
+    'nose-od': {
+      name: 'Diamètre du nez',
+      title: 'Mesurez le nez',
+      how: 'En travers du petit diamètre du cône qui dépasse dans l’écrou, à sa pointe. Pied à coulisse ou règle. Sur un flexible, il remplace le tube.',
     },
     'crest-form': {
       name: 'Forme des crêtes',
