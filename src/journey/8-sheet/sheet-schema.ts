@@ -92,7 +92,7 @@ export const readingSchema = z.discriminatedUnion('kind', [
     text: line,
   }),
   z.object({
-    kind: z.enum(['flange-thickness', 'bolt-spacing', 'hex']),
+    kind: z.enum(['flange-thickness', 'bolt-spacing', 'hex', 'nose-od']),
     mm: z.number().positive().max(1e4),
     text: line,
   }),
