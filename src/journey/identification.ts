@@ -54,6 +54,8 @@ export interface Refused {
   readonly refusal: { readonly reason: RefusalReason; readonly advice: string };
   /** What was found before the refusal, when anything was. */
   readonly overlay: Overlay | null;
+  /** Of the printed card, once it is known: nobody is told to use the field that is used already. */
+  readonly field: 'light' | 'dark' | null;
   readonly timingsMs: Readonly<Record<string, number>>;
 }
 

@@ -12,6 +12,16 @@ export const refusedDe: Widen<RefusedWords> = {
     what: 'Die zwei Marken ergeben keinen Maßstab.',
     todo: 'Auf zwei weit entfernte Teilstriche im Foto setzen, und den Abstand und seine Einheit prüfen.',
   },
+  cornerMarks: {
+    what: 'Die vier gezeigten Ecken ergeben keinen Maßstab.',
+    todo: 'Jede Marke dorthin setzen, wo zwei Seiten sich treffen, und angeben, was es ist. Stehen sie schon dort, das Foto neben einer Bankkarte oder auf der gedruckten Karte wiederholen oder Messwerte eingeben.',
+  },
+  axisMarks: {
+    what: 'Wo das Gewinde gezeigt wurde, lässt sich keines messen.',
+    todo: 'A ans freie Ende und B an den letzten vollen Gang setzen, beide auf die Mitte des Gewindes. Stehen sie schon dort, zeigt das Foto zu wenig: näher heran, mit Licht von der Seite, oder Messwerte eingeben.',
+  },
+  brightOnLight:
+    'Auf hellem Grund verblasst ein blankes oder verzinktes Teil: Das dunkle Feld der Karte zeigt es besser.',
   reasons: {
     'no-card': {
       what: 'Keine Maßkarte gefunden.',
@@ -35,7 +45,7 @@ export const refusedDe: Widen<RefusedWords> = {
     },
     'no-thread': {
       what: 'Der Maßstab wurde gefunden, aber kein Gewinde.',
-      todo: 'Die Verschraubung flach ins Fenster legen, Gewinde frei; ist es kaum zu sehen, das andere Feld der Karte nehmen (hell oder dunkel).',
+      todo: 'Die Verschraubung flach hinlegen, das Gewinde frei und ganz im Bild, mit Licht von der Seite und ohne Glanz; oder von Hand zeigen, wo das Gewinde ist.',
     },
     'too-few-turns': {
       what: 'Es sind zu wenige Gewindegänge zu sehen.',
@@ -47,15 +57,15 @@ export const refusedDe: Widen<RefusedWords> = {
     },
     'too-coarse': {
       what: 'Das Gewinde hat zu wenige Bildpunkte.',
-      todo: 'Das Foto in voller Größe senden oder näher heran, solange der Ring im Bild bleibt.',
+      todo: 'Das Foto in voller Größe senden statt einer Vorschau, oder näher heran, solange der Ring im Bild bleibt.',
     },
     'cut-off': {
-      what: 'Das Gewinde ragt aus dem Bild oder aus dem Fenster.',
-      todo: 'Die Verschraubung so legen, dass das ganze Gewinde im Fenster liegt.',
+      what: 'Ein Teil liegt außerhalb des Fotos oder des Fensters.',
+      todo: 'Die Karte wurde gefunden, aber nicht das ganze Gewinde: die Verschraubung in die Mitte des Fensters legen und den ganzen Ring im Bild lassen.',
     },
     'several-fittings': {
       what: 'Im Fenster liegt mehr als eine Verschraubung.',
-      todo: 'Nur eine liegen lassen und neu fotografieren.',
+      todo: 'Nur eine liegen lassen und neu fotografieren, oder von Hand zeigen, welche gemeint ist.',
     },
     'card-mirrored': {
       what: 'Die Karte erscheint gespiegelt.',
@@ -63,11 +73,11 @@ export const refusedDe: Widen<RefusedWords> = {
     },
     unreadable: {
       what: 'Diese Datei lässt sich nicht als Foto lesen.',
-      todo: 'Das Originalfoto als JPEG, PNG oder WebP wählen.',
+      todo: 'Das Originalfoto wählen: JPEG, PNG, WebP, HEIC oder AVIF. Kam es per Mail oder Messenger, noch einmal schicken lassen.',
     },
     'unsupported-format': {
-      what: 'Dieser Browser kann diese Art Foto nicht öffnen.',
-      todo: 'Am Telefon die Kamera auf „maximal kompatibel“ (JPEG) stellen oder das Foto als JPEG teilen.',
+      what: 'Diese Art Datei lässt sich hier nicht öffnen.',
+      todo: 'Als Foto teilen oder sichern (JPEG, PNG, WebP, HEIC oder AVIF) und dieses wählen.',
     },
     'too-large': {
       what: 'Das Foto ist für dieses Gerät zu groß.',

@@ -12,6 +12,16 @@ export const refusedEn = {
     what: 'The two marks give no scale.',
     todo: 'Put them on two graduations far apart within the photo, and check the distance and its unit.',
   },
+  cornerMarks: {
+    what: 'The four corners shown give no scale.',
+    todo: 'Put each mark where two sides meet, and say what it is. If they are there, take the photo again beside a bank card or on the printed card, or enter readings.',
+  },
+  axisMarks: {
+    what: 'No thread can be measured where it was shown.',
+    todo: 'Put A at the free end and B at the last full turn, both in the middle of the thread. If they are there, the photo does not show enough: go nearer, with light from the side, or enter readings.',
+  },
+  brightOnLight:
+    'On a light ground a bright or plated part fades: the dark field of the card shows it better.',
   reasons: {
     'no-card': {
       what: 'No scale card was found.',
@@ -35,7 +45,7 @@ export const refusedEn = {
     },
     'no-thread': {
       what: 'The scale was found, but no thread.',
-      todo: 'Lay the fitting flat in the window with the thread free; if it is hard to see, use the other field of the card (light or dark).',
+      todo: 'Lay the fitting flat, its thread free and in full view, with light from the side and no glare; or show by hand where the thread is.',
     },
     'too-few-turns': {
       what: 'Too few turns of the thread can be seen.',
@@ -47,15 +57,15 @@ export const refusedEn = {
     },
     'too-coarse': {
       what: 'The thread has too few pixels.',
-      todo: 'Send the photo at full size, or go nearer while the ring stays in view.',
+      todo: 'Send the photo at full size rather than a preview, or go nearer while the ring stays in view.',
     },
     'cut-off': {
-      what: 'The thread runs out of the picture or out of the window.',
-      todo: 'Move the fitting so that the whole thread lies inside the window.',
+      what: 'Part of it lies outside the photo or the window.',
+      todo: 'The card was found, but not the whole thread: lay the fitting in the middle of the window and keep the whole ring in view.',
     },
     'several-fittings': {
       what: 'More than one fitting lies in the window.',
-      todo: 'Leave one fitting on the card and shoot again.',
+      todo: 'Leave one fitting and shoot again, or show by hand which one is meant.',
     },
     'card-mirrored': {
       what: 'The card is seen mirrored.',
@@ -63,11 +73,11 @@ export const refusedEn = {
     },
     unreadable: {
       what: 'This file cannot be read as a photo.',
-      todo: 'Choose the original photo as JPEG, PNG or WebP.',
+      todo: 'Choose the original photo: JPEG, PNG, WebP, HEIC or AVIF. If it came by mail or messenger, have it sent again.',
     },
     'unsupported-format': {
-      what: 'This browser cannot open this kind of photo.',
-      todo: 'On the phone, set the camera to “most compatible” (JPEG), or share the photo as JPEG.',
+      what: 'This kind of file cannot be opened here.',
+      todo: 'Share or save it as a photo (JPEG, PNG, WebP, HEIC or AVIF) and choose that.',
     },
     'too-large': {
       what: 'The photo is too large for this device.',

@@ -12,6 +12,16 @@ export const refusedEs: Widen<RefusedWords> = {
     what: 'Las dos marcas no dan ninguna escala.',
     todo: 'Póngalas en dos divisiones alejadas dentro de la foto, y compruebe la distancia y su unidad.',
   },
+  cornerMarks: {
+    what: 'Las cuatro esquinas mostradas no dan ninguna escala.',
+    todo: 'Ponga cada marca donde se juntan dos lados y diga qué es. Si ya están ahí, repita la foto junto a una tarjeta bancaria o sobre la tarjeta impresa, o introduzca medidas.',
+  },
+  axisMarks: {
+    what: 'Donde se ha mostrado la rosca no se puede medir ninguna.',
+    todo: 'Ponga A en el extremo libre y B en la última vuelta completa, ambas en el centro de la rosca. Si ya están ahí, la foto no muestra lo bastante: acérquese, con luz de lado, o introduzca medidas.',
+  },
+  brightOnLight:
+    'Sobre fondo claro una pieza brillante o cincada se pierde: el campo oscuro de la tarjeta la muestra mejor.',
   reasons: {
     'no-card': {
       what: 'No se ha encontrado la tarjeta patrón.',
@@ -35,7 +45,7 @@ export const refusedEs: Widen<RefusedWords> = {
     },
     'no-thread': {
       what: 'Se ha encontrado la escala, pero ninguna rosca.',
-      todo: 'Ponga el racor plano en la ventana con la rosca libre; si cuesta verla, use el otro campo de la tarjeta (claro u oscuro).',
+      todo: 'Ponga el racor plano, con la rosca libre y toda a la vista, con luz de lado y sin reflejos; o muestre a mano dónde está la rosca.',
     },
     'too-few-turns': {
       what: 'Se ven muy pocos hilos de la rosca.',
@@ -47,15 +57,15 @@ export const refusedEs: Widen<RefusedWords> = {
     },
     'too-coarse': {
       what: 'La rosca tiene muy pocos píxeles.',
-      todo: 'Envíe la foto a tamaño completo, o acérquese mientras el anillo siga a la vista.',
+      todo: 'Envíe la foto a tamaño completo y no una vista previa, o acérquese mientras el anillo siga a la vista.',
     },
     'cut-off': {
-      what: 'La rosca se sale de la imagen o de la ventana.',
-      todo: 'Mueva el racor para que toda la rosca quede dentro de la ventana.',
+      what: 'Una parte queda fuera de la foto o de la ventana.',
+      todo: 'Se ha encontrado la tarjeta, pero no toda la rosca: ponga el racor en medio de la ventana y mantenga todo el anillo a la vista.',
     },
     'several-fittings': {
       what: 'Hay más de un racor en la ventana.',
-      todo: 'Deje uno solo sobre la tarjeta y repita la foto.',
+      todo: 'Deje un solo racor y repita la foto, o muestre a mano cuál es.',
     },
     'card-mirrored': {
       what: 'La tarjeta se ve en espejo.',
@@ -63,11 +73,11 @@ export const refusedEs: Widen<RefusedWords> = {
     },
     unreadable: {
       what: 'Este archivo no se puede leer como foto.',
-      todo: 'Elija la foto original en JPEG, PNG o WebP.',
+      todo: 'Elija la foto original: JPEG, PNG, WebP, HEIC o AVIF. Si llegó por correo o mensajería, pida que la envíen otra vez.',
     },
     'unsupported-format': {
-      what: 'Este navegador no puede abrir este tipo de foto.',
-      todo: 'En el teléfono, ponga la cámara en «más compatible» (JPEG), o comparta la foto como JPEG.',
+      what: 'Este tipo de archivo no se puede abrir aquí.',
+      todo: 'Compártalo o guárdelo como foto (JPEG, PNG, WebP, HEIC o AVIF) y elija esa.',
     },
     'too-large': {
       what: 'La foto es demasiado grande para este dispositivo.',

@@ -12,6 +12,16 @@ export const refusedFr: Widen<RefusedWords> = {
     what: 'Les deux marques ne donnent pas d’échelle.',
     todo: 'Placez-les sur deux graduations éloignées dans la photo, et vérifiez la distance et son unité.',
   },
+  cornerMarks: {
+    what: 'Les quatre coins montrés ne donnent pas d’échelle.',
+    todo: 'Placez chaque marque là où deux côtés se rejoignent et dites ce que c’est. Si elles y sont déjà, reprenez la photo à côté d’une carte bancaire ou sur la carte imprimée, ou saisissez des relevés.',
+  },
+  axisMarks: {
+    what: 'Là où le filetage a été montré, rien ne peut être mesuré.',
+    todo: 'Placez A à l’extrémité libre et B au dernier filet complet, tous deux au milieu du filetage. S’ils y sont déjà, la photo n’en montre pas assez : approchez-vous, avec une lumière de côté, ou saisissez des relevés.',
+  },
+  brightOnLight:
+    'Sur fond clair, une pièce brillante ou zinguée s’efface : le champ sombre de la carte la montre mieux.',
   reasons: {
     'no-card': {
       what: 'Aucune carte étalon trouvée.',
@@ -35,7 +45,7 @@ export const refusedFr: Widen<RefusedWords> = {
     },
     'no-thread': {
       what: 'L’échelle a été trouvée, mais aucun filetage.',
-      todo: 'Posez le raccord à plat dans la fenêtre, filetage dégagé ; s’il se voit à peine, prenez l’autre champ de la carte (clair ou sombre).',
+      todo: 'Posez le raccord à plat, filetage dégagé et entièrement visible, avec une lumière de côté et sans reflet ; ou montrez à la main où est le filetage.',
     },
     'too-few-turns': {
       what: 'On voit trop peu de filets.',
@@ -47,15 +57,15 @@ export const refusedFr: Widen<RefusedWords> = {
     },
     'too-coarse': {
       what: 'Le filetage a trop peu de pixels.',
-      todo: 'Envoyez la photo en pleine taille, ou approchez-vous tant que l’anneau reste dans l’image.',
+      todo: 'Envoyez la photo en taille réelle plutôt qu’un aperçu, ou approchez-vous tant que l’anneau reste visible.',
     },
     'cut-off': {
-      what: 'Le filetage sort de l’image ou de la fenêtre.',
-      todo: 'Déplacez le raccord pour que tout le filetage soit dans la fenêtre.',
+      what: 'Une partie se trouve hors de la photo ou de la fenêtre.',
+      todo: 'La carte a été trouvée, mais pas tout le filetage : posez le raccord au milieu de la fenêtre et gardez tout l’anneau dans l’image.',
     },
     'several-fittings': {
       what: 'Il y a plus d’un raccord dans la fenêtre.',
-      todo: 'Laissez un seul raccord sur la carte et reprenez la photo.',
+      todo: 'Laissez un seul raccord et reprenez la photo, ou montrez à la main lequel est voulu.',
     },
     'card-mirrored': {
       what: 'La carte apparaît en miroir.',
@@ -63,11 +73,11 @@ export const refusedFr: Widen<RefusedWords> = {
     },
     unreadable: {
       what: 'Ce fichier ne peut être lu comme une photo.',
-      todo: 'Choisissez la photo d’origine en JPEG, PNG ou WebP.',
+      todo: 'Choisissez la photo d’origine : JPEG, PNG, WebP, HEIC ou AVIF. Si elle est venue par courriel ou messagerie, faites-la renvoyer.',
     },
     'unsupported-format': {
-      what: 'Ce navigateur ne peut ouvrir ce genre de photo.',
-      todo: 'Sur le téléphone, réglez l’appareil photo sur « le plus compatible » (JPEG), ou partagez la photo en JPEG.',
+      what: 'Ce genre de fichier ne peut pas être ouvert ici.',
+      todo: 'Partagez-le ou enregistrez-le comme photo (JPEG, PNG, WebP, HEIC ou AVIF) et choisissez celle-ci.',
     },
     'too-large': {
       what: 'La photo est trop grande pour cet appareil.',

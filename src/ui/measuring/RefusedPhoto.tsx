@@ -1,0 +1,102 @@
+import { createSignal, onMount, Show } from 'solid-js';
+import { defaultOptions } from '../../journey/identification';
+import type { Overlay } from '../../journey/overlay';
+import { HelpHandles } from '../inspection/HelpHandles';
+import { type Hand, HelpPanel } from '../inspection/HelpPanel';
+import { createHistory } from '../inspection/history';
+import { PhotoView } from '../inspection/PhotoView';
+import { CornersByHand } from '../reference/CornersByHand';
+import { job, measureNew } from '../work/job';
+
+export type ByHand = Hand['mode'] | 'corners';
+
+/** The photo that was not measured, with what was found on it, and help given by hand. */
+export function RefusedPhoto(props: {
+  readonly photo: Blob;
+  readonly overlay: Overlay | null;
+  readonly mode: ByHand | null;
+  readonly onClose: () => void;
+}) {
+  const [size, setSize] = createSignal<{ width: number; height: number } | null>(null);
+  onMount(async () => {
+    const { overlay } = props;
+    if (overlay) setSize({ width: overlay.widthPx, height: overlay.heightPx });
+    else
+      await createImageBitmap(props.photo).then(
+        (image) => {
+          setSize({ width: image.width, height: image.height });
+          image.close();
+        },
+        () => undefined,
+      );
+  });
+  return (
+    <Show when={size()} keyed>
+      {({ width, height }) => {
+        const history = createHistory<Hand>({
+          mode: 'axis',
+          a: [width * 0.42, height / 2],
+          b: [width * 0.58, height / 2],
+          side: 'both',
+          distance: '',
+        });
+        return (
+          <div class="refused-photo stack tight">
+            <Show
+              when={props.mode !== 'corners'}
+              fallback={
+                <CornersByHand
+                  of={{ photo: props.photo, width, height }}
+                  overlay={props.overlay}
+                  asked={job()?.options.reference ?? null}
+                  busy={false}
+                  onApply={(reference) => void measureNew(props.photo, { reference })}
+                  onClose={props.onClose}
+                />
+              }
+            >
+              <PhotoView
+                photo={props.photo}
+                overlay={props.overlay}
+                crest={null}
+                onCrest={() => undefined}
+              >
+                {props.mode
+                  ? (scale, toPhoto) => (
+                      <HelpHandles
+                        history={history}
+                        scale={scale()}
+                        toPhoto={toPhoto}
+                        of={{ photo: props.photo, width, height }}
+                      />
+                    )
+                  : undefined}
+              </PhotoView>
+              <Show when={props.mode !== 'corners' && props.mode} keyed>
+                {(mode) => {
+                  history.push({ ...history.now(), mode });
+                  return (
+                    <HelpPanel
+                      history={history}
+                      busy={false}
+                      onApply={(help) => {
+                        const asked = job()?.options;
+                        void measureNew(props.photo, {
+                          ...help,
+                          reference: asked?.reference ?? defaultOptions.reference,
+                          ruler: help.ruler ?? asked?.ruler ?? null,
+                        });
+                      }}
+                      onClear={() => void measureNew(props.photo)}
+                      onClose={props.onClose}
+                    />
+                  );
+                }}
+              </Show>
+            </Show>
+          </div>
+        );
+      }}
+    </Show>
+  );
+}
