@@ -19,6 +19,7 @@ export type RefusalReason =
   | 'card-mirrored'
   | 'unreadable'
   | 'unsupported-format'
+  | 'decoder-missing'
   | 'too-large';
 
 /** What a photo may be measured against: the printed scale card, an ID-1 card, a sheet of paper, a rule. */

@@ -1,7 +1,7 @@
 import { createMemo, For, Match, onMount, Show, Switch } from 'solid-js';
 import { t } from '../language/language';
 import { go } from '../shell/route';
-import { cancelJob, discardJob, job, measureNew, resumeDraft, stages } from '../work/job';
+import { cancelJob, discardJob, job, resumeDraft, stages } from '../work/job';
 import { RefusedPhoto } from './RefusedPhoto';
 import { RefusedView } from './RefusedView';
 import { Ways } from './Ways';
@@ -77,17 +77,7 @@ function Stopped(props: { readonly title: string }) {
     <section class="stack">
       <h1>{props.title}</h1>
       <div class="row">
-        <button
-          type="button"
-          class="button strong"
-          onClick={() => {
-            const now = job();
-            if (now) void measureNew(now.photo, now.options);
-          }}
-        >
-          {t().measuring.again}
-        </button>
-        <Ways ways={['another', 'readings']} />
+        <Ways ways={['again', 'another', 'readings']} strongFirst />
       </div>
     </section>
   );

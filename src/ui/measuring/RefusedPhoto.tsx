@@ -1,4 +1,4 @@
-import { createSignal, onMount, Show } from 'solid-js';
+import { createResource, Show } from 'solid-js';
 import { defaultOptions } from '../../journey/identification';
 import type { Overlay } from '../../journey/overlay';
 import { HelpHandles } from '../inspection/HelpHandles';
@@ -7,6 +7,7 @@ import { createHistory } from '../inspection/history';
 import { PhotoView } from '../inspection/PhotoView';
 import { CornersByHand } from '../reference/CornersByHand';
 import { job, measureNew } from '../work/job';
+import { showable } from '../work/showable';
 
 export type ByHand = Hand['mode'] | 'corners';
 
@@ -17,22 +18,25 @@ export function RefusedPhoto(props: {
   readonly mode: ByHand | null;
   readonly onClose: () => void;
 }) {
-  const [size, setSize] = createSignal<{ width: number; height: number } | null>(null);
-  onMount(async () => {
-    const { overlay } = props;
-    if (overlay) setSize({ width: overlay.widthPx, height: overlay.heightPx });
-    else
-      await createImageBitmap(props.photo).then(
+  const [shown] = createResource(
+    () => props.photo,
+    async (photo) => {
+      const { overlay } = props;
+      const blob = await showable(photo);
+      if (overlay) return { blob, width: overlay.widthPx, height: overlay.heightPx };
+      return createImageBitmap(blob).then(
         (image) => {
-          setSize({ width: image.width, height: image.height });
+          const { width, height } = image;
           image.close();
+          return { blob, width, height };
         },
-        () => undefined,
+        () => null,
       );
-  });
+    },
+  );
   return (
-    <Show when={size()} keyed>
-      {({ width, height }) => {
+    <Show when={shown()} keyed>
+      {({ blob, width, height }) => {
         const history = createHistory<Hand>({
           mode: 'axis',
           a: [width * 0.42, height / 2],
@@ -46,7 +50,7 @@ export function RefusedPhoto(props: {
               when={props.mode !== 'corners'}
               fallback={
                 <CornersByHand
-                  of={{ photo: props.photo, width, height }}
+                  of={{ photo: blob, width, height }}
                   overlay={props.overlay}
                   asked={job()?.options.reference ?? null}
                   busy={false}
@@ -56,7 +60,7 @@ export function RefusedPhoto(props: {
               }
             >
               <PhotoView
-                photo={props.photo}
+                photo={blob}
                 overlay={props.overlay}
                 crest={null}
                 onCrest={() => undefined}
@@ -67,7 +71,7 @@ export function RefusedPhoto(props: {
                         history={history}
                         scale={scale()}
                         toPhoto={toPhoto}
-                        of={{ photo: props.photo, width, height }}
+                        of={{ photo: blob, width, height }}
                       />
                     )
                   : undefined}

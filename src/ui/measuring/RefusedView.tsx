@@ -9,7 +9,7 @@ import { type ByHand, RefusedPhoto } from './RefusedPhoto';
 import { badMarks, refusalWords } from './refusal-words';
 import { Ways } from './Ways';
 
-const unreadable = ['unreadable', 'unsupported-format', 'too-large'];
+const unreadable = ['unreadable', 'unsupported-format', 'decoder-missing', 'too-large'];
 
 /** What happened, what to do, and the ways on, the most promising first. */
 export function RefusedView(props: { readonly refused: Refused }) {

@@ -2,7 +2,7 @@ import { For, Match, Switch } from 'solid-js';
 import { t } from '../language/language';
 import { hashOf } from '../shell/route';
 import { FileButton } from '../start/FileButton';
-import { job } from '../work/job';
+import { job, measureNew } from '../work/job';
 import type { Way } from './next-steps';
 import type { ByHand } from './RefusedPhoto';
 
@@ -29,6 +29,19 @@ export function Ways(props: {
         );
         return (
           <Switch>
+            <Match when={way === 'again'}>
+              <button
+                type="button"
+                class="button"
+                classList={{ strong: strong() }}
+                onClick={() => {
+                  const now = job();
+                  if (now) void measureNew(now.photo, now.options);
+                }}
+              >
+                {t().measuring.again}
+              </button>
+            </Match>
             <Match when={way === 'retake'}>
               <FileButton label={t().refused.retake} capture strong={strong()} />
             </Match>

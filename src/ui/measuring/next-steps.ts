@@ -1,8 +1,16 @@
 import type { MeasureOptions, RefusalReason } from '../../journey/identification';
 
-/** What a person can do about a refusal: the photo again, another file, one of three kinds of help on
+/** What a person can do about a refusal: the same again, a new photo, another file, one of three kinds of help on
  *  this photo, the printed card, or readings without a photo. */
-export type Way = 'retake' | 'another' | 'axis' | 'ruler' | 'corners' | 'card' | 'readings';
+export type Way =
+  | 'again'
+  | 'retake'
+  | 'another'
+  | 'axis'
+  | 'ruler'
+  | 'corners'
+  | 'card'
+  | 'readings';
 
 /** What was shown by hand before this refusal came. */
 export interface Shown {
@@ -33,6 +41,7 @@ const ways: Readonly<Record<RefusalReason, readonly Way[]>> = {
   'card-mirrored': ['retake', 'another'],
   unreadable: ['another', 'retake'],
   'unsupported-format': ['another', 'retake'],
+  'decoder-missing': ['again', 'another', 'retake'],
   'too-large': ['another', 'retake'],
 };
 

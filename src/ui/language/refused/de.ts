@@ -79,6 +79,10 @@ export const refusedDe: Widen<RefusedWords> = {
       what: 'Diese Art Datei lässt sich hier nicht öffnen.',
       todo: 'Als Foto teilen oder sichern (JPEG, PNG, WebP, HEIC oder AVIF) und dieses wählen.',
     },
+    'decoder-missing': {
+      what: 'Dieses Foto braucht einen Teil der Seite, der noch nicht geladen ist.',
+      todo: 'Mit dem Netz verbinden und noch einmal messen: Der Teil bleibt dann auf diesem Gerät. Oder das Foto als JPEG teilen.',
+    },
     'too-large': {
       what: 'Das Foto ist für dieses Gerät zu groß.',
       todo: 'Eine kleinere Kameraauflösung wählen, etwa 12 Megapixel.',

@@ -79,6 +79,10 @@ export const refusedEn = {
       what: 'This kind of file cannot be opened here.',
       todo: 'Share or save it as a photo (JPEG, PNG, WebP, HEIC or AVIF) and choose that.',
     },
+    'decoder-missing': {
+      what: 'This photo needs a part of the page that is not loaded yet.',
+      todo: 'Connect to the network and measure again: the part is then kept on this device. Or share the photo as JPEG.',
+    },
     'too-large': {
       what: 'The photo is too large for this device.',
       todo: 'Choose a smaller camera size, such as 12 megapixels.',

@@ -79,6 +79,10 @@ export const refusedEs: Widen<RefusedWords> = {
       what: 'Este tipo de archivo no se puede abrir aquí.',
       todo: 'Compártalo o guárdelo como foto (JPEG, PNG, WebP, HEIC o AVIF) y elija esa.',
     },
+    'decoder-missing': {
+      what: 'Esta foto necesita una parte de la página que aún no está cargada.',
+      todo: 'Conéctese a la red y mida de nuevo: esa parte queda después en el dispositivo. O comparta la foto como JPEG.',
+    },
     'too-large': {
       what: 'La foto es demasiado grande para este dispositivo.',
       todo: 'Elija un tamaño menor, por ejemplo 12 megapíxeles.',

@@ -79,6 +79,10 @@ export const refusedFr: Widen<RefusedWords> = {
       what: 'Ce genre de fichier ne peut pas être ouvert ici.',
       todo: 'Partagez-le ou enregistrez-le comme photo (JPEG, PNG, WebP, HEIC ou AVIF) et choisissez celle-ci.',
     },
+    'decoder-missing': {
+      what: 'Cette photo demande une partie de la page qui n’est pas encore chargée.',
+      todo: 'Connectez-vous au réseau et mesurez de nouveau : cette partie reste ensuite sur l’appareil. Ou partagez la photo en JPEG.',
+    },
     'too-large': {
       what: 'La photo est trop grande pour cet appareil.',
       todo: 'Choisissez une taille plus petite, par exemple 12 mégapixels.',
