@@ -3,7 +3,9 @@ import type { ShootWords } from './en';
 
 export const shootDe: Widen<ShootWords> = {
   title: 'Geführte Kamera',
-  start: 'Kamera starten',
+  again: 'Kamera noch einmal versuchen',
+  taking: 'Wird aufgenommen',
+  contrastOnDark: 'Gewinde kaum zu sehen: Licht von der Seite geben',
   noCamera: 'Hier ist keine Kamera nutzbar. Nehmen Sie das Foto mit dem Knopf darunter auf.',
   denied:
     'Die Kamera wurde nicht erlaubt. Im Browser erlauben oder das Foto mit dem Knopf darunter aufnehmen.',
@@ -30,7 +32,7 @@ export const shootDe: Widen<ShootWords> = {
     distance: 'Etwas weiter weg',
     light: 'Mehr Licht',
     still: 'Ruhig halten',
-    contrast: 'Gewinde kaum zu sehen: das andere Feld nehmen',
+    contrast: 'Gewinde kaum zu sehen: Licht von der Seite oder das dunkle Feld',
     inside: 'Die Verschraubung ins Fenster rücken',
     loading: 'Die Führung wird geladen',
   },

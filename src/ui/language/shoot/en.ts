@@ -1,7 +1,9 @@
 /** The guided camera. */
 export const shootEn = {
   title: 'Guided camera',
-  start: 'Start the camera',
+  again: 'Try the camera again',
+  taking: 'Taking it',
+  contrastOnDark: 'Thread hard to see: let light come from the side',
   noCamera: 'No camera can be used here. Take a photo with the button below instead.',
   denied:
     'The camera was not allowed. Allow it in the browser, or take a photo with the button below.',
@@ -28,7 +30,7 @@ export const shootEn = {
     distance: 'A little farther away',
     light: 'More light',
     still: 'Hold still',
-    contrast: 'Thread hard to see: use the other field',
+    contrast: 'Thread hard to see: light from the side, or the dark field',
     inside: 'Move the fitting into the window',
     loading: 'The guidance is loading',
   },

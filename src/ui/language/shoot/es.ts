@@ -3,7 +3,9 @@ import type { ShootWords } from './en';
 
 export const shootEs: Widen<ShootWords> = {
   title: 'Cámara guiada',
-  start: 'Iniciar la cámara',
+  again: 'Probar la cámara otra vez',
+  taking: 'Tomándola',
+  contrastOnDark: 'La rosca se ve mal: ilumine de lado',
   noCamera: 'Aquí no se puede usar la cámara. Tome la foto con el botón de abajo.',
   denied:
     'La cámara no se ha permitido. Permítala en el navegador, o tome la foto con el botón de abajo.',
@@ -30,7 +32,7 @@ export const shootEs: Widen<ShootWords> = {
     distance: 'Un poco más lejos',
     light: 'Más luz',
     still: 'No se mueva',
-    contrast: 'La rosca se ve mal: use el otro campo',
+    contrast: 'La rosca se ve mal: ilumine de lado o use el campo oscuro',
     inside: 'Lleve el racor a la ventana',
     loading: 'Se está cargando la guía',
   },

@@ -3,7 +3,9 @@ import type { ShootWords } from './en';
 
 export const shootFr: Widen<ShootWords> = {
   title: 'Prise guidée',
-  start: 'Démarrer l’appareil photo',
+  again: 'Réessayer l’appareil photo',
+  taking: 'Prise en cours',
+  contrastOnDark: 'Filetage peu visible : éclairez de côté',
   noCamera: 'Aucun appareil photo utilisable ici. Prenez la photo avec le bouton ci-dessous.',
   denied:
     'L’appareil photo n’a pas été autorisé. Autorisez-le dans le navigateur, ou prenez la photo avec le bouton ci-dessous.',
@@ -30,7 +32,7 @@ export const shootFr: Widen<ShootWords> = {
     distance: 'Un peu plus loin',
     light: 'Plus de lumière',
     still: 'Ne bougez plus',
-    contrast: 'Filetage peu visible : prenez l’autre champ',
+    contrast: 'Filetage peu visible : éclairez de côté, ou prenez le champ sombre',
     inside: 'Placez le raccord dans la fenêtre',
     loading: 'Le guidage se charge',
   },
