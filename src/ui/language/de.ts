@@ -37,7 +37,7 @@ export const de: Dictionary = {
       },
       {
         title: 'Auflegen und fotografieren',
-        text: 'Verschraubung ins Fenster, Gewinde frei. Von oben, der ganze Ring im Bild.',
+        text: 'Verschraubung ins Fenster, Gewinde frei, der ganze Ring im Bild. Aus etwa 30 cm, um 10 bis 20° geneigt.',
       },
       {
         title: 'Ablesen oder nachmessen',
@@ -530,6 +530,9 @@ export const de: Dictionary = {
     rows: (n, all) => `${n} von ${all}`,
     sortBy: (column) => `Nach ${column} ordnen`,
     loading: 'Die Tabellen werden geladen',
+    usedBy: 'Verwendet von',
+    order: 'Reihenfolge',
+    hydraulicFirst: 'Hydraulikgrößen zuerst',
     showAll: 'Alle zeigen',
   },
   about: {

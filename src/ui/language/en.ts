@@ -36,7 +36,7 @@ export const en = {
       },
       {
         title: 'Lay and shoot',
-        text: 'Fitting in the window, thread free. Shoot from above, the whole ring in view.',
+        text: 'Fitting in the window, thread free, the whole ring in view. From about 30 cm, tilted 10 to 20°.',
       },
       {
         title: 'Read, or add one reading',
@@ -521,6 +521,9 @@ export const en = {
     rows: (n: number, all: number) => `${n} of ${all}`,
     sortBy: (column: string) => `Sort by ${column}`,
     loading: 'Loading the tables',
+    usedBy: 'Used by',
+    order: 'Order',
+    hydraulicFirst: 'Hydraulic sizes first',
     showAll: 'Show all',
   },
   about: {

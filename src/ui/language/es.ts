@@ -36,7 +36,7 @@ export const es: Dictionary = {
       },
       {
         title: 'Colocar y fotografiar',
-        text: 'Racor en la ventana, rosca libre. Desde arriba, con todo el anillo a la vista.',
+        text: 'Racor en la ventana, rosca libre, todo el anillo a la vista. A unos 30 cm, inclinado de 10 a 20°.',
       },
       {
         title: 'Leer, o tomar una medida',
@@ -529,6 +529,9 @@ export const es: Dictionary = {
     rows: (n, all) => `${n} de ${all}`,
     sortBy: (column) => `Ordenar por ${column}`,
     loading: 'Cargando las tablas',
+    usedBy: 'Usada por',
+    order: 'Orden',
+    hydraulicFirst: 'Primero las hidráulicas',
     showAll: 'Mostrar todo',
   },
   about: {

@@ -38,7 +38,7 @@ export const fr: Dictionary = {
       },
       {
         title: 'Poser et photographier',
-        text: 'Raccord dans la fenêtre, filetage dégagé. D’en haut, tout l’anneau dans l’image.',
+        text: 'Raccord dans la fenêtre, filetage dégagé, tout l’anneau dans l’image. À 30 cm environ, incliné de 10 à 20°.',
       },
       {
         title: 'Lire, ou relever une cote',
@@ -532,6 +532,9 @@ export const fr: Dictionary = {
     rows: (n, all) => `${n} sur ${all}`,
     sortBy: (column) => `Trier par ${column}`,
     loading: 'Chargement des tables',
+    usedBy: 'Utilisé par',
+    order: 'Ordre',
+    hydraulicFirst: 'Tailles hydrauliques d’abord',
     showAll: 'Tout montrer',
   },
   about: {
