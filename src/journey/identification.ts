@@ -19,6 +19,7 @@ export type RefusalReason =
   | 'card-mirrored'
   | 'unreadable'
   | 'unsupported-format'
+  | 'decoder-missing'
   | 'too-large';
 
 /** What a photo may be measured against: the printed scale card, an ID-1 card, a sheet of paper, a rule. */
@@ -62,6 +63,8 @@ export interface Refused {
   readonly refusal: { readonly reason: RefusalReason; readonly advice: string };
   /** What was found before the refusal, when anything was. */
   readonly overlay: Overlay | null;
+  /** Of the printed card, once it is known: nobody is told to use the field that is used already. */
+  readonly field: 'light' | 'dark' | null;
   readonly timingsMs: Readonly<Record<string, number>>;
 }
 

@@ -1,10 +1,11 @@
+import type { GreyImage } from '../vision/grey-image';
 import type { Vision } from '../vision/vision';
 import type { Decoders, Photo } from './1-photo/photo';
 import { readPhoto } from './1-photo/read-photo';
 import { findReference } from './2-reference/find-reference';
 import type { Reference } from './2-reference/reference';
 import { fieldAround, findFitting } from './3-find/find-fitting';
-import { findThread } from './4-limbs/find-thread';
+import { cutWithinWindow, findThread, showsWindow } from './4-limbs/find-thread';
 import { otherEnd } from './4-limbs/other-end';
 import { bothSidesSpeak } from './5-measurement/follow-fit';
 import type { ThreadSolution } from './5-measurement/thread-solution';
@@ -34,10 +35,12 @@ export async function identifyPhoto(
 ): Promise<Identification> {
   const clock = stopwatch(signal, onStage);
   let overlay: Overlay | null = null;
+  let cardField: Refused['field'] = null;
   const refused = (refusal: Refused['refusal']): Refused => ({
     outcome: 'refused',
     refusal: { reason: refusal.reason, advice: refusal.advice },
     overlay,
+    field: cardField,
     timingsMs: clock.timings(),
   });
 
@@ -76,9 +79,10 @@ export async function identifyPhoto(
   const { corrections } = options;
   const drawn = corrections?.axis ?? null;
   const fitting = findFitting(photo.value.grey, reference, tools.vision);
-  // Whoever has drawn the axis has said which part it is.
-  if (!fitting.ok && !drawn) return refused(fitting);
   const field = fitting.ok ? fitting.value.field : fieldAround(photo.value.grey, reference);
+  if (reference.kind === 'card') cardField = field;
+  // Whoever has drawn the axis has said which part it is.
+  if (!fitting.ok && !drawn) return refused(endsWithin(fitting, reference, photo.value.grey));
 
   clock.enter('thread-signal');
   const seat = findThread(photo.value.grey, reference, fitting.ok ? fitting.value : null, drawn);
@@ -132,6 +136,17 @@ export async function identifyPhoto(
     notes: notesOn(photo.value, reference, solution, field, options),
     timingsMs: clock.timings(),
   };
+}
+
+/** Where the photo shows part of the window only, what is missing may lie in the rest. */
+function endsWithin(
+  refusal: Refused['refusal'],
+  reference: Reference,
+  grey: GreyImage,
+): Refused['refusal'] {
+  const cut =
+    refusal.reason === 'no-thread' && reference.kind === 'card' && !showsWindow(reference, grey);
+  return cut ? cutWithinWindow : refusal;
 }
 
 /** Print scale along x and y with its relative uncertainty. */

@@ -56,18 +56,19 @@ function explain(reference: Reference, grey: GreyImage): Result<SeatedThread, Re
       'too-coarse',
       'The thread has too few pixels: go nearer, or send the photo in full size.',
     );
-  if (reference.kind === 'card' && !showsWindow(reference, grey))
-    return refuse(
-      'cut-off',
-      'The photo ends within the card’s window and shows no whole thread: show all of the card.',
-    );
+  if (reference.kind === 'card' && !showsWindow(reference, grey)) return cutWithinWindow;
   return refuse(
     'no-thread',
     'No thread is seen on the fitting: turn it so that its thread lies in full view, and avoid glare.',
   );
 }
 
-function showsWindow({ camera, search }: Reference, { width, height }: GreyImage): boolean {
+export const cutWithinWindow = refuse(
+  'cut-off' as const,
+  'The photo ends within the card’s window and shows no whole thread: show all of the card.',
+);
+
+export function showsWindow({ camera, search }: Reference, { width, height }: GreyImage): boolean {
   return search.polygon.every(([x, y]) => {
     const at = project(camera, [x, y, 0]);
     return at[0] >= 0 && at[1] >= 0 && at[0] < width && at[1] < height;

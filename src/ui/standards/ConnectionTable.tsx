@@ -54,6 +54,11 @@ export function ConnectionTable(props: {
       rows={props.rows}
       columns={columns()}
       search={props.search}
+      lines={(row) => ({
+        head: `${tradeName(row.tradeName)} ${row.size}`,
+        tail: row.thread ?? '–',
+        under: [row.family, t().standards.ends[row.end], ...aliasesOf(row)].join(' · '),
+      })}
     />
   );
 }
