@@ -38,6 +38,43 @@ export async function chooseFile(
   await page.getByLabel('Choose a photo').setInputFiles(file);
 }
 
+/** Every photo and thumbnail that the browser keeps for this page, as base64. */
+export async function keptPictures(page: Page): Promise<Buffer[]> {
+  const base64 = await page.evaluate(async () => {
+    const found: Blob[] = [];
+    const gather = (value: unknown): void => {
+      if (value instanceof Blob) found.push(value);
+      else if (value instanceof Uint8Array) found.push(new Blob([value.slice()]));
+      else if (value instanceof ArrayBuffer) found.push(new Blob([value]));
+      else if (Array.isArray(value)) value.forEach(gather);
+      else if (value && typeof value === 'object') Object.values(value).forEach(gather);
+    };
+    for (const { name } of await indexedDB.databases()) {
+      const db = await new Promise<IDBDatabase>((done) => {
+        const opening = indexedDB.open(name!);
+        opening.onsuccess = () => done(opening.result);
+      });
+      for (const store of db.objectStoreNames) {
+        const all = await new Promise<unknown[]>((done) => {
+          const getting = db.transaction(store).objectStore(store).getAll();
+          getting.onsuccess = () => done(getting.result);
+        });
+        gather(all);
+      }
+      db.close();
+    }
+    return Promise.all(
+      found.map(async (blob) => {
+        const bytes = new Uint8Array(await blob.arrayBuffer());
+        let text = '';
+        for (const byte of bytes) text += String.fromCharCode(byte);
+        return btoa(text);
+      }),
+    );
+  });
+  return base64.map((text) => Buffer.from(text, 'base64'));
+}
+
 /** On a phone, parts of a page are folded: opens them all. */
 export async function unfold(page: Page): Promise<void> {
   await expect(page.locator('.sheet-more').first()).toBeVisible();

@@ -3,6 +3,7 @@ import { withPdf } from '../scale-card/rasterise';
 import {
   axeViolations,
   chooseFile,
+  keptPictures,
   measureSample,
   onBothSizes,
   openApp,
@@ -216,8 +217,14 @@ test('without a thread named, the one that the photo finds is taken or offered',
 }) => {
   await openApp(page, '#/used');
   await page.locator('.used').getByLabel('Choose a photo').setInputFiles(`${photosFolder}d26.jpg`);
-  await expect(page.getByRole('heading', { name: 'Measuring' })).toBeVisible();
+  const measuring = page.getByRole('heading', { name: 'Measuring' });
+  await expect(measuring).toBeVisible();
+  // Not before it is known that no bank card lies in it is a photo kept.
+  await expect
+    .poll(async () => (await keptPictures(page)).length, { timeout: 60_000, intervals: [50] })
+    .toBe(1);
   await page.reload();
+  await expect(measuring).toBeVisible();
   await expect(page.locator('.wear')).toBeVisible({ timeout: 60_000 });
   const offered = page.locator('.wear-suggested button').filter({ hasText: '3/4-16 UNF' });
   await offered.click();
