@@ -51,11 +51,6 @@ export const api = {
     before = seen;
     return guidance;
   },
-
-  /** Size of the wasm heap, for tests: it must not grow from photo to photo. */
-  async heapBytes(_signal: AbortSignal, _onStage: OnStage): Promise<number> {
-    return (await vision).heapBytes();
-  },
 };
 
 export type Api = typeof api;
