@@ -3,7 +3,6 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { periodWeights } from '../journey/4-limbs/period-odds';
-import { seatWeights } from '../journey/4-limbs/seat-odds';
 import { casesInFolder } from './accuracy/cases';
 import { pathFrom, runCommand, UsageError } from './arguments';
 import { fitPeriod } from './calibrate/fit-period';
@@ -61,10 +60,7 @@ async function main(): Promise<number> {
     kept.map((row) => row.rivals),
     periodWeights,
   );
-  const seat = fitSeats(
-    kept.map((row) => row.seats),
-    seatWeights,
-  );
+  const seat = fitSeats(kept.map((row) => row.seats));
   const pitch = fitShares(
     lengths.map((row) => row.pitch),
     start,
