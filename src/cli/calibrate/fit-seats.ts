@@ -13,10 +13,7 @@ const ridge = 0.01;
 
 /** Weights under which the odds of a seat say how often it is right (logistic regression), by a search along each
  *  weight in turn. Every photo counts alike, however many seats were tried on it. */
-export function fitSeats(
-  photos: readonly (readonly SeatSeen[])[],
-  start: SeatWeights,
-): SeatWeights {
+export function fitSeats(photos: readonly (readonly SeatSeen[])[]): SeatWeights {
   const cost = (w: SeatWeights) => {
     let sum = 0;
     for (const seats of photos)
