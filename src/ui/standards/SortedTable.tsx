@@ -1,5 +1,6 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { t } from '../language/language';
+import { isFound } from './search';
 
 export interface Column<Row> {
   readonly name: string;
@@ -12,8 +13,6 @@ export interface Column<Row> {
 
 const firstRows = 80;
 
-/** Every word typed must begin some word of the row as it is shown: '-16' finds the dash size,
- *  not 11/16-16. */
 export function SortedTable<Row>(props: {
   readonly caption: string;
   readonly rows: readonly Row[];
@@ -23,12 +22,10 @@ export function SortedTable<Row>(props: {
   const [order, setOrder] = createSignal<{ column: number; up: boolean } | null>(null);
   const [all, setAll] = createSignal(false);
   const found = createMemo(() => {
-    const words = wordsOf(props.search);
-    if (words.length === 0) return props.rows;
-    return props.rows.filter((row) => {
-      const shown = wordsOf(props.columns.map((column) => column.show(row)).join(' '));
-      return words.every((word) => shown.some((one) => one.startsWith(word)));
-    });
+    if (props.search.trim() === '') return props.rows;
+    return props.rows.filter((row) =>
+      isFound(props.search, props.columns.map((column) => column.show(row)).join(' ')),
+    );
   });
   const sorted = createMemo(() => {
     const by = order();
@@ -120,9 +117,3 @@ export function SortedTable<Row>(props: {
     </>
   );
 }
-
-const wordsOf = (text: string): string[] =>
-  text
-    .toLowerCase()
-    .split(/[\s,;:()]+/)
-    .filter(Boolean);
