@@ -20,6 +20,7 @@ import { setToolsAtHand, toolsAtHand } from '../work/tools';
 import { BeforeAfter } from './BeforeAfter';
 import { CardTrust } from './CardTrust';
 import { HandOver } from './HandOver';
+import { PhotosApart } from './PhotosApart';
 import { SheetHead } from './SheetHead';
 import { SheetPage } from './SheetPage';
 import { leaveToCounter, sendToCounter } from './send';
@@ -77,6 +78,7 @@ function OpenedSheet() {
       <SheetHead />
       <div class="sheet-answer stack">
         <CardTrust />
+        <PhotosApart />
         <DecisionBlock conclusion={sheet().conclusion} />
         <Contradictions
           contradictions={sheet().conclusion.contradictions}

@@ -1,6 +1,8 @@
+import { aliasesOf } from '../../standards/aliases';
 import { type Connection, hasSeat } from '../../standards/connections/connection';
 import { seatText } from '../identification/reading-text';
 import { t } from '../language/language';
+import { tradeName } from '../language/trade-names';
 import { familyCell } from './family-cell';
 import { type Column, SortedTable } from './SortedTable';
 import { lengthText } from './ThreadTable';
@@ -50,6 +52,11 @@ export function ConnectionTable(props: {
       rows={props.rows}
       columns={columns()}
       search={props.search}
+      lines={(row) => ({
+        head: `${tradeName(row.tradeName)} ${row.size}`,
+        tail: row.thread ?? '–',
+        under: [row.family, t().standards.ends[row.end], ...aliasesOf(row)].join(' · '),
+      })}
     />
   );
 }

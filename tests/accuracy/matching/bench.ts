@@ -184,8 +184,7 @@ function seatOf(part: Part, random: Random, byEye = false): Seat {
 
 /** The two readings everyone takes first: across the crests, and the blade that fits. */
 export function firstReadings(part: Part, random: Random): Taken[] {
-  const diameter = part.end === 'male' ? 'caliper-od' : 'caliper-id';
-  return [diameter, 'pitch-gauge' as const].flatMap(
-    (kind) => takeReading(kind, part, random) ?? [],
-  );
+  const diameter: AskableKind = part.end === 'male' ? 'caliper-od' : 'caliper-id';
+  const kinds: readonly AskableKind[] = [diameter, 'pitch-gauge'];
+  return kinds.flatMap((kind) => takeReading(kind, part, random) ?? []);
 }
