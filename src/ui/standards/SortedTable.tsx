@@ -9,6 +9,8 @@ export interface Column<Row> {
   readonly show: (row: Row) => string;
   /** What to sort by; the shown text when left out. */
   readonly by?: (row: Row) => number | string;
+  /** Other words that the row is found by. */
+  readonly also?: (row: Row) => string;
   readonly numeric?: boolean;
   readonly wide?: boolean;
 }
@@ -39,7 +41,9 @@ export function SortedTable<Row>(props: {
     const words = wordsOf(props.search);
     if (words.length === 0) return props.rows;
     return props.rows.filter((row) => {
-      const shown = wordsOf(props.columns.map((column) => column.show(row)).join(' '));
+      const shown = wordsOf(
+        props.columns.map((column) => `${column.show(row)} ${column.also?.(row) ?? ''}`).join(' '),
+      );
       return words.every((word) => shown.some((one) => one.startsWith(word)));
     });
   });
