@@ -45,9 +45,17 @@ export interface Measured {
   /** None beside a rule: without a pose a single crest says nothing. */
   readonly crests: readonly CrestHeight[];
   readonly conclusion: Conclusion;
+  /** Of a part threaded at both ends, the end that was measured less well. */
+  readonly otherEnds: readonly OtherEnd[];
   /** Things the reader should know: one-sided outline, bowed card, unchecked print … */
   readonly notes: readonly Note[];
   readonly timingsMs: Readonly<Record<string, number>>;
+}
+
+export interface OtherEnd {
+  readonly measurement: ThreadMeasurement;
+  /** From the free end towards the middle of the part, over the measured zone, in the photo. */
+  readonly axis: readonly [PhotoPoint, PhotoPoint];
 }
 
 export interface Refused {

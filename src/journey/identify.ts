@@ -6,17 +6,16 @@ import { findReference } from './2-reference/find-reference';
 import type { Reference } from './2-reference/reference';
 import { fieldAround, findFitting } from './3-find/find-fitting';
 import { cutWithinWindow, findThread, showsWindow } from './4-limbs/find-thread';
+import { otherEnd } from './4-limbs/other-end';
 import { bothSidesSpeak } from './5-measurement/follow-fit';
-import { noseHalfAngle } from './5-measurement/nose-angle';
-import { solveSeated } from './5-measurement/solve-seated';
-import type { ThreadMeasurement } from './5-measurement/thread-measurement';
 import type { ThreadSolution } from './5-measurement/thread-solution';
-import { uncheckedPrint, withUncertainty } from './5-measurement/uncertainty';
+import { uncheckedPrint } from './5-measurement/uncertainty';
 import { conclude } from './7-next-reading/conclude';
 import type { Identification, MeasureOptions, Note, OnStage, Refused } from './identification';
 import { measureByRuler } from './measure-by-ruler';
+import { type EndShot, measureEnd } from './measure-end';
 import type { Overlay } from './overlay';
-import { crestProfile, referenceOverlay, threadOverlay } from './overlay-of';
+import { axisOverlay, crestProfile, referenceOverlay, threadOverlay } from './overlay-of';
 import { stopwatch } from './stopwatch';
 import { crestHeights } from './wear/crest-heights';
 
@@ -57,6 +56,7 @@ export async function identifyPhoto(
       outcome: 'measured',
       ...byRuler.value,
       crests: [],
+      otherEnds: [],
       conclusion,
       timingsMs: clock.timings(),
     };
@@ -89,23 +89,19 @@ export async function identifyPhoto(
   if (!seat.ok) return refused(seat);
 
   clock.enter('measurement');
-  const sides = corrections?.side ?? 'both';
-  const solved = solveSeated(photo.value.grey, reference, seat.value, field, sides);
-  if (!solved.ok) return refused(solved);
-  const lighting = { field, flashFired: photo.value.flashFired };
-  const measurement: ThreadMeasurement = {
-    ...withUncertainty(reference, solved.value, lighting, reference.kind === 'card' ? scale.u : 0),
-    noseHalfAngleDeg: noseHalfAngle(
-      {
-        grey: photo.value.grey,
-        camera: reference.camera,
-        response: reference.response,
-        mmPerPx: solved.value.mmPerPx,
-        field,
-      },
-      solved.value,
-    ),
+  const shot: EndShot = {
+    photo: photo.value,
+    reference,
+    field,
+    uPrint: reference.kind === 'card' ? scale.u : 0,
   };
+  const end = measureEnd(shot, seat.value, corrections?.side ?? 'both');
+  if (!end.ok) return refused(end);
+  const { solution, measurement } = end.value;
+  const other = fitting.ok
+    ? otherEnd(photo.value.grey, reference, fitting.value, seat.value)
+    : null;
+  const beside = other && measureEnd(shot, other, 'both');
 
   clock.enter('candidates');
   const conclusion = conclude(measurement, options.readings);
@@ -113,23 +109,31 @@ export async function identifyPhoto(
     outcome: 'measured',
     reference: {
       kind: reference.kind,
-      pxPerMm: 1 / solved.value.mmPerPx,
-      axisHeightMm: solved.value.resting.heightMm,
+      pxPerMm: 1 / solution.mmPerPx,
+      axisHeightMm: solution.resting.heightMm,
       cameraHeightMm: -reference.camera.centre[2],
       tiltDeg: (reference.tiltRad * 180) / Math.PI,
       field,
     },
     measurement,
-    overlay: threadOverlay(photo.value, reference, solved.value),
-    profile: crestProfile(solved.value),
+    overlay: threadOverlay(photo.value, reference, solution),
+    profile: crestProfile(solution),
     crests: crestHeights(
-      solved.value.points,
-      solved.value.fit,
-      solved.value.zone,
+      solution.points,
+      solution.fit,
+      solution.zone,
       measurement.majorDiameterMm.u,
     ),
     conclusion,
-    notes: notesOn(photo.value, reference, solved.value, field, options),
+    otherEnds: beside?.ok
+      ? [
+          {
+            measurement: beside.value.measurement,
+            axis: axisOverlay(reference, beside.value.solution),
+          },
+        ]
+      : [],
+    notes: notesOn(photo.value, reference, solution, field, options),
     timingsMs: clock.timings(),
   };
 }

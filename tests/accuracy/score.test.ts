@@ -75,6 +75,7 @@ function answer(over: {
     },
     profile: { axialMm: [], leftMm: [], rightMm: [], leftFitMm: [], rightFitMm: [] },
     crests: [],
+    otherEnds: [],
     conclusion: {
       threads: [],
       connections: [],

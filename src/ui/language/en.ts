@@ -391,7 +391,7 @@ export const en = {
       'o-ring-at-hex': 'O-ring under the hex',
       'flat-washer-face': 'Flat face or washer under the hex',
       'cone-inverted': 'Nut that presses on a flared tube',
-      none: 'None of these: it seals on the thread',
+      none: 'None of these: it seals on the thread, or shows no seat',
     },
     /** The same seats, as the female end shows them. */
     femaleSeats: {
@@ -404,7 +404,7 @@ export const en = {
       'o-ring-at-hex': 'Chamfer for an O-ring at the mouth',
       'flat-washer-face': 'Flat face around the mouth',
       'cone-inverted': 'Raised cone at the bottom of the port',
-      none: 'None of these: it seals on the thread',
+      none: 'None of these: it seals on the thread, or shows no seat',
     },
     noTube: 'It takes no tube',
     otherValue: 'another value',
@@ -548,6 +548,8 @@ export const en = {
     'parallel socket for taper pipe (Rp)': 'parallel socket for taper pipe (Rp)',
     '24° cone, French gas series': '24° cone, French gas series',
     'brake-line flare, metric': 'brake-line flare, metric',
+    'taper stud end, metric': 'taper stud end, metric',
+    'test point': 'test point',
     'pressure-gauge end': 'pressure-gauge end',
     'O-ring face seal': 'O-ring face seal',
     '37° flare': '37° flare',
