@@ -6,6 +6,7 @@ import { periodWeights } from '../journey/4-limbs/period-odds';
 import { casesInFolder } from './accuracy/cases';
 import { pathFrom, runIfStarted, UsageError } from './arguments';
 import { fitPeriod } from './calibrate/fit-period';
+import { fitSeats } from './calibrate/fit-seats';
 import { fitShares, rounded } from './calibrate/fit-shares';
 import { type Residual, residualOf } from './calibrate/residual';
 import { nodeDecoders } from './node-decoders';
@@ -60,6 +61,7 @@ async function run(args: string[]): Promise<number> {
     kept.map((row) => row.rivals),
     periodWeights,
   );
+  const seat = fitSeats(kept.map((row) => row.seats));
   const pitch = fitShares(
     lengths.map((row) => row.pitch),
     start,
@@ -82,6 +84,7 @@ async function run(args: string[]): Promise<number> {
     from: `npm run calibrate: ${kept.length} rendered photos, seed and date ${values.set}`,
     shares: { pitch, radius },
     period,
+    seat,
     height: { known: rounded(height.known), ofHeight: rounded(height.pitch) },
   };
   await writeFile(file, `${JSON.stringify(allowances, null, 2)}\n`);

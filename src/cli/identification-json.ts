@@ -1,4 +1,8 @@
+import type { ThreadMeasurement } from '../journey/5-measurement/thread-measurement';
+import { conclude } from '../journey/7-next-reading/conclude';
+import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
+import type { PhotoPoint } from '../journey/overlay';
 import { resolvedMajor } from '../journey/wear/resolved-major';
 import type { Expected } from './expected-thread';
 import { wearJson } from './wear-json';
@@ -11,30 +15,48 @@ export function identificationJson(
 ): object {
   const { outcome, timingsMs } = identification;
   if (outcome === 'refused') return { photo, outcome, refusal: identification.refusal, timingsMs };
-  const { reference, measurement, conclusion, notes } = identification;
-  const { pitchMm, majorDiameterMm, correlation, taper, flankAngleDeg } = measurement;
-  const resolved = resolvedMajor(identification.measurement);
-  const major = resolved
-    ? { majorDiameterMm, correlation }
-    : { majorDiameterMm: null, correlation: null };
-  const { threads, connections, decision, contradictions, end, nearest } = conclusion;
-  const { turns, hand, starts, noseHalfAngleDeg, budget } = measurement;
+  const { reference, measurement, conclusion, overlay, otherEnds, notes } = identification;
+  const { contradictions, nearest } = conclusion;
   return {
     photo,
     outcome,
     reference,
-    thread: { pitchMm, ...major, taper, flankAngleDeg, turns, hand, starts },
-    end: { kind: end, noseHalfAngleDeg },
-    threads,
-    connections,
-    decision,
+    ...endJson(measurement, conclusion),
+    ends: [
+      { measurement, conclusion, axis: overlay.axis },
+      ...otherEnds.map((one) => ({ ...one, conclusion: conclude(one.measurement, []) })),
+    ].map((one) => ({
+      ...endJson(one.measurement, one.conclusion),
+      where: one.axis && middleOf(one.axis),
+    })),
     /** Which way the thread winds, readings included; `thread.hand` is the photo's alone. */
     hand: conclusion.hand,
     nearest,
     contradictions,
     ...(expected && { wear: wearJson(expected, identification) }),
-    budget,
+    budget: measurement.budget,
     notes,
     timingsMs,
   };
 }
+
+function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
+  const { pitchMm, majorDiameterMm, correlation, taper, flankAngleDeg } = measurement;
+  const { turns, hand, starts, noseHalfAngleDeg } = measurement;
+  const major = resolvedMajor(measurement)
+    ? { majorDiameterMm, correlation }
+    : { majorDiameterMm: null, correlation: null };
+  const { threads, connections, decision, end } = conclusion;
+  return {
+    thread: { pitchMm, ...major, taper, flankAngleDeg, turns, hand, starts },
+    end: { kind: end, noseHalfAngleDeg },
+    threads,
+    connections,
+    decision,
+  };
+}
+
+const middleOf = ([a, b]: readonly [PhotoPoint, PhotoPoint]) => [
+  Math.round(50 * (a[0] + b[0])) / 100,
+  Math.round(50 * (a[1] + b[1])) / 100,
+];

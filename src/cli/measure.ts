@@ -95,6 +95,7 @@ function refusal(reason: 'unreadable', advice: string): Identification {
   return {
     outcome: 'refused',
     refusal: { reason, advice },
+    field: null,
     overlay: null,
     timingsMs: { total: 0 },
   };

@@ -9,6 +9,8 @@ export const nodeDecoders: Decoders = {
   jpeg: fromPackage('@cwasm/jpeg-turbo/jpeg-turbo.wasm'),
   png: fromPackage('@jsquash/png/codec/pkg/squoosh_png_bg.wasm'),
   webp: fromPackage('@jsquash/webp/codec/dec/webp_dec.wasm'),
+  heic: fromPackage('libheif-js/libheif-wasm/libheif.wasm'),
+  avif: fromPackage('@jsquash/avif/codec/dec/avif_dec.wasm'),
 };
 
 function fromPackage(file: string): () => Promise<WebAssembly.Module> {
@@ -20,7 +22,7 @@ function fromPackage(file: string): () => Promise<WebAssembly.Module> {
   };
 }
 
-/** The PNG and WebP decoders hand out their pixels as the web's ImageData, which Node lacks. */
+/** The PNG, WebP and AVIF decoders hand out their pixels as the web's ImageData, which Node lacks. */
 function provideImageData(): void {
   globalThis.ImageData ??= class {
     readonly colorSpace = 'srgb';

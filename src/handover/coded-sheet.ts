@@ -109,6 +109,7 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
       overlay: coded.l ? unfoldOverlay(coded.l, arrived) : null,
       profile: null,
       crests: [],
+      otherEnds: [],
       notes: coded.s.o ?? [],
       bars: coded.s.b
         ? {

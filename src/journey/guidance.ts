@@ -20,6 +20,8 @@ export interface Guidance {
   readonly tooDark: boolean;
   readonly moving: boolean;
   readonly lowContrast: boolean;
+  /** Of the printed card: nobody is told to use the field that lies there. */
+  readonly field: 'light' | 'dark' | null;
   /** Nothing lies in the window. */
   readonly fittingOutside: boolean;
   readonly ready: boolean;
@@ -75,6 +77,7 @@ export function judgeFrame(
     tooNear: pose !== null && pose.distanceMm < limits.leastDistanceMm,
     tooDark: (window?.paperLevel ?? brightest(frame.data, 31)) < limits.darkestPaper,
     moving: moved !== null && moved > limits.mostMotionMm,
+    field: window?.field ?? null,
     lowContrast: window !== null && window.count > 0 && window.strength < limits.faintestEdge,
     fittingOutside: window !== null && window.count < limits.fewestEdgePixels,
   };
@@ -109,6 +112,7 @@ function judgeOutline(
     tooDark: brightest(frame.data, 31) < limits.darkestPaper,
     moving: moved !== null && moved > limits.mostOutlineMotionMm,
     lowContrast: false,
+    field: null,
     fittingOutside: false,
   };
   const tilted = judged.tiltDeg !== null && judged.tiltDeg > limits.mostTiltDeg;
@@ -198,10 +202,13 @@ function windowEdges(frame: GreyImage, H: Float64Array) {
   const level = Math.max(5, 5 * sorted[sorted.length >> 1]);
   const edges = sorted.subarray(sorted.findIndex((slope) => slope > level));
   const strong = sorted[sorted.length - 1] > level;
+  const paper = paperLevel(at);
+  const ground = view.slice().sort()[view.length >> 1];
   return {
     count: strong ? edges.length : 0,
     strength: strong ? edges[Math.floor(0.75 * edges.length)] : 0,
-    paperLevel: paperLevel(at),
+    paperLevel: paper,
+    field: ground < paper / 2 ? ('dark' as const) : ('light' as const),
   };
 }
 

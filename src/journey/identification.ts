@@ -19,6 +19,7 @@ export type RefusalReason =
   | 'card-mirrored'
   | 'unreadable'
   | 'unsupported-format'
+  | 'decoder-missing'
   | 'too-large';
 
 /** What a photo may be measured against: the printed scale card, an ID-1 card, a sheet of paper, a rule. */
@@ -44,9 +45,17 @@ export interface Measured {
   /** None beside a rule: without a pose a single crest says nothing. */
   readonly crests: readonly CrestHeight[];
   readonly conclusion: Conclusion;
+  /** Of a part threaded at both ends, the end that was measured less well. */
+  readonly otherEnds: readonly OtherEnd[];
   /** Things the reader should know: one-sided outline, bowed card, unchecked print … */
   readonly notes: readonly Note[];
   readonly timingsMs: Readonly<Record<string, number>>;
+}
+
+export interface OtherEnd {
+  readonly measurement: ThreadMeasurement;
+  /** From the free end towards the middle of the part, over the measured zone, in the photo. */
+  readonly axis: readonly [PhotoPoint, PhotoPoint];
 }
 
 export interface Refused {
@@ -54,6 +63,8 @@ export interface Refused {
   readonly refusal: { readonly reason: RefusalReason; readonly advice: string };
   /** What was found before the refusal, when anything was. */
   readonly overlay: Overlay | null;
+  /** Of the printed card, once it is known: nobody is told to use the field that is used already. */
+  readonly field: 'light' | 'dark' | null;
   readonly timingsMs: Readonly<Record<string, number>>;
 }
 

@@ -1,21 +1,21 @@
+import type { GreyImage } from '../vision/grey-image';
 import type { Vision } from '../vision/vision';
 import type { Decoders, Photo } from './1-photo/photo';
 import { readPhoto } from './1-photo/read-photo';
 import { findReference } from './2-reference/find-reference';
 import type { Reference } from './2-reference/reference';
 import { fieldAround, findFitting } from './3-find/find-fitting';
-import { findThread } from './4-limbs/find-thread';
+import { cutWithinWindow, findThread, showsWindow } from './4-limbs/find-thread';
+import { otherEnd } from './4-limbs/other-end';
 import { bothSidesSpeak } from './5-measurement/follow-fit';
-import { noseHalfAngle } from './5-measurement/nose-angle';
-import { solveSeated } from './5-measurement/solve-seated';
-import type { ThreadMeasurement } from './5-measurement/thread-measurement';
 import type { ThreadSolution } from './5-measurement/thread-solution';
-import { uncheckedPrint, withUncertainty } from './5-measurement/uncertainty';
+import { uncheckedPrint } from './5-measurement/uncertainty';
 import { conclude } from './7-next-reading/conclude';
 import type { Identification, MeasureOptions, Note, OnStage, Refused } from './identification';
 import { measureByRuler } from './measure-by-ruler';
+import { type EndShot, measureEnd } from './measure-end';
 import type { Overlay } from './overlay';
-import { crestProfile, referenceOverlay, threadOverlay } from './overlay-of';
+import { axisOverlay, crestProfile, referenceOverlay, threadOverlay } from './overlay-of';
 import { stopwatch } from './stopwatch';
 import { crestHeights } from './wear/crest-heights';
 
@@ -35,10 +35,12 @@ export async function identifyPhoto(
 ): Promise<Identification> {
   const clock = stopwatch(signal, onStage);
   let overlay: Overlay | null = null;
+  let cardField: Refused['field'] = null;
   const refused = (refusal: Refused['refusal']): Refused => ({
     outcome: 'refused',
     refusal: { reason: refusal.reason, advice: refusal.advice },
     overlay,
+    field: cardField,
     timingsMs: clock.timings(),
   });
 
@@ -54,6 +56,7 @@ export async function identifyPhoto(
       outcome: 'measured',
       ...byRuler.value,
       crests: [],
+      otherEnds: [],
       conclusion,
       timingsMs: clock.timings(),
     };
@@ -76,32 +79,29 @@ export async function identifyPhoto(
   const { corrections } = options;
   const drawn = corrections?.axis ?? null;
   const fitting = findFitting(photo.value.grey, reference, tools.vision);
-  // Whoever has drawn the axis has said which part it is.
-  if (!fitting.ok && !drawn) return refused(fitting);
   const field = fitting.ok ? fitting.value.field : fieldAround(photo.value.grey, reference);
+  if (reference.kind === 'card') cardField = field;
+  // Whoever has drawn the axis has said which part it is.
+  if (!fitting.ok && !drawn) return refused(endsWithin(fitting, reference, photo.value.grey));
 
   clock.enter('thread-signal');
   const seat = findThread(photo.value.grey, reference, fitting.ok ? fitting.value : null, drawn);
   if (!seat.ok) return refused(seat);
 
   clock.enter('measurement');
-  const sides = corrections?.side ?? 'both';
-  const solved = solveSeated(photo.value.grey, reference, seat.value, field, sides);
-  if (!solved.ok) return refused(solved);
-  const lighting = { field, flashFired: photo.value.flashFired };
-  const measurement: ThreadMeasurement = {
-    ...withUncertainty(reference, solved.value, lighting, reference.kind === 'card' ? scale.u : 0),
-    noseHalfAngleDeg: noseHalfAngle(
-      {
-        grey: photo.value.grey,
-        camera: reference.camera,
-        response: reference.response,
-        mmPerPx: solved.value.mmPerPx,
-        field,
-      },
-      solved.value,
-    ),
+  const shot: EndShot = {
+    photo: photo.value,
+    reference,
+    field,
+    uPrint: reference.kind === 'card' ? scale.u : 0,
   };
+  const end = measureEnd(shot, seat.value, corrections?.side ?? 'both');
+  if (!end.ok) return refused(end);
+  const { solution, measurement } = end.value;
+  const other = fitting.ok
+    ? otherEnd(photo.value.grey, reference, fitting.value, seat.value)
+    : null;
+  const beside = other && measureEnd(shot, other, 'both');
 
   clock.enter('candidates');
   const conclusion = conclude(measurement, options.readings);
@@ -109,25 +109,44 @@ export async function identifyPhoto(
     outcome: 'measured',
     reference: {
       kind: reference.kind,
-      pxPerMm: 1 / solved.value.mmPerPx,
-      axisHeightMm: solved.value.resting.heightMm,
+      pxPerMm: 1 / solution.mmPerPx,
+      axisHeightMm: solution.resting.heightMm,
       cameraHeightMm: -reference.camera.centre[2],
       tiltDeg: (reference.tiltRad * 180) / Math.PI,
       field,
     },
     measurement,
-    overlay: threadOverlay(photo.value, reference, solved.value),
-    profile: crestProfile(solved.value),
+    overlay: threadOverlay(photo.value, reference, solution),
+    profile: crestProfile(solution),
     crests: crestHeights(
-      solved.value.points,
-      solved.value.fit,
-      solved.value.zone,
+      solution.points,
+      solution.fit,
+      solution.zone,
       measurement.majorDiameterMm.u,
     ),
     conclusion,
-    notes: notesOn(photo.value, reference, solved.value, field, options),
+    otherEnds: beside?.ok
+      ? [
+          {
+            measurement: beside.value.measurement,
+            axis: axisOverlay(reference, beside.value.solution),
+          },
+        ]
+      : [],
+    notes: notesOn(photo.value, reference, solution, field, options),
     timingsMs: clock.timings(),
   };
+}
+
+/** Where the photo shows part of the window only, what is missing may lie in the rest. */
+function endsWithin(
+  refusal: Refused['refusal'],
+  reference: Reference,
+  grey: GreyImage,
+): Refused['refusal'] {
+  const cut =
+    refusal.reason === 'no-thread' && reference.kind === 'card' && !showsWindow(reference, grey);
+  return cut ? cutWithinWindow : refusal;
 }
 
 /** Print scale along x and y with its relative uncertainty. */

@@ -47,10 +47,7 @@ export function threadOverlay(photo: Photo, found: Reference, solution: ThreadSo
   return {
     ...referenceOverlay(photo, found),
     outline,
-    axis: [
-      rounded(photoAt(camera, frame, zone.fromS, offset(solution, zone.fromS))),
-      rounded(photoAt(camera, frame, zone.toS, offset(solution, zone.toS))),
-    ],
+    axis: axisOverlay(found, solution),
     contactLines: ([1, -1] as const).map((side) => [
       rounded(at(zone.fromS, side)),
       rounded(at(zone.toS, side)),
@@ -65,6 +62,16 @@ export function threadOverlay(photo: Photo, found: Reference, solution: ThreadSo
       ),
     ),
   };
+}
+
+/** The axis over the measured zone, in the photo. */
+export function axisOverlay(
+  { camera }: Reference,
+  solution: ThreadSolution,
+): readonly [PhotoPoint, PhotoPoint] {
+  const { frame, zone } = solution;
+  const at = (s: number) => rounded(photoAt(camera, frame, s, offset(solution, s)));
+  return [at(zone.fromS), at(zone.toS)];
 }
 
 const offset = ({ fit }: ThreadSolution, s: number) =>

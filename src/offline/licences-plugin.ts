@@ -66,6 +66,18 @@ export function licencesText(packages: readonly ShippedPackage[]): string {
 
 /** What a package's wasm is compiled from and its own files do not mention. */
 const compiledIn: Readonly<Record<string, readonly string[]>> = {
+  '@jsquash/avif': [
+    'Contains libavif (BSD-2-Clause, https://github.com/AOMediaCodec/libavif) and libaom (BSD-2-Clause with the Alliance for Open Media Patent License 1.0, https://aomedia.googlesource.com/aom).',
+  ],
+  'libheif-js': [
+    [
+      'Contains libheif and libde265 (both LGPL-3.0) as files of their own, code unchanged:',
+      'assets/libheif-*.wasm and assets/libheif-*.js. They are loaded when a HEIC photo comes and may be',
+      'exchanged for another build of the same interface. Sources: https://github.com/strukturag/libheif',
+      'and https://github.com/strukturag/libde265; how they were compiled:',
+      'https://github.com/catdad-experiments/libheif-emscripten.',
+    ].join('\n'),
+  ],
   '@cwasm/jpeg-turbo': [
     [
       'Contains libjpeg-turbo (IJG licence, modified BSD licence, zlib licence;',
@@ -99,7 +111,12 @@ function findPackage(name: string, from: string, root: string): string | null {
 /** In the package's folder and, for wrapped codecs, beside the codec. A package that names the MIT
  *  licence without enclosing it gets the licence's own text. */
 function licenceTexts(folder: string, manifest: Manifest): string[] {
-  const texts = [folder, join(folder, 'codec'), join(folder, 'codec', 'pkg')]
+  const texts = [
+    folder,
+    join(folder, 'codec'),
+    join(folder, 'codec', 'pkg'),
+    join(folder, 'libheif-wasm'),
+  ]
     .filter((place) => existsSync(place))
     .flatMap((place) =>
       readdirSync(place, { withFileTypes: true })

@@ -53,7 +53,19 @@ async function answer(request: Request): Promise<Response> {
     (request.mode === 'navigate'
       ? await cache.match(worker.registration.scope, options)
       : undefined);
-  return kept ?? fetch(request);
+  return kept ?? (await onDemand(cache, request)) ?? fetch(request);
+}
+
+/** A part of this build that is kept from its first use on; null when it is none. */
+async function onDemand(cache: Cache, { url }: Request): Promise<Response | null> {
+  const wanted = crestwiseBuild.onDemand.find(
+    ({ path }) => url === new URL(path, worker.registration.scope).href,
+  );
+  if (!wanted) return null;
+  const whole = await wholeFile(url, wanted.sha256);
+  // Where there is no room it serves once.
+  await cache.put(url, whole.clone()).catch(() => undefined);
+  return whole;
 }
 
 /** A file shared into the installed app; the page finds it when it opens. */
@@ -78,9 +90,19 @@ async function fetchAll(): Promise<void> {
   };
   try {
     await Promise.all(Array.from({ length: parallel }, lane));
+    await takeOverOnDemand(cache);
   } catch (cause) {
     await caches.delete(cacheName);
     throw cause;
+  }
+}
+
+/** What an older version kept on demand and this one has unchanged. */
+async function takeOverOnDemand(cache: Cache): Promise<void> {
+  for (const { path } of crestwiseBuild.onDemand) {
+    const url = new URL(path, worker.registration.scope).href;
+    const kept = await caches.match(url);
+    if (kept) await cache.put(url, kept);
   }
 }
 

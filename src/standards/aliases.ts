@@ -8,6 +8,7 @@ const byFamily: Readonly<Record<string, readonly string[]>> = {
   'ISO 11926': ['ORB', 'SAE straight thread', 'SAE J1926'],
   'ISO 6149': ['metric ORB', 'SAE J2244'],
   'ISO 9974': ['DIN 3852-1'],
+  'DIN 3852-1': ['metric taper', 'DIN 158', 'keg'],
   'ISO 1179': ['BSPP', 'DIN 3852-2'],
   'ISO 8434-6': ['BSPP 60°', 'BSP', 'DKR'],
   'ISO 7-1': ['BSPT', 'R', 'Rc', 'Rp', 'JIS PT'],
@@ -23,6 +24,7 @@ const byFamily: Readonly<Record<string, readonly string[]>> = {
   'ISO 6162-2': ['SAE flange 6000 psi', 'code 62', 'SFS'],
   'ISO 4038': ['brake flare', 'SAE J533'],
   'EN 837-1': ['gauge'],
+  'ISO 15171': ['test point', 'diagnostic coupling'],
 };
 
 /** Of an end as far as it is known. */

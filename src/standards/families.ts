@@ -34,6 +34,8 @@ const compression = note('sae-j512-compression');
 const cone24Gas = note('nf-e-48-050');
 const brake = note('iso-4038');
 const gauge = note('en-837-1');
+const taperMetric = note('din-3852-1');
+const testPoint = note('iso-15171');
 const inchStud = note('iso-11926');
 const metricStud = note('iso-6149');
 const flatMetric = note('iso-9974');
@@ -184,6 +186,39 @@ export const families: readonly Family[] = [
         'standard',
         'A straight thread with a short spigot at its tip; a washer seals at the bottom of the port.',
       ),
+      gauge('npt', 'standard', 'Gauges also come with NPT ends, which seal in the thread.'),
+    ],
+  },
+  {
+    family: 'DIN 3852-1',
+    title: 'Stud ends with metric taper thread, form C',
+    notes: [
+      taperMetric(
+        'know',
+        'standard',
+        'A 60° metric thread that tapers by 1 in 16; mostly on grease and low-pressure lines.',
+      ),
+      taperMetric(
+        'mate',
+        'standard',
+        'It seals in a parallel metric hole made for it (form Z), with sealant; a port with a flat face is not.',
+      ),
+    ],
+  },
+  {
+    family: 'ISO 15171',
+    title: 'Test points, M16x2',
+    notes: [
+      testPoint(
+        'know',
+        'common practice',
+        'A male end under a cap, with a valve inside that opens as the test hose is screwed on.',
+      ),
+      testPoint(
+        'mistaken',
+        'common practice',
+        'Other test points look alike and have other threads or pitches: never force a test hose on.',
+      ),
     ],
   },
   {
@@ -230,7 +265,7 @@ export const families: readonly Family[] = [
       flatMetric(
         'know',
         'standard',
-        'The shoulder seals on a machined flat around the port: by a soft ring in the shoulder (form E) or a cutting edge (form B).',
+        'The shoulder seals on a machined flat around the port: by a soft ring in the shoulder (form E), a cutting edge (form B) or a loose washer (form A).',
       ),
       flatMetric(
         'ring',
@@ -246,7 +281,7 @@ export const families: readonly Family[] = [
       flatG(
         'know',
         'standard',
-        'A straight pipe thread; the shoulder seals by a soft ring (form E), an O-ring with a retaining ring (G, H) or an edge (B).',
+        'A straight pipe thread; the shoulder seals by a soft ring (form E), an O-ring with a retaining ring (G, H), an edge (B) or a loose washer (A).',
       ),
       flatG(
         'mistaken',

@@ -61,7 +61,8 @@ function nearThreads(): Map<string, string[]> {
   if (near) return near;
   const carried = [...new Set(connections.map((c) => c.thread))].flatMap((name) => {
     const thread = name === null ? null : findThread(name);
-    return thread?.separable ? [thread] : [];
+    // The metric taper has the parallel thread for its mate.
+    return thread?.separable && thread.series !== 'taper' ? [thread] : [];
   });
   const pairs = [
     ...lookAlikes(carried, engages).map(({ threads: pair }) => pair),

@@ -1,4 +1,5 @@
 import { gThreads } from './g-threads';
+import { metricTaperThreads } from './metric-taper-threads';
 import { metricThreads } from './metric-threads';
 import { nptThreads } from './npt-threads';
 import { rThreads } from './r-threads';
@@ -8,6 +9,7 @@ import { unifiedThreads } from './unified-threads';
 export const threads: readonly Thread[] = [
   ...unifiedThreads,
   ...metricThreads,
+  ...metricTaperThreads,
   ...gThreads,
   ...rThreads,
   ...nptThreads,

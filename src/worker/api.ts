@@ -3,6 +3,7 @@ import type { RectangleKind } from '../journey/2-reference/rectangles';
 import { type Guidance, judgeFrame, type SeenFrame } from '../journey/guidance';
 import type { Identification, MeasureOptions, OnStage } from '../journey/identification';
 import { identifyPhoto } from '../journey/identify';
+import { heicAsJpeg } from './heic-as-jpeg';
 import { workerDecoders } from './worker-decoders';
 import { loadWorkerVision } from './worker-vision';
 
@@ -50,6 +51,11 @@ export const api = {
     const { guidance, seen } = judgeFrame(grey, before, await vision, outline);
     before = seen;
     return guidance;
+  },
+
+  /** A HEIC photo as browsers can show it; null for any other, and when it is damaged. */
+  async showable(_signal: AbortSignal, _onStage: OnStage, photo: Blob): Promise<Blob | null> {
+    return heicAsJpeg(new Uint8Array(await photo.arrayBuffer()), workerDecoders);
   },
 };
 

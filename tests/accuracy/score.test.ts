@@ -75,6 +75,7 @@ function answer(over: {
     },
     profile: { axialMm: [], leftMm: [], rightMm: [], leftFitMm: [], rightFitMm: [] },
     crests: [],
+    otherEnds: [],
     conclusion: {
       threads: [],
       connections: [],
@@ -100,6 +101,7 @@ const openEnd = { end: 'male', form: null, endTypes: ['fixed'] } as const;
 const refused: Identification = {
   outcome: 'refused',
   refusal: { reason: 'no-thread', advice: 'Turn it.' },
+  field: null,
   overlay: null,
   timingsMs: { total: 1 },
 };

@@ -10,7 +10,6 @@ test.use(phoneSeeing(photo));
 test('the guided camera knows a bank card, frames it and shoots by itself', async ({ page }) => {
   await openApp(page, '#/shoot');
   await page.getByRole('radio', { name: 'Bank card' }).check();
-  await page.getByRole('button', { name: 'Start the camera' }).click();
   await expect(page.locator('.aim-frame rect')).toBeVisible();
   await expect(page.locator('.checks li', { hasText: 'Card or sheet in view' })).toHaveAttribute(
     'data-state',

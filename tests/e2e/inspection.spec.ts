@@ -1,5 +1,12 @@
 import { expect, type Page, test } from '@playwright/test';
-import { onBothSizes, onSize, openMeasuredSample, photosFolder, unfold } from './support';
+import {
+  decidedThread,
+  onBothSizes,
+  onSize,
+  openMeasuredSample,
+  photosFolder,
+  unfold,
+} from './support';
 
 const box = (page: Page) => page.locator('.photo-drawing').getAttribute('viewBox');
 
@@ -93,5 +100,13 @@ onSize('phone', () => {
     await page.getByLabel('Add another photo').setInputFiles(`${photosFolder}d13.jpg`);
     await expect(page.getByText('The photos do not agree')).toBeVisible({ timeout: 60_000 });
     await expect(page.getByText('2 photos')).toBeVisible();
+    // Said where the verdict stands, with the way on.
+    const said = page.locator('.sheet-answer').getByRole('alert').filter({
+      hasText: 'Two photos disagree',
+    });
+    await expect(said).toContainText(/gives ⌀ 33\.\d+ × 2\.1\d+ mm/);
+    await said.getByRole('button', { name: 'Identify it as another fitting' }).click();
+    await expect(decidedThread(page)).toContainText('1 5/16-12', { timeout: 60_000 });
+    await expect(said).toHaveCount(0);
   });
 });

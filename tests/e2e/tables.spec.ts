@@ -1,26 +1,54 @@
-import { expect, test } from '@playwright/test';
+import { expect, type Page, test } from '@playwright/test';
 import { onBothSizes, openApp } from './support';
 
-onBothSizes(() => {
+onBothSizes((size) => {
+  /** A row of the table, or the two lines that stand for it on a telephone. */
+  const rows = (page: Page) =>
+    size === 'desk' ? page.locator('.standards-table tbody tr') : page.locator('.row-list li');
+
   test('tables are searched, sorted and shown in inches', async ({ page }) => {
     await openApp(page, '#/standards');
     await page.getByLabel('Search').fill('9/16-18 UNF');
-    await expect(page.getByRole('row')).toHaveCount(2);
+    await expect(rows(page)).toHaveCount(1);
     // ASME B1.1: 9/16 in is 14.2875 mm basic major.
-    await expect(page.getByRole('row').nth(1)).toContainText('14.288');
+    await expect(rows(page)).toContainText('14.288');
     await page.getByLabel('Lengths in').selectOption('in');
-    await expect(page.getByRole('row').nth(1)).toContainText('0.5625');
+    await expect(rows(page)).toContainText('0.5625');
     await page.getByLabel('Search').fill('');
-    await page.getByRole('button', { name: 'Sort by Major, in' }).click();
-    await page.getByRole('button', { name: 'Sort by Major, in' }).click();
-    await expect(page.locator('th[aria-sort="descending"]')).toContainText('Major');
+    if (size === 'desk') {
+      await page.getByRole('button', { name: 'Sort by Major, in' }).click();
+      await page.getByRole('button', { name: 'Sort by Major, in' }).click();
+      await expect(page.locator('th[aria-sort="descending"]')).toContainText('Major');
+    } else {
+      // ASME B1.1: #0-80 is the smallest of all.
+      await page.getByLabel('Order').selectOption('Major, in');
+      await expect(rows(page).first()).toContainText('0.06');
+    }
     await page.getByRole('button', { name: 'Connections', exact: true }).click();
     await page.getByLabel('Search').fill('ISO 8434-3 -16');
-    await expect(page.getByRole('row').nth(1)).toContainText('1 7/16-12');
+    await expect(rows(page).first()).toContainText('1 7/16-12');
     // As the trade calls it (common practice).
     await page.getByLabel('Search').fill('ORFS -16');
-    await expect(page.getByRole('row').nth(1)).toContainText('ISO 8434-3');
+    await expect(rows(page).first()).toContainText('ISO 8434-3');
     await page.getByLabel('Search').fill('JIC swivel');
-    await expect(page.getByRole('row').nth(1)).toContainText('ISO 8434-2');
+    await expect(rows(page).first()).toContainText('ISO 8434-2');
+  });
+
+  test('threads of hydraulic connections come first, marked, and are found by a trade name', async ({
+    page,
+  }) => {
+    await openApp(page, '#/standards');
+    await expect(rows(page).first()).toContainText('flare');
+    await page.getByLabel('Search').fill('JIC');
+    // ISO 8434-2: size -8 has a 3/4-16.
+    await expect(rows(page).filter({ hasText: '3/4-16' })).toHaveCount(1);
+    await page.getByLabel('Search').fill('#0-80');
+    await expect(rows(page)).toHaveCount(1);
+    if (size === 'phone') {
+      await rows(page).locator('summary').click();
+      await expect(rows(page).locator('dl')).toContainText('ASME B1.1');
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(over).toBeLessThanOrEqual(0);
+    }
   });
 });

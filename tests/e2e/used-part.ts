@@ -49,6 +49,7 @@ export async function usedPart(photos: readonly UsedPhoto[]) {
         overlay: exampleOverlay,
         profile: { axialMm: [], leftMm: [], rightMm: [], leftFitMm: [], rightFitMm: [] },
         crests,
+        otherEnds: [],
         notes: [],
       },
       options: defaultOptions,

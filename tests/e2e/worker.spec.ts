@@ -6,7 +6,8 @@ import { makePng, makeWebp } from '../journey/1-photo/make-files';
 import { noCard } from '../journey/stand-ins';
 
 /** The worker in a real browser, without the page around it. */
-const photosFolder = new URL('../../fixtures/photos/', import.meta.url);
+const fixtures = new URL('../../fixtures/', import.meta.url);
+const photosFolder = new URL('photos/', fixtures);
 const built = new URL('../../test-results/harness/', import.meta.url).pathname;
 const base64 = (name: string) =>
   readFileSync(new URL(`${name}.jpg`, photosFolder)).toString('base64');
@@ -40,10 +41,13 @@ test.beforeEach(async ({ page }) => {
 
 const identify = (page: Page, name: string) =>
   page.evaluate((photo) => window.harness.identify(photo), base64(name));
+const identifyFile = (page: Page, file: URL) =>
+  page.evaluate((photo) => window.harness.identify(photo), readFileSync(file).toString('base64'));
 
 test('the browser and the command line give the same numbers', async ({ page }) => {
-  const names = ['d01', 'd09', 'd17', 'd26'];
-  const paths = names.map((name) => new URL(`${name}.jpg`, photosFolder).pathname);
+  const names = ['photos/d01.jpg', 'photos/d09.jpg', 'photos/d17.jpg', 'photos/d26.jpg'];
+  const files = [...names, 'heif/d26.heic', 'heif/d26.avif'].map((name) => new URL(name, fixtures));
+  const paths = files.map((file) => file.pathname);
   const lines = execFileSync('npm', ['run', '--silent', 'measure', '--', '--json', ...paths], {
     encoding: 'utf8',
   });
@@ -52,8 +56,8 @@ test('the browser and the command line give the same numbers', async ({ page }) 
     .split('\n')
     .map((line) => JSON.parse(line));
   expect(byCommand.some(({ outcome }) => outcome === 'measured')).toBe(true);
-  for (const [i, name] of names.entries()) {
-    const inBrowser = await identify(page, name);
+  for (const [i, file] of files.entries()) {
+    const inBrowser = await identifyFile(page, file);
     expect(inBrowser.outcome).toBe(byCommand[i].outcome);
     if (inBrowser.outcome === 'refused') {
       expect(inBrowser.refusal).toEqual(byCommand[i].refusal);

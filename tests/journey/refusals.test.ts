@@ -81,6 +81,12 @@ test('the thread cut off by the frame', async () => {
   expect(await reasonFor(makePng(rest))).toBe('cut-off');
 });
 
+test('a photo that ends within the window, before the fitting', async () => {
+  const grey = await greyOf('d26');
+  const strip = cropped(grey, 0, grey.height * 0.7, grey.width, grey.height * 0.3);
+  expect(await reasonFor(makePng(strip))).toBe('cut-off');
+});
+
 test('a card shot through glass', async () => {
   expect(await reasonFor(makePng(mirrored(await greyOf('d26'))))).toBe('card-mirrored');
 });

@@ -15,7 +15,17 @@ test('every production dependency, theirs in turn, and OpenCV are listed', () =>
 
 test('each names its licence, and none forbids shipping the page under its own', () => {
   for (const { name, licence } of packages)
-    expect(licence, name).toMatch(/MIT|Apache-2\.0|BSD|ISC|Zlib|Unlicense|0BSD/);
+    if (name !== 'libheif-js')
+      expect(licence, name).toMatch(/MIT|Apache-2\.0|BSD|ISC|Zlib|Unlicense|0BSD/);
+});
+
+test('the one under the LGPL is named as files of their own, with both licences and the sources', () => {
+  const libheif = packages.find(({ name }) => name === 'libheif-js')!;
+  expect(libheif.licence).toBe('LGPL-3.0');
+  const text = libheif.texts.join('\n');
+  expect(text).toContain('GNU LESSER GENERAL PUBLIC LICENSE');
+  expect(text).toContain('GNU GENERAL PUBLIC LICENSE');
+  expect(text).toMatch(/assets\/libheif-\*\.wasm[\s\S]*github\.com\/strukturag\/libheif/);
 });
 
 test('licence texts are whole', () => {

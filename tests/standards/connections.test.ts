@@ -105,3 +105,23 @@ test('metric 30° and 60° seats of one thread are different families', () => {
   expect(on.find((c) => c.seat === 'cone-30')?.family).toBe('JIS B 8363');
   expect(on.find((c) => c.seat === 'cone-60')?.family).toBe('DIN 7631');
 });
+
+/** Families whose threads others share, so that leaving them out settles those wrongly (issue 12,
+ *  point 10; sizes from memory of the standards named). */
+test('the families that share a thread with the usual ones are in the tables', () => {
+  const onThread = (family: string, end: 'male' | 'female' = 'male') =>
+    connections.filter((c) => c.family === family && c.end === end).map((c) => c.thread);
+  for (const [family, threads] of [
+    ['NF E 48-050', ['M20x1.5', 'M24x1.5']],
+    ['SAE J512 compression', ['7/16-24 UNS', '1/2-24 UNS', '13/16-18 UNS', '1-18 UNS']],
+    ['DIN 3852-1', ['M8x1 keg', 'M10x1 keg', 'M12x1.5 keg', 'M14x1.5 keg']],
+    ['ISO 15171', ['M16x2']],
+    ['ISO 4038', ['M10x1', 'M12x1']],
+    ['EN 837-1', ['G1/8', 'G1/4', 'G3/8', 'G1/2', 'M10x1', 'M12x1.5', 'M20x1.5']],
+    ['ISO 8434-1', ['M8x1', 'M10x1', 'M12x1']],
+  ] as const)
+    expect(onThread(family), family).toEqual(expect.arrayContaining([...threads]));
+  // Loose washers under the shoulder: DIN 3852-1 and -2, form A.
+  for (const family of ['ISO 9974', 'ISO 1179'])
+    expect(connections.some((c) => c.family === family && c.form === 'A')).toBe(true);
+});

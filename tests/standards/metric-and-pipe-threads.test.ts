@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { gThreads } from '../../src/standards/g-threads';
+import { metricTaperThreads } from '../../src/standards/metric-taper-threads';
 import { metricThreads } from '../../src/standards/metric-threads';
 import { nptThreads } from '../../src/standards/npt-threads';
 import { rThreads } from '../../src/standards/r-threads';
@@ -129,5 +130,22 @@ test('3/8 NPT at its small end reads like G 3/8, 1/4 NPT like G 1/4', () => {
     const small = findThread(`${size} NPT`)!.taperPlanes!.majorAtSmallEndMm;
     const g = findThread(`G${size}`)!.crests;
     expect(Math.abs(small - g.maxMm)).toBeLessThan(0.15);
+  }
+});
+
+// DIN 158-1 (from memory): the basic profile of ISO 68-1 on a taper of 1:16, basic diameters at the gauge
+// plane, in a parallel internal thread.
+test('metric taper threads have the diameters of the parallel ones at the gauge plane', () => {
+  expect(metricTaperThreads.map((t) => t.designation)).toEqual(
+    expect.arrayContaining(['M8x1 keg', 'M10x1 keg', 'M14x1.5 keg', 'M22x1.5 keg']),
+  );
+  for (const t of metricTaperThreads) {
+    const straight = findThread(t.designation.replace(' keg', ''))!;
+    expect(t.basicMajorMm).toBe(straight.basicMajorMm);
+    expect(t.pitchMm).toBe(straight.pitchMm);
+    expect(t.taper).toBe(1 / 16);
+    const { gaugeLengthMm, majorAtSmallEndMm, usefulLengthMm } = t.taperPlanes!;
+    expect(majorAtSmallEndMm + gaugeLengthMm / 16).toBeCloseTo(t.basicMajorMm, 9);
+    expect(usefulLengthMm).toBeGreaterThan(gaugeLengthMm);
   }
 });

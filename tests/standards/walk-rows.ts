@@ -102,6 +102,10 @@ function answer(kind: AskableKind, row: Connection): string {
       const tube = row.metricTubesMm[0] ?? row.tubeOdMm;
       return tube ? `tube-od=${tube.toFixed(2)}mm` : 'tube-od=none';
     }
+    case 'nose-od':
+      return row.seat === 'cone-24' && row.coneOutwards && row.tubeOdMm
+        ? `nose-od=${(row.tubeOdMm - 0.3).toFixed(1)}mm`
+        : cannot;
     case 'flange-thickness':
       return row.flangeHead ? `${kind}=${row.flangeHead.thicknessMm.toFixed(1)}mm` : cannot;
     case 'bolt-spacing':

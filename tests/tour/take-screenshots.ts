@@ -67,7 +67,6 @@ async function tour(context: BrowserContext, prefix: string): Promise<void> {
   await take('start-first-visit');
   await sheetScreens(page, open, take);
   await open('#/shoot');
-  await page.getByRole('button', { name: 'Start the camera' }).click();
   await page.waitForTimeout(1500);
   await take('shoot');
   await open('#/readings');

@@ -41,6 +41,7 @@ const refusal = {
   outcome: 'refused',
   refusal: { reason: 'no-card', advice: 'Lay the card under the fitting.' },
   overlay: null,
+  field: null,
   timingsMs: {},
 } as const;
 

@@ -1,22 +1,30 @@
 import { readPhoto } from '../../journey/1-photo/read-photo';
 import { findReference } from '../../journey/2-reference/find-reference';
+import type { Reference } from '../../journey/2-reference/reference';
+import type { FoundFitting } from '../../journey/3-find/find-fitting';
 import { findFitting } from '../../journey/3-find/find-fitting';
 import { findThread } from '../../journey/4-limbs/find-thread';
+import { findThreads } from '../../journey/4-limbs/find-threads';
 import type { PeriodTraits } from '../../journey/4-limbs/period-odds';
+import { type SeatedThread, seatThread } from '../../journey/4-limbs/seat-thread';
 import { onAxisPlane } from '../../journey/4-thread-signal/axis-frame';
 import { type Traces, tracesOf } from '../../journey/5-measurement/learnt-spread';
 import { solveSeated } from '../../journey/5-measurement/solve-seated';
 import { uncheckedPrint, withUncertainty } from '../../journey/5-measurement/uncertainty';
 import { defaultOptions } from '../../journey/identification';
 import type { Tools } from '../../journey/identify';
+import type { GreyImage } from '../../vision/grey-image';
 import type { Case } from '../accuracy/cases';
 import type { Truth } from '../accuracy/truth';
+import type { SeatSeen } from './fit-seats';
 
 /** What is off on one photo, in mm, with what the measurement left behind to tell. `sharedMm` is what
  *  camera, height, card and print are worth together. */
 export interface Residual {
   readonly name: string;
-  /** Periods that were weighed, one of them the true one. */
+  /** Places that were tried, right ones and wrong ones. */
+  readonly seats: readonly SeatSeen[];
+  /** Periods that were weighed, one of them the true one; none where nothing was measured. */
   readonly rivals: readonly Candidate[];
   /** Null where another period than the true one was chosen: no spread accounts for that. */
   readonly lengths: Lengths | null;
@@ -57,19 +65,21 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
   const reference = found.value;
   const fitting = findFitting(grey, reference, tools.vision);
   if (!fitting.ok) return null;
+  const seats = seatsTried(grey, reference, fitting.value, truth);
+  const unmeasured = { name: truth.name, seats, rivals: [], lengths: null };
   const seat = findThread(grey, reference, fitting.value, null);
-  if (!seat.ok) return null;
+  if (!seat.ok) return unmeasured;
   const solved = solveSeated(grey, reference, seat.value, fitting.value.field);
-  if (!solved.ok) return null;
+  if (!solved.ok) return unmeasured;
   const { fit, frame, known } = solved.value;
-  if (!known) return null;
+  if (!known) return unmeasured;
   const rivals = known.rivals.map(({ period, spoken }) => ({
     right: Math.abs(period.periodMm / truth.pitch_mm - 1) < 0.015,
     traits: period.traits,
     spoken,
   }));
   if (Math.abs(fit.pitchMm / truth.pitch_mm - 1) > 0.2)
-    return { name: truth.name, rivals, lengths: null };
+    return { name: truth.name, seats, rivals, lengths: null };
   const lighting = { field: fitting.value.field, flashFired: photo.value.flashFired };
   const { budget } = withUncertainty(reference, solved.value, lighting, scale.u);
   const shared = budget.filter(({ source }) => sharedSources.includes(source));
@@ -77,6 +87,7 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
   const { hex } = seat.value;
   return {
     name: truth.name,
+    seats,
     rivals,
     lengths: {
       pitch: {
@@ -96,6 +107,48 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
       },
     },
   };
+}
+
+const mostSeats = 8;
+
+/** The first places at which a thread may lie, whether one of them convinces or not. */
+function seatsTried(
+  grey: GreyImage,
+  reference: Reference,
+  fitting: FoundFitting,
+  truth: Truth,
+): SeatSeen[] {
+  const seen: SeatSeen[] = [];
+  let left = mostSeats;
+  for (const guess of findThreads(grey, reference, fitting)) {
+    if (left-- === 0) break;
+    const seat = seatThread(grey, reference.camera, guess);
+    if (seat) seen.push({ right: liesRight(seat, reference, truth), traits: seat.traits });
+  }
+  return seen;
+}
+
+/** Whether a seat lies on the thread: its middle on the axis and between the thread's ends, its radius within a
+ *  tenth. */
+function liesRight(seat: SeatedThread, { camera }: Reference, truth: Truth): boolean {
+  const { frame, zone, crests } = seat;
+  const middle = onAxisPlane(frame, (zone.fromS + zone.toS) / 2, 0);
+  const [p0, p1] = [truth.axis_p0, truth.axis_p1];
+  // As the camera sees it at the true axis' height.
+  const { centre } = camera;
+  const k = (-p0[2] - centre[2]) / (middle[2] - centre[2]);
+  const x = centre[0] + (middle[0] - centre[0]) * k - 92 - p0[0];
+  const y = 68 - centre[1] - (middle[1] - centre[1]) * k - p0[1];
+  const [dx, dy] = [p1[0] - p0[0], p1[1] - p0[1]];
+  const length = Math.hypot(dx, dy);
+  const share = (x * dx + y * dy) / length ** 2;
+  const radiusMm = trueRadiusMm(truth, middle);
+  return (
+    share > -0.1 &&
+    share < 1.1 &&
+    Math.abs(x * dy - y * dx) / length < 0.16 * radiusMm &&
+    Math.abs(crests.radiusMm / radiusMm - 1) < 0.1
+  );
 }
 
 /** Crest radius beside a point of the card frame: x right, y down from a corner of a sheet whose middle is

@@ -28,11 +28,11 @@ export async function decodeWebp(
   }
 }
 
-function ownBuffer(bytes: Uint8Array): ArrayBuffer {
+export function ownBuffer(bytes: Uint8Array): ArrayBuffer {
   return bytes.slice().buffer;
 }
 
-interface Rgba {
+export interface Rgba {
   readonly width: number;
   readonly height: number;
   readonly data: ArrayLike<number>;

@@ -2,7 +2,7 @@ import { textAt } from './bytes';
 
 /** By the first bytes, never by the name: messengers and people rename files. */
 export type FileFormat =
-  | { readonly kind: 'jpeg' | 'png' | 'webp' }
+  | { readonly kind: 'jpeg' | 'png' | 'webp' | 'heif' }
   | { readonly kind: 'other'; readonly name: string }
   | { readonly kind: 'unknown' };
 
@@ -13,12 +13,13 @@ export function sniffFormat(bytes: Uint8Array): FileFormat {
   if (start.startsWith('\xff\xd8\xff')) return { kind: 'jpeg' };
   if (start.startsWith('\x89PNG\r\n\x1a\n')) return { kind: 'png' };
   if (start.startsWith('RIFF') && start.endsWith('WEBP')) return { kind: 'webp' };
-  const name = otherFormat(bytes, start);
+  if (start.slice(4, 8) === 'ftyp' && stillBrand.test(start.slice(8))) return { kind: 'heif' };
+  const name = otherFormat(start);
   return name === null ? { kind: 'unknown' } : { kind: 'other', name };
 }
 
-function otherFormat(bytes: Uint8Array, start: string): string | null {
-  if (start.slice(4, 8) === 'ftyp') return brandName(textAt(bytes, 8, 4));
+function otherFormat(start: string): string | null {
+  if (start.slice(4, 8) === 'ftyp') return 'video';
   if (start.startsWith('GIF8')) return 'GIF';
   if (start.startsWith('II*\0') || start.startsWith('MM\0*')) return 'TIFF or raw';
   if (start.startsWith('BM')) return 'BMP';
@@ -28,8 +29,5 @@ function otherFormat(bytes: Uint8Array, start: string): string | null {
   return null;
 }
 
-function brandName(brand: string): string {
-  if (/^(heic|heix|hevc|hevx|heim|heis|mif1|msf1)$/.test(brand)) return 'HEIC';
-  if (/^avi[fs]$/.test(brand)) return 'AVIF';
-  return 'video';
-}
+/** HEIF, ISO/IEC 23008-12, and AVIF (AOMedia, AV1 Image File Format 1.1): one container. */
+const stillBrand = /^(heic|heix|hevc|hevx|heim|heis|mif1|msf1|avif|avis)$/;

@@ -25,11 +25,14 @@ export interface Photo {
 }
 
 /** The decoders' compiled code, as the environment supplies it: read from disk in Node, compiled
- *  while it arrives in a worker. Each is asked for only when a file of its kind is met. */
+ *  while it arrives in a worker. Each is asked for only when a file of its kind is met, and rejects
+ *  when it cannot be had: those for HEIC and AVIF are fetched on first use. */
 export interface Decoders {
   jpeg(): Promise<WebAssembly.Module>;
   png(): Promise<WebAssembly.Module>;
   webp(): Promise<WebAssembly.Module>;
+  heic(): Promise<WebAssembly.Module>;
+  avif(): Promise<WebAssembly.Module>;
 }
 
 /** Held in full up to here, pixels: a 12 MP photo is the usual case, 48 MP the largest common one. */

@@ -1,11 +1,12 @@
 import { type Result, refuse } from '../../quantity/result';
 import type { GreyImage } from '../../vision/grey-image';
 import type { RefusalReason } from '../identification';
-import { decodePng, decodeWebp } from './decode-colour';
+import { decodePng, decodeWebp, toGrey } from './decode-colour';
+import { decodeAvif, decodeHeic } from './decode-heif';
 import { decodeJpeg } from './decode-jpeg';
-import { readExif, showsWholeFrame } from './exif';
+import { readExif } from './exif';
 import { sniffFormat } from './file-format';
-import { type ImageHeader, readJpegHeader, readPngHeader, readWebpHeader } from './image-header';
+import type { ImageHeader } from './image-header';
 import {
   coarsestLongSidePx,
   coarsestShortSidePx,
@@ -14,6 +15,7 @@ import {
   type Photo,
   reducedLimitPx,
 } from './photo';
+import { cameraFacts, type Readable, readHeader } from './photo-header';
 import { makeUpright } from './upright';
 
 type Reading = Result<Photo, RefusalReason>;
@@ -30,10 +32,10 @@ export async function readPhoto(
   if (format.kind === 'unknown') return notAPhoto(bytes);
   if (format.kind === 'other') return otherFormat(format.name);
 
-  const header = readHeader[format.kind](bytes);
+  const header = readHeader(format.kind, bytes);
   if (header === null || !(header.width > 0 && header.height > 0)) return damaged;
   if (header.unsupported !== null) return otherFormat(header.unsupported);
-  const reduction = reductionFor(format.kind, header);
+  const reduction = reductionFor(header);
   if (reduction === null) return tooLarge(header);
   if (isTooCoarse(header)) return tooCoarse(header);
 
@@ -41,39 +43,43 @@ export async function readPhoto(
     width: Math.ceil(header.width / reduction),
     height: Math.ceil(header.height / reduction),
   };
-  const module = await decoders[format.kind]();
+  const { codec } = header;
+  const module = await decoders[codec]().catch(() => null);
   signal.throwIfAborted();
+  if (module === null) return notLoaded;
   const stored = await {
     jpeg: () => decodeJpeg(module, bytes, size),
     png: () => decodePng(module, bytes),
     webp: () => decodeWebp(module, bytes),
-  }[format.kind]();
+    heic: () => decodeHeic(module, bytes, toGrey),
+    avif: () => decodeAvif(module, bytes, toGrey),
+  }[codec]();
   signal.throwIfAborted();
   if (stored === null || !isWhole(stored)) return damaged;
 
   const exif = readExif(header.exif);
-  const grey = makeUpright(stored, exif.orientation);
-  const turned = exif.orientation >= 5;
+  const grey = header.turns(exif.orientation).reduce(makeUpright, stored);
+  const onItsSide = grey.width > grey.height !== header.width > header.height;
   return {
     ok: true,
     value: {
       grey,
-      f35Mm: showsWholeFrame(header, exif.pixelSize) ? exif.f35Mm : null,
-      flashFired: exif.flashFired,
-      originalSize: turned
-        ? { width: header.height, height: header.width }
-        : { width: header.width, height: header.height },
+      ...cameraFacts(header),
+      originalSize:
+        reduction === 1
+          ? { width: grey.width, height: grey.height }
+          : onItsSide
+            ? { width: header.height, height: header.width }
+            : { width: header.width, height: header.height },
       reduction,
     },
   };
 }
 
-const readHeader = { jpeg: readJpegHeader, png: readPngHeader, webp: readWebpHeader };
-
-function reductionFor(kind: 'jpeg' | 'png' | 'webp', header: ImageHeader): 1 | 2 | null {
-  const pixels = header.width * header.height;
+function reductionFor({ codec, width, height }: Readable): 1 | 2 | null {
+  const pixels = width * height;
   if (pixels <= fullSizeLimitPx) return 1;
-  return kind === 'jpeg' && pixels <= reducedLimitPx ? 2 : null;
+  return codec === 'jpeg' && pixels <= reducedLimitPx ? 2 : null;
 }
 
 function isTooCoarse({ width, height }: ImageHeader): boolean {
@@ -91,12 +97,17 @@ const damaged: Reading = refuse(
   'The file is damaged or incomplete: send it again, or take the photo once more.',
 );
 
+const notLoaded: Reading = refuse(
+  'decoder-missing',
+  'The part that opens this kind of photo could not be loaded: connect to the network and try again, or share the photo as JPEG.',
+);
+
 function notAPhoto(bytes: Uint8Array): Reading {
   return refuse(
     'unreadable',
     bytes.length === 0
       ? 'The file is empty: choose the photo again.'
-      : 'This is not a photo, whatever its name says: choose a JPEG, PNG or WebP file.',
+      : 'This is not a photo, whatever its name says: choose a JPEG, PNG, WebP, HEIC or AVIF file.',
   );
 }
 

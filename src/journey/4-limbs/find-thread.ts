@@ -3,16 +3,14 @@ import type { GreyImage } from '../../vision/grey-image';
 import { project } from '../2-card-pose/camera';
 import type { Reference } from '../2-reference/reference';
 import type { FoundFitting } from '../3-find/find-fitting';
-import { windowView } from '../3-find/window-view';
 import { photoAt } from '../4-thread-signal/axis-frame';
 import type { Corrections, RefusalReason } from '../identification';
 import { findThreads, threadsAlong } from './find-threads';
 import { likeliestThread } from './likeliest-thread';
 import type { SeatedThread } from './seat-thread';
 
-/** Below this no seat of a real thread was seen, and chance reaches it. */
-const leastWorth = -12;
-const finePxPerMm = 7;
+/** Logarithm of the odds below which chance explains a seat as well: one in a hundred. */
+const leastOdds = -4.6;
 
 /** The thread on the fitting: of all that repeats along some axis, what surface and limbs speak for most;
  *  along the axis that a person has drawn, where one has. */
@@ -26,17 +24,10 @@ export function findThread(
   const guesses = drawn
     ? threadsAlong(grey, camera, drawn)
     : fitting
-      ? findThreads(
-          grey,
-          camera,
-          fitting.view,
-          () => windowView(grey, reference, finePxPerMm),
-          fitting.blob,
-          fitting.axes,
-        )
+      ? findThreads(grey, reference, fitting)
       : [];
   const seat = likeliestThread(grey, camera, guesses, drawn ? true : null);
-  if (!seat || (!drawn && seat.worth < leastWorth)) return explain(reference, grey);
+  if (!seat || (!drawn && seat.odds < leastOdds)) return explain(reference, grey);
   const { frame, zone, crests } = seat;
   const margin = 3;
   for (const s of [zone.fromS, zone.toS])
@@ -65,18 +56,19 @@ function explain(reference: Reference, grey: GreyImage): Result<SeatedThread, Re
       'too-coarse',
       'The thread has too few pixels: go nearer, or send the photo in full size.',
     );
-  if (reference.kind === 'card' && !showsWindow(reference, grey))
-    return refuse(
-      'cut-off',
-      'The photo ends within the card’s window and shows no whole thread: show all of the card.',
-    );
+  if (reference.kind === 'card' && !showsWindow(reference, grey)) return cutWithinWindow;
   return refuse(
     'no-thread',
     'No thread is seen on the fitting: turn it so that its thread lies in full view, and avoid glare.',
   );
 }
 
-function showsWindow({ camera, search }: Reference, { width, height }: GreyImage): boolean {
+export const cutWithinWindow = refuse(
+  'cut-off' as const,
+  'The photo ends within the card’s window and shows no whole thread: show all of the card.',
+);
+
+export function showsWindow({ camera, search }: Reference, { width, height }: GreyImage): boolean {
   return search.polygon.every(([x, y]) => {
     const at = project(camera, [x, y, 0]);
     return at[0] >= 0 && at[1] >= 0 && at[0] < width && at[1] < height;

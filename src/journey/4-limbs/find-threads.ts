@@ -1,20 +1,22 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import { atHeight, type PosedCamera, project } from '../2-card-pose/camera';
-import type { Blob } from '../3-find/fitting-blob';
+import type { Reference } from '../2-reference/reference';
+import type { FoundFitting } from '../3-find/find-fitting';
 import { type Line, mirrorLines, rippleLines } from '../3-find/lines';
 import { rippleGroups } from '../3-find/ripple-groups';
 import { ripplesOf } from '../3-find/ripples';
-import type { RoughAxis } from '../3-find/rough-axis';
-import type { WindowView } from '../3-find/window-view';
+import { windowView } from '../3-find/window-view';
 import { type AxisFrame, type Extent, flatAxis, onAxisPlane } from '../4-thread-signal/axis-frame';
 import { mmPerPxAt } from '../4-thread-signal/axis-moves';
 import { grown } from '../4-thread-signal/presence';
 import { straighten } from '../4-thread-signal/straightened';
 import { type SurfacePeriod, scoreOver, surfacePeriods } from '../4-thread-signal/surface-period';
-import { repeatingZones } from '../4-thread-signal/thread-zone';
+import { type PeriodicZone, repeatingZones } from '../4-thread-signal/thread-zone';
 import { type Unrolled, unroll } from '../4-thread-signal/unrolled-surface';
 import type { PhotoPoint } from '../overlay';
+import type { SeatedThread } from './seat-thread';
+import { periodRange, usualSize } from './usual-size';
 
 /** A stretch of an axis about which the surface repeats. */
 export interface ThreadGuess {
@@ -26,53 +28,57 @@ export interface ThreadGuess {
   readonly periods: readonly SurfacePeriod[];
   /** What speaks for a thread here, for comparison between guesses. */
   readonly worth: number;
-  /** The line it began on, as an axis at a usual height. */
-  readonly start: AxisFrame;
 }
 
 /** Fittings' axes lie 5 to 35 mm high; a first height only scales what is found. */
 const usualHeightMm = 10;
 const zonesPerLine = 2;
+const placesPerZone = 2;
+const leastRadiusMm = 1;
+/** Of the width of a thread and its shadow, the thread's share where both repeat. */
+const withinShadow = 0.68;
 const mostGroups = 3;
-const mostOfAKind = 4;
+/** As fine as ridges are told in. */
+const ripplesPxPerMm = 7;
+/** What is worth less is seldom a thread; it is tried after what ripples. */
+const promising = 0.1;
 /** A hand on a screen places an end of an axis about this well. */
 const drawnWithinMm = 1;
 const shortestDrawnMm = 3;
+/** Half the width that is looked at beside a thread, in its radii: ends of adaptors differ by up to twice. */
+const besideRadii = 2.2;
 const groupReachMm = 9;
 const straightStepMm = 0.12;
-/** Pitches of listed threads over their radius: 0.06 (M52x1.5) to 0.45 (4-40 UNC). */
-const finest = 0.05;
-const coarsest = 0.5;
-/** Pitch over radius of listed threads: median and spread of its logarithm over the tables. */
-const usualRatio = 0.16;
+/** Of the radius, as first told by where what repeats ends. */
 const uLnRatio = 0.45;
 
-/** Whatever repeats along some axis, likeliest first: mirror lines of the part first, and only when one
- *  asks for more, lines by what ripples. `fine` is the same view finer, in which ridges can be told. */
+/** Whatever repeats along some axis, likeliest first: mirror lines of the part where something on them looks like
+ *  a thread, and only when one asks for more, the rest of them and lines by what ripples. */
 export function* findThreads(
   grey: GreyImage,
-  camera: PosedCamera,
-  view: WindowView,
-  fine: () => WindowView,
-  blob: Blob,
-  axes: readonly RoughAxis[],
+  reference: Reference,
+  { view, blob, axes }: FoundFitting,
 ): Generator<ThreadGuess> {
-  const seen: Line[] = [];
-  const guesses = (lines: readonly Line[]) => {
-    seen.push(...lines);
-    return lines
-      .flatMap((line) => alongLine(grey, camera, line))
-      .sort((a, b) => b.worth - a.worth)
-      .slice(0, mostOfAKind);
-  };
-  yield* guesses(mirrorLines(view, blob, axes));
-  const seenFine = fine();
+  const { camera } = reference;
+  const mirrors = mirrorLines(view, blob, axes);
+  const guesses = (lines: readonly Line[]) =>
+    lines
+      .flatMap((line) => alongAxis(grey, camera, overLine(camera, line), line))
+      .sort((a, b) => b.worth - a.worth);
+  const onMirrors = guesses(mirrors);
+  const first = onMirrors.filter(({ worth }) => worth > promising);
+  yield* first;
+  const seenFine = windowView(grey, reference, ripplesPxPerMm);
   const groups = rippleGroups(
     ripplesOf(seenFine),
     groupReachMm * seenFine.pxPerMm,
     mostGroups,
   ).filter(({ x, y }) => !seenFine.outside?.[Math.round(y) * seenFine.width + Math.round(x)]);
-  yield* guesses(rippleLines(seenFine, groups, seen));
+  const rest = [
+    ...onMirrors.slice(first.length),
+    ...guesses(rippleLines(seenFine, groups, mirrors)),
+  ];
+  yield* rest.sort((a, b) => b.worth - a.worth);
 }
 
 /** The same along an axis that a person has drawn over the thread, ends in the photo. */
@@ -85,10 +91,8 @@ export function threadsAlong(
   const [x1, y1] = atHeight(camera, to, 0);
   const lengthMm = Math.hypot(x1 - x, y1 - y);
   if (!(lengthMm > shortestDrawnMm)) return [];
-  return alongLine(grey, camera, {
-    x,
-    y,
-    angleRad: portable.atan2(y1 - y, x1 - x),
+  const along = { x, y, angleRad: portable.atan2(y1 - y, x1 - x) };
+  return alongAxis(grey, camera, overLine(camera, along), {
     fromMm: 0,
     toMm: lengthMm,
     halfWidthMm: Math.max(8, Math.min(35, 1.5 * lengthMm)),
@@ -97,9 +101,45 @@ export function threadsAlong(
   }).sort((a, b) => b.worth - a.worth);
 }
 
-function alongLine(grey: GreyImage, camera: PosedCamera, line: Line): ThreadGuess[] {
+/** The same along the axis of a thread that has been seated, on either side of it: an adaptor's other end. `reach`:
+ *  where along the axis the part begins and ends. */
+export function threadsBeside(
+  grey: GreyImage,
+  camera: PosedCamera,
+  { frame, zone, crests }: Pick<SeatedThread, 'frame' | 'zone' | 'crests'>,
+  reach: Extent,
+): ThreadGuess[] {
+  return [
+    { fromMm: reach.fromS, toMm: zone.fromS },
+    { fromMm: zone.toS, toMm: reach.toS },
+  ]
+    .filter(({ fromMm, toMm }) => toMm - fromMm > shortestDrawnMm)
+    .flatMap((part) =>
+      alongAxis(grey, camera, frame, {
+        ...part,
+        halfWidthMm: Math.max(8, besideRadii * crests.radiusMm),
+        uAngleRad: 0.01,
+        uOffsetMm: 0.05 * crests.radiusMm,
+      }),
+    )
+    .sort((a, b) => b.worth - a.worth);
+}
+
+/** An axis over a line of the reference's plane, at a usual height. */
+function overLine(camera: PosedCamera, line: Pick<Line, 'x' | 'y' | 'angleRad'>): AxisFrame {
   const origin = atHeight(camera, project(camera, [line.x, line.y, 0]), usualHeightMm);
-  const frame = flatAxis(origin, portable.cos(line.angleRad), portable.sin(line.angleRad));
+  return flatAxis(origin, portable.cos(line.angleRad), portable.sin(line.angleRad));
+}
+
+/** Where along and beside an axis to look, and how far it may be off. */
+type Stretch = Omit<Line, 'x' | 'y' | 'angleRad'>;
+
+function alongAxis(
+  grey: GreyImage,
+  camera: PosedCamera,
+  frame: AxisFrame,
+  line: Stretch,
+): ThreadGuess[] {
   const straight = straighten(
     grey,
     camera,
@@ -112,14 +152,97 @@ function alongLine(grey: GreyImage, camera: PosedCamera, line: Line): ThreadGues
     },
     straightStepMm,
   );
-  return repeatingZones(straight, [line.fromMm, line.toMm], zonesPerLine).flatMap((zone) => {
-    const off = (zone.reachLeftMm - zone.reachRightMm) / 2;
-    const radiusMm = (zone.reachLeftMm + zone.reachRightMm) / 2 + 0.25 * zone.periodMm;
-    if (radiusMm < 1) return [];
-    const seated = { ...frame, origin: onAxisPlane(frame, 0, off) };
-    const guess = settled(grey, camera, frame, seated, zone, zone.periodMm, radiusMm, line);
-    return guess ? [guess] : [];
-  });
+  return repeatingZones(straight, [line.fromMm, line.toMm], zonesPerLine).flatMap((zone) =>
+    placesIn(zone)
+      .map((place) => ({ place, worth: worthAt(grey, camera, frame, zone, place, line) }))
+      .sort((p, q) => q.worth - p.worth)
+      .slice(0, placesPerZone)
+      .flatMap(({ place }) => {
+        const seated = { ...frame, origin: onAxisPlane(frame, 0, place.offMm) };
+        const guess = settled(
+          grey,
+          camera,
+          frame,
+          seated,
+          zone,
+          zone.periodMm,
+          place.radiusMm,
+          line,
+        );
+        return guess ? [guess] : [];
+      }),
+  );
+}
+
+/** Where in a stretch that repeats the thread may lie. */
+interface Place {
+  /** Of the axis from its line, to the left. */
+  readonly offMm: number;
+  readonly radiusMm: number;
+}
+
+/** What repeats may be the thread from limb to limb, or with a shadow on one side or on both, or what is
+ *  seen of it on one side of the line. */
+function placesIn({ reachLeftMm, reachRightMm, periodMm }: PeriodicZone): Place[] {
+  const brim = 0.25 * periodMm;
+  const left = reachLeftMm + brim;
+  const right = reachRightMm + brim;
+  const whole = { offMm: (left - right) / 2, radiusMm: (left + right) / 2 };
+  const within = withinShadow * whole.radiusMm;
+  const all = [
+    whole,
+    { offMm: 0, radiusMm: Math.max(left, right) },
+    { offMm: 0, radiusMm: Math.min(left, right) },
+    { offMm: left - within, radiusMm: within },
+    { offMm: within - right, radiusMm: within },
+    { offMm: whole.offMm, radiusMm: within },
+  ];
+  return all.filter(
+    ({ offMm, radiusMm }, i) =>
+      radiusMm > leastRadiusMm &&
+      !all
+        .slice(0, i)
+        .some((o) => Math.abs(o.offMm - offMm) + Math.abs(o.radiusMm - radiusMm) < 0.08 * radiusMm),
+  );
+}
+
+/** What a first look at the surface says of a place. */
+function worthAt(
+  grey: GreyImage,
+  camera: PosedCamera,
+  frame: AxisFrame,
+  zone: Extent,
+  { offMm, radiusMm }: Place,
+  line: Stretch,
+): number {
+  const seated = { ...frame, origin: onAxisPlane(frame, 0, offMm) };
+  const middleS = (zone.fromS + zone.toS) / 2;
+  const step = 1.5 * mmPerPxAt(camera, seated, zone);
+  const view = unroll(grey, camera, seated, zone, { radiusMm, halfTaper: 0, middleS }, step, 14);
+  const periods = surfacePeriods(view, periodRange(radiusMm));
+  return Math.max(0, ...periods.map((q) => worthOf(q, seated, frame, middleS, radiusMm, line)));
+}
+
+/** Of a right-hand thread of one start, whose pattern climbs by one a turn about its true axis: how far the axis
+ *  would turn for a period. */
+const turnFor = ({ climb, periodMm }: SurfacePeriod, radiusMm: number): number =>
+  ((climb + 1) * periodMm) / (2 * Math.PI * radiusMm);
+
+/** What speaks for a period about an axis: its pattern, how far the axis is off the line it began on, and its
+ *  size. Lines are mostly near and sometimes far off: Cauchy's distribution. */
+function worthOf(
+  q: SurfacePeriod,
+  frame: AxisFrame,
+  start: AxisFrame,
+  middleS: number,
+  radiusMm: number,
+  line: Stretch,
+): number {
+  const off = offLine(frame, start, middleS);
+  const turn = (turnFor(q, radiusMm) - off.turn) / line.uAngleRad;
+  const aside = off.mm / line.uOffsetMm;
+  const size = portable.exp(usualSize(q.periodMm, radiusMm, uLnRatio));
+  return (q.score * size) / (1 + turn * turn) / (1 + aside * aside);
 }
 
 function settled(
@@ -130,7 +253,7 @@ function settled(
   seed: Extent,
   waveMm0: number,
   radius0: number,
-  line: Line,
+  line: Stretch,
 ): ThreadGuess | null {
   let frame = seated;
   let zone = seed;
@@ -146,32 +269,18 @@ function settled(
       zone = grown(unroll(grey, camera, frame, all, cone, 1.5 * mmPerPx, 12), waveMm, zone);
     }
     const part = unroll(grey, camera, frame, zone, cone, mmPerPx, 20);
-    const periods = surfacePeriods(part, {
-      fromMm: finest * radiusMm,
-      toMm: coarsest * radiusMm,
-    });
+    const periods = surfacePeriods(part, periodRange(radiusMm));
     if (periods.length === 0) return guess;
-    // A right-hand thread of one start climbs by one a turn about its true axis.
-    const turnFor = (q: SurfacePeriod) => ((q.climb + 1) * q.periodMm) / (2 * Math.PI * radiusMm);
-    const off = offLine(frame, start, middleS);
-    const worth = (q: SurfacePeriod) => {
-      const z = [
-        (turnFor(q) - off.turn) / line.uAngleRad,
-        off.mm / line.uOffsetMm,
-        portable.log(q.periodMm / radiusMm / usualRatio) / uLnRatio,
-      ];
-      // Lines are mostly near and sometimes far off: Cauchy's distribution.
-      return (q.score * portable.exp(-0.5 * z[2] * z[2])) / (1 + z[0] * z[0]) / (1 + z[1] * z[1]);
-    };
+    const worth = (q: SurfacePeriod) => worthOf(q, frame, start, middleS, radiusMm, line);
     const ranked = [...periods].sort((x, y) => worth(y) - worth(x));
     if (!(worth(ranked[0]) > 0)) return guess;
     const pitch = ranked
       .filter((q) => worth(q) >= 0.9 * worth(ranked[0]))
       .sort((x, y) => x.periodMm - y.periodMm)[0];
-    guess = { frame, zone, radiusMm, periods: ranked, worth: worth(ranked[0]), start };
+    guess = { frame, zone, radiusMm, periods: ranked, worth: worth(ranked[0]) };
     waveMm = pitch.periodMm;
     zone = trimmed(part, waveMm, zone);
-    frame = turned(frame, (zone.fromS + zone.toS) / 2, -turnFor(pitch));
+    frame = turned(frame, (zone.fromS + zone.toS) / 2, -turnFor(pitch, radiusMm));
   }
   return guess;
 }

@@ -9,6 +9,8 @@ import { type CrestLines, crestLines } from './crest-lines';
 import type { ThreadGuess } from './find-threads';
 import { type HexSeen, hexHeight } from './hex-height';
 import { logOdds, type PeriodTraits } from './period-odds';
+import { type SeatTraits, seatOdds, seatTraits } from './seat-odds';
+import { periodRange, usualSize } from './usual-size';
 
 /** A thread where it lies: axis at its height, surface and limbs agreeing. */
 export interface SeatedThread {
@@ -19,8 +21,9 @@ export interface SeatedThread {
   /** Likeliest first. */
   readonly periods: readonly RatedPeriod[];
   readonly pitchMm: number;
-  /** Logarithm of what speaks for a thread here, for comparison between seats. */
-  readonly worth: number;
+  readonly traits: SeatTraits;
+  /** Logarithm of the odds that a thread lies here. */
+  readonly odds: number;
 }
 
 /** A period with the hand and the turn of the axis that it asks for, and its likelihood. */
@@ -37,11 +40,8 @@ const ridgeDepth = 0.3;
 const leftHanded = 0.015;
 /** Of a climb, as a turn of the axis. */
 const uClimbTurn = 0.006;
-/** Pitch over radius of listed threads: median and spread of its logarithm over the tables. */
-const usualRatio = 0.16;
+/** Of pitch over radius, a radius told by the limbs. */
 const uLnRatio = 0.7;
-const finest = 0.05;
-const coarsest = 0.5;
 /** A multiple of a period holds all its harmonics: one that explains no more than this over it is not
  *  the pitch. */
 const noMore = 0.97;
@@ -87,6 +87,7 @@ export function seatThread(
       zone = seenFrom(camera, frame, ends);
       foldMm = round === 0 ? foldPeriod(periods) : best.periodMm;
     }
+    const traits = seatTraits(best.traits, crests);
     seated = {
       frame,
       zone,
@@ -94,15 +95,12 @@ export function seatThread(
       crests: { ...crests, radiusMm, uRadiusMm: crests.uRadiusMm * scale },
       periods,
       pitchMm: best.periodMm,
-      worth: placeWorth(best, crests),
+      traits,
+      odds: seatOdds(traits),
     };
   }
   return seated && (freeEndFirst ?? seated.hex.ahead > 0.5) ? seated : seated && reversed(seated);
 }
-
-/** What speaks for the place, whatever the period: that surface and limbs show one thread there at all. */
-const placeWorth = ({ traits }: RatedPeriod, { evidence, share }: CrestLines): number =>
-  traits.score + traits.turn + traits.size + 2 * (evidence + portable.log(share));
 
 /** The same thread seen along its axis the other way. */
 function reversed(seat: SeatedThread): SeatedThread {
@@ -156,7 +154,7 @@ function rated(
   const depth = Math.min(ridgeDepth * foldMm, 0.3 * radiusMm);
   const cone = { radiusMm: radiusMm - depth, halfTaper, middleS: (zone.fromS + zone.toS) / 2 };
   const view = unroll(grey, camera, frame, zone, cone, 0.7 * mmPerPxAt(camera, frame, zone));
-  return surfacePeriods(view, { fromMm: finest * radiusMm, toMm: coarsest * radiusMm })
+  return surfacePeriods(view, periodRange(radiusMm))
     .map((q): RatedPeriod => {
       const [right, left] = ([1, -1] as const).map((climbs) => {
         const turn = ((q.climb + climbs) * q.periodMm) / (2 * Math.PI * radiusMm);
@@ -165,11 +163,10 @@ function rated(
         return { turn, p: portable.log(prior) - 0.5 * Math.min(z * z, 9) };
       });
       const best = right.p >= left.p ? right : left;
-      const z = portable.log(q.periodMm / radiusMm / usualRatio) / uLnRatio;
       const traits: PeriodTraits = {
         score: portable.log(Math.max(0.01, q.score)),
         turn: best.p,
-        size: -0.5 * z * z,
+        size: usualSize(q.periodMm, radiusMm, uLnRatio),
         // A multiple holds all harmonics of its fraction, and a few more by chance.
         multiple: portable.log(foldMm / q.periodMm),
       };

@@ -33,6 +33,9 @@ import type { Rival, ThreadSolution } from './thread-solution';
  *  moves against the ridges from end to end, limbs are told to a share of the pitch. Wide against
  *  what either achieves, so that a clear outline decides. */
 const priors = { surface: 0.002, surfaceDrift: 0.02, limb: 0.06 };
+/** An outline that would move the limbs' radius by more than this, in its u, is the edge of something else: of 150
+ *  photos (seed 20261126) it was further from the truth whenever it did. */
+const furthestApart = 2;
 /** Share of its height within which an axis lies that no hex holds. */
 const unknownHeight = 0.2;
 const rounds = 2;
@@ -59,6 +62,32 @@ export function solveSeated(
   seat: SeatedThread,
   field: Field,
   sides: Side | 'both' = 'both',
+): Result<ThreadSolution, 'no-thread' | 'too-few-turns'> {
+  const solved = solveWith(grey, card, seat, field, sides, free);
+  if (!solved.ok || !solved.value.known) return solved;
+  const { fit, known } = solved.value;
+  const apart = Math.abs(fit.crestRadiusMm - known.radius.value) / known.radius.u;
+  return apart > furthestApart ? solveWith(grey, card, seat, field, sides, held) : solved;
+}
+
+/** How far the outline may move the axis, mm and rad, at first and then, and the radius, in its u. */
+interface Freedom {
+  readonly offsetMm: readonly [number, number];
+  readonly turn: readonly [number, number];
+  readonly radius: number;
+}
+
+const free: Freedom = { offsetMm: [0.4, 0.25], turn: [0.01, 0.006], radius: 1 };
+/** By the limbs alone: the outline says where along the axis its crests are. */
+const held: Freedom = { offsetMm: [0.01, 0.01], turn: [0.0005, 0.0005], radius: 0.05 };
+
+function solveWith(
+  grey: GreyImage,
+  card: PosedCard,
+  seat: SeatedThread,
+  field: Field,
+  sides: Side | 'both',
+  freedom: Freedom,
 ): Result<ThreadSolution, 'no-thread' | 'too-few-turns'> {
   const { camera } = card;
   let { frame, zone } = seat;
@@ -108,9 +137,9 @@ export function solveSeated(
         ridges: pitch,
         mmPerPx,
         rangeMm: frame.origin[2] - camera.centre[2],
-        uOffsetMm: warm ? 0.25 : 0.4,
-        uTurn: warm ? 0.006 : 0.01,
-        radius,
+        uOffsetMm: freedom.offsetMm[warm ? 1 : 0],
+        uTurn: freedom.turn[warm ? 1 : 0],
+        radius: { value: radius.value, u: freedom.radius * radius.u },
       },
       warm?.scatterMm,
     );

@@ -54,8 +54,9 @@ function build(options: PriorOptions): Hypotheses {
 
   const list = matched.flatMap((thread) =>
     ends.flatMap((end) => {
-      // NPSM is the thread of swivel nuts only.
+      // NPSM is the thread of swivel nuts only, and the metric taper of studs, in parallel holes.
       if (thread.series === 'NPSM' && end === 'male') return [];
+      if (thread.series === 'taper' && end === 'female') return [];
       const own = carried.get(`${thread.designation}/${end}`) ?? [];
       const uses: Use[] = own.map((c) => ({
         connection: c,

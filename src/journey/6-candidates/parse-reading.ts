@@ -42,6 +42,7 @@ export function parseReading(text: string): Parsed {
     case 'flange-thickness':
     case 'bolt-spacing':
     case 'hex':
+    case 'nose-od':
     case 'tube-od': {
       if (kind === 'tube-od' && word === 'none') return ok({ kind, mm: null, text: 'none' });
       const length = parseLength(value);

@@ -27,6 +27,7 @@ const regional: Record<NonNullable<PriorOptions['region']>, readonly string[]> =
     'ISO 6149',
     'ISO 7-1',
     'ISO 9974',
+    'DIN 3852-1',
     'DIN 7631',
   ],
   'east-asia': ['JIS B 8363', 'ISO 7-1', 'ISO 1179'],
@@ -38,8 +39,14 @@ const ofTrade: Record<NonNullable<PriorOptions['trade']>, readonly string[]> = {
   automotive: ['SAE J512', 'SAE J512 inverted', 'SAE J512 compression', 'ISO 4038'],
 };
 
-/** Nobody asks what a pressure gauge is, and few brake lines lie on a parts desk. */
-const seldom: Readonly<Record<string, number>> = { 'EN 837-1': 0.2, 'ISO 4038': 0.3 };
+/** Nobody asks what a pressure gauge or a test point is, few brake lines lie on a parts desk, and
+ *  metric tapers are met on grease lines rather than on hydraulic ones. */
+const seldom: Readonly<Record<string, number>> = {
+  'EN 837-1': 0.2,
+  'ISO 15171': 0.2,
+  'ISO 4038': 0.3,
+  'DIN 3852-1': 0.2,
+};
 
 /** How much a region or trade may tip a family: twice each, no more. */
 const tip = 2;
@@ -56,7 +63,7 @@ export function connectionPrior(connection: Connection, options: PriorOptions): 
 /** Variants of one end that share thread and size add up to 1. */
 function formShare({ form, end }: Connection): number {
   if (end === 'female' || form === null) return 1;
-  return { E: 0.5, B: 0.3, 'G or H': 0.2 }[form] ?? 1;
+  return { E: 0.4, A: 0.15, B: 0.25, 'G or H': 0.2 }[form] ?? 1;
 }
 
 /** Middle sizes (8 to 45 mm over the crests) are commoner than the extremes. */

@@ -18,6 +18,8 @@ export const lengthUmm = {
   'caliper-id': 0.08,
   'rule-od': 0.35,
   'tube-od': 0.06,
+  // Mostly what makers' noses differ by (judgement).
+  'nose-od': 0.4,
   // Heads are made to a quarter of a millimetre, and bolts are sighted from hole to hole.
   'flange-thickness': 0.15,
   'bolt-spacing': 0.4,
@@ -48,8 +50,16 @@ export function resolutionMm(text: string): number {
 export function lengthDensity(mm: number, trueMm: number, uMm: number, stepMm: number): number {
   const high = (mm + stepMm / 2 - trueMm) / (uMm * Math.SQRT2);
   const low = (mm - stepMm / 2 - trueMm) / (uMm * Math.SQRT2);
-  if (low > 5 || high < -5) return 0;
+  if (low > farZ || high < -farZ) return 0;
   return Math.max(0, erf(high) - erf(low)) / (2 * stepMm);
+}
+
+/** Beyond this the error function is 1 to eleven digits. */
+const farZ = 5;
+
+/** A true length farther than this from the reading has no density. */
+export function lengthReachMm(uMm: number, stepMm: number): number {
+  return farZ * uMm * Math.SQRT2 + stepMm / 2;
 }
 
 const metricBlades = [

@@ -11,6 +11,7 @@ import {
   gaugedConeChance,
   hexDensity,
   lengthDensity,
+  lengthReachMm,
   lengthUmm,
   markChance,
   misreadLengthDensity,
@@ -45,13 +46,14 @@ export function readingModels(
   const before = occurrences(readings);
   return readings.map((reading, i) => {
     const share = before[i] === 0 ? misreadShare : repeatedMisreadShare;
+    const misread = i === misreadIndex ? 1 : share;
     return {
       reading,
-      misread: i === misreadIndex ? 1 : share,
+      misread,
       scale: i === misreadIndex ? share : 1,
       lengthEnd: endOf(reading),
       stepMm: hasLength(reading) ? resolutionMm(reading.text) : 0,
-      bladeChances: bladeTable(turns, i === misreadIndex ? 1 : share),
+      bladeChances: bladeTable(turns, misread),
       blade: reading.kind === 'pitch-gauge' ? closestBladeIndex(reading.pitchMm) : -1,
     };
   });
@@ -141,6 +143,20 @@ export function turnsFactor(model: ReadingModel, pitchMm: number): number {
   return model.scale * ((1 - misread) * clean + misread * misreadLengthDensity(overMm));
 }
 
+/** What `lengthOnPart` is for crests anywhere from `lowMm` to `highMm`, where that is one number. */
+export function sameLengthOnPart(
+  model: ReadingModel,
+  end: 'male' | 'female',
+  lowMm: number,
+  highMm: number,
+): number | null {
+  const { reading } = model;
+  if (model.lengthEnd !== end || !isLength(reading)) return 1;
+  const reach = lengthReachMm(lengthUmm[reading.kind], model.stepMm);
+  const isOut = reading.mm < lowMm - reach || reading.mm > highMm + reach;
+  return isOut || model.misread === 1 ? lengthOnPart(model, end, reading.mm + 2 * reach) : null;
+}
+
 /** Density of a diameter reading for crests at `diameterMm`; 1 where it is of the other end. */
 export function lengthOnPart(
   model: ReadingModel,
@@ -156,8 +172,37 @@ export function lengthOnPart(
   return (1 - model.misread) * clean + model.misread * misreadLengthDensity(reading.mm);
 }
 
-/** What a reading says of the connection that the thread carries. */
+type ByUse = Map<Connection | null, number>;
+
+const useFactors = new WeakMap<Reading, Map<number, ByUse>>();
+
+/** What a reading says of the connection that the thread carries; kept, since one conclusion weighs
+ *  every reading several times over. */
 export function useFactor(model: ReadingModel, connection: Connection | null): number {
+  if (!speaksOfUse(model)) return 1;
+  const { reading, misread } = model;
+  const kept: Map<number, ByUse> = useFactors.get(reading) ?? new Map();
+  useFactors.set(reading, kept);
+  const known: ByUse = kept.get(misread) ?? new Map();
+  kept.set(misread, known);
+  const factor = known.get(connection) ?? factorOfUse(model, connection);
+  known.set(connection, factor);
+  return factor;
+}
+
+export const speaksOfUse = ({ reading }: ReadingModel): boolean => saysOfUse.has(reading.kind);
+
+const saysOfUse: ReadonlySet<Reading['kind']> = new Set([
+  'seat',
+  'seat-gauge',
+  'cone-size',
+  'end-type',
+  'marking',
+  'tube-od',
+  'nose-od',
+]);
+
+function factorOfUse(model: ReadingModel, connection: Connection | null): number {
   const { reading, misread } = model;
   switch (reading.kind) {
     case 'seat':
@@ -178,6 +223,8 @@ export function useFactor(model: ReadingModel, connection: Connection | null): n
       return markChance(reading.mark, seriesOf(connection));
     case 'tube-od':
       return tubeDensity(model, reading.mm, connection);
+    case 'nose-od':
+      return noseDensity(model, reading.mm, connection);
     default:
       return 1;
   }
@@ -304,5 +351,23 @@ function tubeDensity(
       sum + tubeShare(t, connection) * lengthDensity(mm, t, lengthUmm['tube-od'], model.stepMm),
     0,
   );
+  return (1 - model.misread) * clean + model.misread * broad;
+}
+
+/** Narrow end of the 24° cone under a nut, mm. The cone it sits in narrows to the tube's bore, so it
+ *  ends at about the tube's diameter, or a little below (geometry of ISO 8434-1; judgement). Noses of
+ *  other angles follow no rule that we know. */
+export function noseMm(connection: Connection | null): number | null {
+  if (connection?.seat !== 'cone-24' || !connection.coneOutwards) return null;
+  return connection.tubeOdMm === null ? null : connection.tubeOdMm - belowTheTubeMm;
+}
+
+const belowTheTubeMm = 0.3;
+
+function noseDensity(model: ReadingModel, mm: number, connection: Connection | null): number {
+  const own = noseMm(connection);
+  const broad = misreadLengthDensity(mm);
+  if (own === null) return broad;
+  const clean = lengthDensity(mm, own, lengthUmm['nose-od'], model.stepMm);
   return (1 - model.misread) * clean + model.misread * broad;
 }

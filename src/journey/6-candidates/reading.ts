@@ -40,8 +40,9 @@ export type Reading =
       readonly text: string;
     }
   | {
-      /** Of a flange head; between its bolts, the longer way; across the flats of a hex. */
-      readonly kind: 'flange-thickness' | 'bolt-spacing' | 'hex';
+      /** Of a flange head; between its bolts, the longer way; across the flats of a hex; across the
+       *  narrow end of the cone that stands in a nut. */
+      readonly kind: 'flange-thickness' | 'bolt-spacing' | 'hex' | 'nose-od';
       readonly mm: number;
       readonly text: string;
     }
@@ -93,6 +94,7 @@ export const askableKinds = [
   'crest-form',
   'flank',
   'tube-od',
+  'nose-od',
   'flange-thickness',
   'bolt-spacing',
   'marking',

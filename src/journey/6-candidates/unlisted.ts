@@ -172,6 +172,7 @@ function otherFactor(model: ReadingModel): number {
     case 'end-type':
     case 'marking':
     case 'tube-od':
+    case 'nose-od':
       return model.scale * useFactor(model, null);
     case 'hex':
       return model.scale * misreadLengthDensity(reading.mm);

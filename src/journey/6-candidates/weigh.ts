@@ -17,6 +17,8 @@ import {
   lengthOnPart,
   type ReadingModel,
   readingModels,
+  sameLengthOnPart,
+  speaksOfUse,
   threadFactor,
   useFactor,
 } from './reading-likelihood';
@@ -64,6 +66,7 @@ export function weigh(
   const turns = evidence.photo?.turns ?? 6;
   const models = readingModels(evidence.readings, turns, misread);
   const lengths = models.filter((m) => m.lengthEnd !== null);
+  const ofUse = models.filter(speaksOfUse);
   const threads: WeighedThread[] = [];
   let total = 0;
   const listed = hypotheses(options);
@@ -74,7 +77,7 @@ export function weigh(
     const uses = hypothesis.uses.map((use) => {
       let own = likelihood;
       if (evidence.photo) own *= noseLikelihood(evidence.photo.noseHalfAngleDeg, use.connection);
-      for (const model of models) own *= useFactor(model, use.connection);
+      for (const model of ofUse) own *= useFactor(model, use.connection);
       weight += own * use.prior;
       return { use, likelihood: own, weight: own * use.prior };
     });
@@ -138,18 +141,27 @@ function overDensity(
   shape: PhotoShape | null,
   pitchMm: number,
 ): number {
-  if (!shape && lengths.length === 0) return 1;
-  let sum = 0;
   const { firstMm, stepMm, weights } = density;
+  const lastMm = firstMm + stepMm * (weights.length - 1);
+  // Most threads lie far from what was read: one number for all their crests.
+  let factor = 1;
+  const near = lengths.filter((model) => {
+    const same = sameLengthOnPart(model, end, firstMm, lastMm);
+    if (same === null) return true;
+    factor *= same;
+    return false;
+  });
+  if (!shape && near.length === 0) return factor;
+  let sum = 0;
   for (let k = 0; k < weights.length; k++) {
     const w = weights[k]!;
     if (w < 1e-9) continue;
     const diameterMm = firstMm + k * stepMm;
     let term = shape ? w * shape.likelihood(pitchMm, diameterMm) : w;
-    for (const model of lengths) term *= lengthOnPart(model, end, diameterMm);
+    for (const model of near) term *= lengthOnPart(model, end, diameterMm);
     sum += term;
   }
-  return sum;
+  return factor * sum;
 }
 
 const placeCache = new Map<string, DiameterDensity>();

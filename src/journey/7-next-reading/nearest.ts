@@ -1,6 +1,6 @@
 import { connections } from '../../standards/connections/connections';
 import type { Thread } from '../../standards/thread';
-import { findThread } from '../../standards/threads';
+import { threads } from '../../standards/threads';
 import type { Evidence } from '../6-candidates/weigh';
 import type { Nearest } from './decision';
 
@@ -12,37 +12,48 @@ const slackMm = 0.12;
 const wearMm = 0.35;
 
 /** Of the threads that connections use, the one of the measured pitch whose diameter comes closest,
- *  where none has it. */
+ *  where no listed thread has it. */
 export function nearestThread({ photo, readings }: Evidence): Nearest | null {
   const measured = measuredThread(readings, photo);
   if (!measured) return null;
   const { pitchMm, pitchU, mm, uMm, end } = measured;
+  const isStraight = readings.some((r) => r.kind === 'taper' && r.taper === 'straight');
   let found: Nearest | null = null;
-  for (const t of carried()) {
+  for (const t of threads) {
+    // The metric taper is one of male ends only.
+    if (!t.separable || (t.series === 'taper' && end === 'female')) continue;
     if (Math.abs(t.pitchMm - pitchMm) > Math.max(samePitch * pitchMm, 2 * pitchU)) continue;
-    // Where along a taper the jaws sat is not known.
     if (t.taper > 0) {
-      if (Math.abs(mm - t.basicMajorMm) < 2 * t.pitchMm) return null;
+      if (!isStraight && isOnTaper(t, mm, end, uMm)) return null;
       continue;
     }
     const { minMm, maxMm } = end === 'male' ? t.crests : t.bore;
     const offMm = mm > maxMm ? mm - maxMm : Math.min(0, mm - minMm);
-    const worn = end === 'male' ? offMm < 0 : offMm > 0;
+    const isCarried = carried().has(t.designation);
+    // A thread that no connection uses is not stretched to.
+    const worn = isCarried && (end === 'male' ? offMm < 0 : offMm > 0);
     if (Math.abs(offMm) <= (worn ? wearMm : slackMm) + 3 * uMm) return null;
-    if (!found || Math.abs(offMm) < Math.abs(found.offMm)) {
-      found = { thread: t.designation, end, offMm };
-    }
+    const isNearer = !found || Math.abs(offMm) < Math.abs(found.offMm);
+    if (isCarried && isNearer) found = { thread: t.designation, end, offMm };
   }
   return found;
 }
 
-let cache: readonly Thread[] | undefined;
+/** Where along a taper the jaws sat is not known: anywhere up to its run-out. */
+function isOnTaper(t: Thread, mm: number, end: 'male' | 'female', uMm: number): boolean {
+  const { gaugeLengthMm, usefulLengthMm } = t.taperPlanes!;
+  const run = usefulLengthMm + 3 * t.pitchMm;
+  const [low, high] =
+    end === 'male'
+      ? [t.crests.minMm - t.taper * gaugeLengthMm, t.crests.maxMm + t.taper * (run - gaugeLengthMm)]
+      : [t.bore.minMm - t.taper * run, t.bore.maxMm];
+  return mm > low - wearMm - 3 * uMm && mm < high + wearMm + 3 * uMm;
+}
 
-function carried(): readonly Thread[] {
-  cache ??= [...new Set(connections.map((c) => c.thread))].flatMap((name) => {
-    const thread = name === null ? null : findThread(name);
-    return thread?.separable ? [thread] : [];
-  });
+let cache: ReadonlySet<string | null> | undefined;
+
+function carried(): ReadonlySet<string | null> {
+  cache ??= new Set(connections.map((c) => c.thread));
   return cache;
 }
 

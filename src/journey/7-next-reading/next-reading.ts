@@ -35,6 +35,7 @@ const isBroad: ReadonlySet<AskableKind> = new Set([
   'caliper-id',
   'rule-od',
   'tube-od',
+  'nose-od',
   'end-type',
   'marking',
 ]);
@@ -109,6 +110,12 @@ function isSensible(
   // A look tells whether there is a cone to be gauged, and what there is where no blade sits.
   const gauged = readings.find((r) => r.kind === 'seat-gauge');
   if (kind === 'seat') return !gauged || gauged.cone === 'none';
+  // The nose of a hose end stands in for the tube that it has not.
+  if (kind === 'nose-od') {
+    const noTube = readings.some((r) => r.kind === 'tube-od' && r.mm === null);
+    const hasCone = readings.some((r) => r.kind === 'seat' && r.seat === 'cone-24');
+    return hasCone && (noTube || declined('tube-od'));
+  }
   if (kind === 'cone-size') {
     if (photo?.noseHalfAngleDeg || better('seat-gauge')) return false;
     return readings.some((r) => r.kind === 'seat' && isFlare(r.seat));
@@ -131,7 +138,12 @@ const takesADiameterOrPitch: ReadonlySet<AskableKind> = new Set([
   'rule-od',
 ]);
 /** What an end is called, and what it takes, tells little while the thread is open. */
-const afterTheThread: ReadonlySet<AskableKind> = new Set(['end-type', 'tube-od', 'marking']);
+const afterTheThread: ReadonlySet<AskableKind> = new Set([
+  'end-type',
+  'tube-od',
+  'nose-od',
+  'marking',
+]);
 const likelyThread = 0.9;
 const likelyHead = 0.3;
 const openTaper = 0.05;

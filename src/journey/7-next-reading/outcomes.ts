@@ -1,4 +1,5 @@
 import * as portable from '../../quantity/portable-math';
+import type { Connection } from '../../standards/connections/connection';
 import { coneAngleDensity } from '../6-candidates/cone-angle';
 import {
   type AskableKind,
@@ -23,6 +24,7 @@ import {
 import {
   cachedBladeChances,
   endTypeChance,
+  noseMm,
   noTubeChance,
   seriesOf,
   shownSeats,
@@ -84,8 +86,11 @@ export function outcomeTable(
       return { kind, outcomes, chances };
     }
     case 'flange-thickness':
+      return lengthsOf(kind, ({ flangeHead }) => flangeHead?.thicknessMm, scenarios, misread);
     case 'bolt-spacing':
-      return flangeLengths(kind, scenarios, misread);
+      return lengthsOf(kind, ({ flangeHead }) => flangeHead?.boltsMm[0], scenarios, misread);
+    case 'nose-od':
+      return lengthsOf(kind, noseMm, scenarios, misread);
     case 'hand':
     case 'hex':
       return null;
@@ -182,25 +187,21 @@ function coneAngles(
   return { kind: 'cone-size', outcomes: [...angles.map(String), 'other'], chances };
 }
 
-/** Heads whose thickness or bolts a caliper tells apart; null where hardly anything is a head. */
-function flangeLengths(
-  kind: 'flange-thickness' | 'bolt-spacing',
+/** Parts whose length a caliper tells apart, of those that have it; null where hardly anything has. */
+function lengthsOf(
+  kind: AskableKind,
+  lengthOf: (connection: Connection) => number | null | undefined,
   scenarios: readonly Scenario[],
   misread: number,
 ): OutcomeTable | null {
-  const lengthOf = ({ connection }: Scenario) => {
-    const head = connection?.flangeHead;
-    if (!head) return null;
-    return kind === 'bolt-spacing' ? head.boltsMm[0] : head.thicknessMm;
-  };
-  const heads = scenarios.filter((s) => lengthOf(s) !== null);
-  if (heads.reduce((sum, s) => sum + s.probability, 0) < leastEndShare) return null;
-  const sizes = [...new Set(heads.map((s) => lengthOf(s)!))].sort((a, b) => a - b);
-  const chances = scenarios.map((s) => {
-    const own = lengthOf(s);
-    const row = new Float64Array(sizes.length + 1).fill(own === null ? 0 : misread / sizes.length);
-    if (own === null) row[sizes.length] = 1;
-    else row[sizes.indexOf(own)]! += 1 - misread;
+  const own = scenarios.map((s) => (s.connection && lengthOf(s.connection)) ?? null);
+  const share = scenarios.reduce((sum, s, i) => sum + (own[i] === null ? 0 : s.probability), 0);
+  if (share < leastEndShare) return null;
+  const sizes = [...new Set(own.filter((mm) => mm !== null))].sort((a, b) => a - b);
+  const chances = own.map((mm) => {
+    const row = new Float64Array(sizes.length + 1).fill(mm === null ? 0 : misread / sizes.length);
+    if (mm === null) row[sizes.length] = 1;
+    else row[sizes.indexOf(mm)]! += 1 - misread;
     return row;
   });
   return { kind, outcomes: [...sizes.map((mm) => `${round(mm)}mm`), 'other'], chances };

@@ -21,6 +21,7 @@ export const readingEffort: Record<
   'caliper-id': { tools: ['caliper'], effort: 1.05 },
   'rule-od': { tools: ['rule'], effort: 1 },
   'tube-od': { tools: ['caliper', 'rule'], effort: 2 },
+  'nose-od': { tools: ['caliper', 'rule'], effort: 2.1 },
   'crest-form': { tools: [], effort: 1.6 },
   // Pitch gauges are cut for 55° or for 60°, and marked so (common practice).
   flank: { tools: ['form-gauge', 'pitch-gauge'], effort: 2 },

@@ -9,6 +9,7 @@ const tellsConnections: ReadonlySet<AskableKind> = new Set([
   'seat-gauge',
   'cone-size',
   'tube-od',
+  'nose-od',
   'end-type',
   'marking',
   'flange-thickness',
@@ -72,6 +73,7 @@ const opening: Record<AskableKind, string> = {
   'caliper-id': 'The diameter across the crests rules out most threads.',
   'rule-od': 'The diameter over the crests rules out most threads.',
   'tube-od': 'The tube says which of several sizes this is.',
+  'nose-od': 'The narrow end of the cone is about as wide as the tube of its size.',
   seat: 'The sealing surface says which family this is.',
   'turns-over': 'The pitch rules out most threads of this diameter.',
   'end-type': 'What the end is made as rules out most families.',
@@ -103,6 +105,7 @@ const verbs: Record<AskableKind, (value: string) => string> = {
     v === 'none'
       ? 'no tube at all fits'
       : `${v === 'other' ? 'another' : `a ${spaced(v)}`} tube fits`,
+  'nose-od': (v) => `${v === 'other' ? 'another nose' : `a nose of ${spaced(v)}`} fits`,
   seat: (v) => `${seatWords[v] ?? v} fits`,
   'turns-over': (v) => `a pitch of ${spaced(v)} fits`,
   'end-type': (v) => `${endWords[v] ?? v} fits`,

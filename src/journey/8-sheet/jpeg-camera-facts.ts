@@ -1,5 +1,6 @@
-import { readExif, showsWholeFrame } from '../1-photo/exif';
+import { readExif } from '../1-photo/exif';
 import { readJpegHeader } from '../1-photo/image-header';
+import { photoFacts } from '../1-photo/photo-header';
 
 /** What of a photo's EXIF the measurement needs. Kept as plain fields of the sheet, so that the
  *  photo itself can travel without EXIF. */
@@ -11,16 +12,15 @@ export interface CameraFacts {
   readonly flashFired: boolean;
 }
 
-/** Read from a photo before it is stripped, by stage 1's own rules, so that the kept photo measures
- *  as the original did. */
-export function cameraFactsOf(jpeg: Uint8Array): CameraFacts {
-  const header = readJpegHeader(jpeg);
-  const exif = readExif(header?.exif ?? null);
-  const whole = header !== null && showsWholeFrame(header, exif.pixelSize);
+/** Read from a photo of any format before it is kept, by stage 1's own rules, so that the kept photo
+ *  measures as the original did. What is no JPEG is kept as one, upright. */
+export function cameraFactsOf(photo: Uint8Array): CameraFacts {
+  const jpeg = readJpegHeader(photo);
+  const { f35Mm, flashFired } = photoFacts(photo);
   return {
-    orientation: exif.orientation,
-    focal35Mm: whole ? exif.f35Mm : null,
-    flashFired: exif.flashFired,
+    orientation: jpeg ? readExif(jpeg.exif).orientation : 1,
+    focal35Mm: f35Mm,
+    flashFired,
   };
 }
 

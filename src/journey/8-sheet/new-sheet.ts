@@ -31,6 +31,7 @@ export function newShot({ photo, camera, measured, options, barsName }: NewShot)
     overlay: measured.overlay,
     profile: measured.profile,
     crests: measured.crests,
+    otherEnds: measured.otherEnds,
     notes: measured.notes,
     bars: options.bars && { ...options.bars, name: barsName },
     asked: options.reference,

@@ -92,7 +92,7 @@ export const readingSchema = z.discriminatedUnion('kind', [
     text: line,
   }),
   z.object({
-    kind: z.enum(['flange-thickness', 'bolt-spacing', 'hex']),
+    kind: z.enum(['flange-thickness', 'bolt-spacing', 'hex', 'nose-od']),
     mm: z.number().positive().max(1e4),
     text: line,
   }),
@@ -301,6 +301,12 @@ export const wearSchema = z.object({
   readings: wearReadingsSchema,
 });
 
+/** Ends that a shot measured besides its own; older sheets have none. */
+const otherEndsSchema = z
+  .array(z.object({ measurement: measurementSchema, axis: z.tuple([point, point]) }))
+  .max(3)
+  .default([]);
+
 /** One photo of the fitting and what it gave. Its bytes travel beside the sheet, in the same order. */
 export const shotSchema = z.object({
   photo: z.object({
@@ -320,6 +326,7 @@ export const shotSchema = z.object({
   overlay: overlaySchema.nullable(),
   profile: profileSchema.nullable(),
   crests: crestHeightsSchema,
+  otherEnds: otherEndsSchema,
   notes: z.array(z.enum(keys(notes))).max(50),
   /** Print check applied, with the name it is kept under. */
   bars: barsSchema.extend({ name: word.nullable() }).nullable(),

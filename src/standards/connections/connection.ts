@@ -62,7 +62,7 @@ export const connectionSchema = z.strictObject({
   seatHalfAngleDeg: z.number().positive().nullable(),
   /** True where this end shows the seat as a cone that points outwards. */
   coneOutwards: z.boolean(),
-  sealing: z.enum(['o-ring', 'metal-cone', 'thread', 'face-ring', 'metal-edge']),
+  sealing: z.enum(['o-ring', 'metal-cone', 'thread', 'face-ring', 'metal-edge', 'washer']),
   oRing: oRingSchema.nullable(),
   /** Where that ring sits: on this end, or on the end it mates with. */
   oRingOn: z.enum(['this-end', 'mate']).nullable(),
@@ -91,6 +91,9 @@ export function connection(given: Given): Connection {
   const oRingOn = given.oRing ? (given.oRingOn ?? 'this-end') : null;
   return { ...absent, ...given, oRingOn };
 }
+
+/** Whether there is a seat to be told by its looks. */
+export const hasSeat = ({ seat }: Pick<Connection, 'seat'>): boolean => seat !== 'none';
 
 /** A stud or port may be sized by a tube, but takes none. */
 export function takesTube({ endTypes }: Pick<Connection, 'endTypes'>): boolean {

@@ -1,5 +1,6 @@
 import { brakeFlare } from './brake-flare';
 import type { Connection } from './connection';
+import { din3852part1 } from './din-3852-1';
 import { din7631 } from './din-7631';
 import { en837 } from './en-837';
 import { iso1179 } from './iso-1179';
@@ -11,6 +12,7 @@ import { iso8434part3 } from './iso-8434-3';
 import { iso8434part6 } from './iso-8434-6';
 import { iso9974 } from './iso-9974';
 import { iso11926 } from './iso-11926';
+import { iso15171 } from './iso-15171';
 import { jisB8363 } from './jis-b-8363';
 import { nfE48050 } from './nf-e-48-050';
 import { saeJ512 } from './sae-j512';
@@ -24,6 +26,7 @@ export const connections: readonly Connection[] = [
   ...iso6149,
   ...iso1179,
   ...iso9974,
+  ...din3852part1,
   ...iso8434part1,
   ...nfE48050,
   ...iso8434part6,
@@ -31,6 +34,7 @@ export const connections: readonly Connection[] = [
   ...jisB8363,
   ...brakeFlare,
   ...en837,
+  ...iso15171,
   ...taperPipe,
   ...iso6162,
 ];

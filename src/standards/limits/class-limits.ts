@@ -29,7 +29,7 @@ export interface ClassLimits {
 /** Classes that a thread may be judged by. None on a taper, which its gauge plane judges, nor on NPSM,
  *  whose limits we only know within a tenth of a millimetre. */
 export function classesOf(thread: Thread): readonly ThreadClass[] {
-  return classesBySystem[thread.system];
+  return thread.taper > 0 ? [] : classesBySystem[thread.system];
 }
 
 export function classLimits(thread: Thread, name?: string): ClassLimits | null {

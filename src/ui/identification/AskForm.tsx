@@ -78,6 +78,7 @@ const lengthKinds: readonly LengthKind[] = [
   'caliper-id',
   'rule-od',
   'tube-od',
+  'nose-od',
   'flange-thickness',
   'bolt-spacing',
   'hex',

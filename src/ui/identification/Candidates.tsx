@@ -2,8 +2,8 @@ import { createMemo, For, Show } from 'solid-js';
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import type { Reading } from '../../journey/6-candidates/reading';
 import type { Conclusion } from '../../journey/7-next-reading/decision';
-import type { Connection } from '../../standards/connections/connection';
-import { number, percent } from '../language/format';
+import { type Connection, hasSeat } from '../../standards/connections/connection';
+import { percent } from '../language/format';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
 import { hashOf } from '../shell/route';
@@ -14,6 +14,7 @@ import { readingsOnConnection, readingsOnThread } from './reading-evidence';
 import { seatText } from './reading-text';
 import { SectionDrawing } from './SectionDrawing';
 import { dimensionsOf, type Tables } from './table-rows';
+import { sizeWords } from './thread-words';
 import './candidates.css';
 
 const shownAtMost = 6;
@@ -32,6 +33,10 @@ export function ThreadCandidates(props: {
       ...(props.measurement ? evidenceFor(listed, props.measurement, row) : []),
       ...(row ? readingsOnThread(props.readings, row) : []),
     ];
+  };
+  const sizeOf = ({ designation }: ListedThread) => {
+    const row = props.tables?.thread(designation);
+    return row ? sizeWords(row) : '';
   };
   const split = createMemo(() => {
     const all = props.conclusion.threads;
@@ -60,10 +65,7 @@ export function ThreadCandidates(props: {
               <Show when={candidate.system !== null && candidate} keyed>
                 {(listed) => (
                   <>
-                    <p class="small soft">
-                      {t().identification.basic} {number(listed.basicMajorMm, 3)} mm ·{' '}
-                      {t().inspection.pitch} {number(listed.pitchMm, 4)} mm
-                    </p>
+                    <p class="small soft">{sizeOf(listed)}</p>
                     <EvidenceList items={threadEvidence(listed)} />
                   </>
                 )}
@@ -130,12 +132,15 @@ export function ConnectionCandidates(props: {
                   <Show when={row} keyed>
                     {(found) => (
                       <p class="small soft">
-                        {tradeName(found.tradeName)}
-                        {found.thread ? ` · ${found.thread}` : ''}
+                        {[tradeName(found.tradeName), ...(props.tables?.aliases(found) ?? [])].join(
+                          ' · ',
+                        )}
+                        <br />
+                        {found.thread}
                         <br />
                         {endWords(candidate)}
                         <br />
-                        {found.sealing === 'thread' ? '' : seatsOf(rows)}
+                        {seatsOf(rows)}
                       </p>
                     )}
                   </Show>
@@ -152,7 +157,9 @@ export function ConnectionCandidates(props: {
 
 /** Forms of one end may seal differently. */
 const seatsOf = (rows: readonly Connection[]): string =>
-  [...new Set(rows.map((row) => seatText(row.seat, row.end)))].join(` ${t().trade.or} `);
+  [...new Set(rows.filter(hasSeat).map((row) => seatText(row.seat, row.end)))].join(
+    ` ${t().trade.or} `,
+  );
 
 function EvidenceList(props: { readonly items: readonly Evidence[] }) {
   return (

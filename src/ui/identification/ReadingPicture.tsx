@@ -81,6 +81,12 @@ export function ReadingPicture(props: {
           <path class="arrow" d="M90 22H150M90 22l7-4M90 22l7 4M150 22l-7-4M150 22l-7 4" />
           <path class="sight" d="M90 18V62M150 18V38" />
         </Match>
+        <Match when={props.kind === 'nose-od'}>
+          <Female />
+          <path class="part" d="M8 52H104L166 58V86L104 92H8" />
+          <path class="arrow" d="M182 58V86M182 58l-4 7M182 58l4 7M182 86l-4-7M182 86l4-7" />
+          <path class="sight" d="M166 58H190M166 86H190" />
+        </Match>
         <Match when={props.kind === 'hex'}>
           <path class="part" d="M80 72L105 28H155L180 72L155 116H105Z" />
           <circle class="part" cx="130" cy="72" r="22" />

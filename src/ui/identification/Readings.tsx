@@ -86,11 +86,12 @@ const names = (candidates: readonly string[]) =>
   candidates.length > 3 ? `${candidates.slice(0, 3).join(', ')} …` : candidates.join(', ');
 
 const ofMale: ReadonlySet<AskableKind> = new Set(['caliper-od', 'rule-od', 'cone-size']);
+const ofFemale: ReadonlySet<AskableKind> = new Set(['caliper-id', 'nose-od']);
 
 /** Nobody measures over the crests of a female end. */
 function isOf(kind: AskableKind, end: End): boolean {
   if (end === 'female') return !ofMale.has(kind);
-  return end === null || kind !== 'caliper-id';
+  return end === null || !ofFemale.has(kind);
 }
 
 /** What each outcome would speak for. */

@@ -10,6 +10,7 @@ const example = {
   majorMm: 22,
   pitchMm: 1.5,
   flankAngleDeg: 60,
+  depthMm: 0.92,
   tubeOdMm: 16,
   minorInternalMm: 20.376,
 } as const;
@@ -30,6 +31,7 @@ export function SeatTiles(props: {
     // A female end shows these two as cones that point to its mouth.
     coneOutwards: seat === 'cone-24' || seat === 'cone-60',
     seat,
+    tubeOdMm: seat === 'cone-inverted' ? 12 : example.tubeOdMm,
     taper: seat === 'none' ? 1 / 16 : 0,
     sealsOnThread: seat === 'none',
     oRing: seat === 'o-ring-at-hex' ? { insideMm: 19.3, sectionMm: 2.2 } : null,

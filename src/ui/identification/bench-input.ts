@@ -10,6 +10,7 @@ export type ValueKind =
   | 'caliper-id'
   | 'rule-od'
   | 'tube-od'
+  | 'nose-od'
   | 'flange-thickness'
   | 'bolt-spacing'
   | 'hex';

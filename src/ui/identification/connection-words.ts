@@ -20,17 +20,20 @@ const formWords = (form: string): string =>
 export const connectionTitle = (c: ConnectionEnd): string =>
   [`${c.family} ${c.size}`, endWords(c)].filter(Boolean).join(' · ');
 
-/** Parts of a standard that a form or make is laid down in (from memory of their titles). */
-const parts: Readonly<Record<string, string>> = {
-  'ISO 11926/port': '-1',
-  'ISO 6149/port': '-1',
-  'ISO 1179/port': '-1',
-  'ISO 1179/E': '-2',
-  'ISO 1179/G or H': '-3',
-  'ISO 1179/B': '-4',
-  'ISO 9974/port': '-1',
-  'ISO 9974/E': '-2',
-  'ISO 9974/B': '-3',
+/** Standard, with its part, that a form or make is laid down in where it is not the family's own
+ *  number (from memory of their titles). */
+const laidDownIn: Readonly<Record<string, string>> = {
+  'ISO 11926/port': 'ISO 11926-1',
+  'ISO 6149/port': 'ISO 6149-1',
+  'ISO 1179/port': 'ISO 1179-1',
+  'ISO 1179/E': 'ISO 1179-2',
+  'ISO 1179/G or H': 'ISO 1179-3',
+  'ISO 1179/B': 'ISO 1179-4',
+  'ISO 1179/A': 'DIN 3852-2',
+  'ISO 9974/port': 'ISO 9974-1',
+  'ISO 9974/E': 'ISO 9974-2',
+  'ISO 9974/B': 'ISO 9974-3',
+  'ISO 9974/A': 'DIN 3852-1',
 };
 
 /** What a supplier needs to read, of no maker: 'Stud end ISO 1179-2, size 1/2 (G1/2 A or B), male,
@@ -43,13 +46,13 @@ export function orderLine(
 ) {
   const { trade } = t();
   const made = known.endTypes.map((type) => trade.ordered[type]).join(` ${trade.or} `);
-  const part =
-    parts[`${known.family}/${known.form ?? ''}`] ??
-    parts[`${known.family}/${known.endTypes[0] ?? ''}`] ??
-    '';
+  const standard =
+    laidDownIn[`${known.family}/${known.form ?? ''}`] ??
+    laidDownIn[`${known.family}/${known.endTypes[0] ?? ''}`] ??
+    known.family;
   const ring = row.oRing;
   return [
-    `${made} ${known.family}${part}`.trim(),
+    `${made} ${standard}`.trim(),
     `${trade.size(known.size)}${thread ? ` (${classed(thread, row.end)}${lh ? leftHandSuffix : ''})` : ''}`,
     known.end && trade.gender[known.end],
     known.form && formWords(known.form),
@@ -64,6 +67,7 @@ export function orderLine(
 /** Thread with its usual class where the system writes one behind it. */
 function classed(thread: Thread, end: Connection['end']): string {
   const of = end === 'male' ? thread.externalClass : thread.internalClass;
+  if (thread.taper > 0) return thread.designation;
   if (thread.system === 'UN') return `${thread.designation}-${of}`;
   return thread.system === 'M' ? `${thread.designation}-${of}` : thread.designation;
 }

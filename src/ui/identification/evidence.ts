@@ -31,7 +31,7 @@ export function evidenceFor(
       ? { speaks: 'for', text: say.pitchFits(percentOf(pitch)) }
       : { speaks: 'against', text: say.pitchOff(percentOf(pitch)) },
   );
-  const tapered = candidate.system === 'R' || candidate.system === 'NPT';
+  const tapered = (row?.taper ?? 0) > 0;
   const { value: major, u } = measured.majorDiameterMm;
   const under = candidate.basicMajorMm - major;
   const mm = `${number(Math.abs(under), 2)} mm`;

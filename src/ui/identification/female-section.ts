@@ -1,3 +1,4 @@
+import { raisedCone } from './inverted-flare';
 import type { SectionDimensions, SectionPoint, SectionShape } from './section-geometry';
 
 const degrees = Math.PI / 180;
@@ -23,9 +24,10 @@ export function femaleShape(d: SectionDimensions): SectionShape {
   const grow = (x: number) => -(d.taper / 2) * (x - from);
 
   // From the far end back to the mouth, along the inside.
+  const raised = d.seat === 'cone-inverted' ? raisedCone(throat, minor, back) : null;
   const inside: SectionPoint[] = [
     [length, throat],
-    [back, throat],
+    ...(raised ?? [[back, throat] satisfies SectionPoint]),
     [back, major],
     [to, major],
   ];
@@ -46,7 +48,7 @@ export function femaleShape(d: SectionDimensions): SectionShape {
   if (ring > 0) inside.push([ring * 0.5, major], [0, major + ring * 0.75]);
   else inside.push([0, mouth]);
 
-  const seal: SectionPoint[] = sleeve ? [...sleeve.seal] : [];
+  const seal: SectionPoint[] = [...(sleeve?.seal ?? raised?.slice(1) ?? [])];
   if (d.seat === 'flat-washer-face')
     seal.push([0, mouth + 0.1 * major], [0, Math.min(outer, major * 1.3)]);
   if (ring > 0) seal.push([ring * 0.5, major], [0, major + ring * 0.75]);

@@ -1,5 +1,5 @@
 import type { Reading, Seat } from '../../journey/6-candidates/reading';
-import { shownSeats, tubesOf } from '../../journey/6-candidates/reading-likelihood';
+import { noseMm, shownSeats, tubesOf } from '../../journey/6-candidates/reading-likelihood';
 import type { Connection } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
 import { t } from '../language/language';
@@ -12,6 +12,8 @@ const leafShare = 0.015;
 const countedShare = 0.04;
 /** What a bench caliper and a worn crest may add to a table's limits, mm. */
 const slackMm = 0.2;
+/** Noses of one size differ by maker. */
+const noseSlackMm = 0.9;
 
 /** How each reading sits with one thread. The weighing is the core's; this only says which way. */
 export function readingsOnThread(readings: readonly Reading[], thread: Thread): Evidence[] {
@@ -48,6 +50,10 @@ export function readingsOnConnection(readings: readonly Reading[], end: Connecti
       );
     }
     if (reading.kind === 'end-type') return end.endTypes.includes(reading.type);
+    if (reading.kind === 'nose-od') {
+      const nose = noseMm(end);
+      return nose === null ? null : Math.abs(nose - reading.mm) < noseSlackMm;
+    }
     if (reading.kind !== 'tube-od') return null;
     const tubes = tubesOf(end);
     const { mm: read } = reading;

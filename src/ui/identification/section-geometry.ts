@@ -1,5 +1,7 @@
 import type { Seat } from '../../journey/6-candidates/reading';
+import type { Thread } from '../../standards/thread';
 import { femaleShape } from './female-section';
+import { flaredTube } from './inverted-flare';
 
 /** What the drawing needs from the tables, mm. Null where a table has no such row. */
 export interface SectionDimensions {
@@ -16,6 +18,8 @@ export interface SectionDimensions {
   readonly coneOutwards: boolean;
   readonly seat: Seat;
   readonly sealsOnThread: boolean;
+  /** From crest to root of the external thread. */
+  readonly depthMm: number;
   readonly tubeOdMm: number | null;
   readonly oRing: { readonly insideMm: number; readonly sectionMm: number } | null;
 }
@@ -44,11 +48,16 @@ export interface SectionShape {
   readonly mouthMm: number;
 }
 
-/** Depth of an external thread, as a share of pitch: 17/24·H for 60° (ISO 68-1, ASME B1.1),
- *  0.6403 for 55° (ISO 228-1, ISO 7-1), 0.8 for NPT (ASME B1.20.1), whose taper tells it apart. */
-function depthShare(d: SectionDimensions): number {
-  if (d.flankAngleDeg === 55) return 0.6403;
-  return d.taper > 0 ? 0.8 : (17 / 24) * 0.866;
+/** Depth of an external thread: 17/24·H for 60° (ISO 68-1, ASME B1.1), 0.6403 p for 55° (ISO 228-1,
+ *  ISO 7-1), 0.8 p for NPT (ASME B1.20.1). */
+export function depthMm({
+  system,
+  flankAngleDeg,
+  taper,
+  pitchMm,
+}: Pick<Thread, 'system' | 'flankAngleDeg' | 'taper' | 'pitchMm'>): number {
+  if (flankAngleDeg === 55) return 0.6403 * pitchMm;
+  return (system === 'NPT' && taper > 0 ? 0.8 : (17 / 24) * 0.866) * pitchMm;
 }
 
 const degrees = Math.PI / 180;
@@ -61,12 +70,13 @@ export function sectionShape(d: SectionDimensions): SectionShape {
 
 function maleShape(d: SectionDimensions): SectionShape {
   const radius = d.majorMm / 2;
-  const depth = depthShare(d) * d.pitchMm;
+  const depth = d.depthMm;
   const minor = radius - depth;
-  const bore = Math.min(d.tubeOdMm ? d.tubeOdMm * 0.4 : minor * 0.6, minor * 0.68);
+  const plainBore = Math.min(d.tubeOdMm ? d.tubeOdMm * 0.4 : minor * 0.6, minor * 0.68);
   const turns = Math.max(4, Math.min(8, Math.round((0.75 * d.majorMm) / d.pitchMm)));
   const threadLength = turns * d.pitchMm;
-  const nose = noseOf(d, minor, bore);
+  const nose = noseOf(d, minor, plainBore);
+  const bore = nose.boreMm ?? plainBore;
   const from = nose.lengthMm;
   const to = from + threadLength;
   const relief =
@@ -108,25 +118,29 @@ function maleShape(d: SectionDimensions): SectionShape {
     lengthMm: length,
     outerMm: outer,
     cut: [...top, ...nose.inside],
-    insert: [],
+    insert: nose.tube ? [...nose.tube.front, [length, bore], [length, nose.tube.inside]] : [],
     outside: [[top[0][0], 0], ...top.slice(0, -1), [length, 0]],
     seal,
     rings,
     threadFromMm: from,
     threadToMm: to,
     minorMm: minor * 2,
-    boreMm: bore * 2,
+    boreMm: (nose.tube?.inside ?? bore) * 2,
     mouthMm: (nose.inside.at(-1)?.[1] ?? bore) * 2,
   };
 }
 
-interface Nose {
+export interface Nose {
   readonly lengthMm: number;
   readonly outside: readonly SectionPoint[];
   /** From the hex end of the bore back to the nose. */
   readonly inside: readonly SectionPoint[];
   readonly seal: readonly SectionPoint[];
   readonly rings: SectionShape['rings'];
+  /** Where the nose asks for a bore of its own, its radius. */
+  readonly boreMm?: number;
+  /** A flared tube inside, from its inner edge round the flare to its outer one; its inner radius. */
+  readonly tube?: { readonly front: readonly SectionPoint[]; readonly inside: number };
 }
 
 function noseOf(d: SectionDimensions, minor: number, bore: number): Nose {
@@ -214,6 +228,8 @@ function noseOf(d: SectionDimensions, minor: number, bore: number): Nose {
         rings: [{ x: section / 2 - section * 0.24, r: mean, radius: section / 2 }],
       };
     }
+    case 'cone-inverted':
+      return flaredTube(d, base - chamfer, plain);
     default:
       return plain;
   }

@@ -4,7 +4,7 @@ import type { Connection } from '../../standards/connections/connection';
 import type { Note } from '../../standards/families';
 import type { NeverJoin } from '../../standards/never-join';
 import type { Thread } from '../../standards/thread';
-import type { SectionDimensions } from './section-geometry';
+import { depthMm, type SectionDimensions } from './section-geometry';
 
 export interface Tables {
   readonly thread: (designation: string) => Thread | null;
@@ -59,6 +59,7 @@ export function dimensionsOf(thread: Thread, connection: Connection | null): Sec
     pitchMm: thread.pitchMm,
     flankAngleDeg: thread.flankAngleDeg,
     taper: thread.taper,
+    depthMm: depthMm(thread),
     end: connection?.end ?? 'male',
     minorInternalMm: thread.minorInternalMm,
     coneOutwards: connection?.coneOutwards ?? false,

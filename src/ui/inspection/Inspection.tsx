@@ -1,7 +1,9 @@
 import { createEffect, createSignal, For, on, Show } from 'solid-js';
 import { maxShots } from '../../journey/8-sheet/sheet-schema';
+import { defaultOptions } from '../../journey/identification';
 import type { PhotoPoint } from '../../journey/overlay';
 import { t } from '../language/language';
+import { shownIn } from '../measuring/next-steps';
 import { noChangeWords } from '../measuring/refusal-words';
 import { CornersByHand } from '../reference/CornersByHand';
 import { FileButton, photoTypes } from '../start/FileButton';
@@ -56,14 +58,14 @@ export function Inspection() {
     };
   }
 
-  const settle = async (work: Promise<NoChange | null>, byRule = false) => {
+  const settle = async (work: Promise<NoChange | null>, help?: Help) => {
     setProblem(null);
     const kept = await work;
-    if (kept !== null) setProblem(noChangeWords(kept, byRule));
+    if (kept !== null)
+      setProblem(noChangeWords(kept, help && shownIn({ ...defaultOptions, ...help })));
     return kept === null;
   };
-  const again = (help: Help) =>
-    settle(remeasure(sheet().shots.indexOf(shot()), help), Boolean(help.ruler));
+  const again = (help: Help) => settle(remeasure(sheet().shots.indexOf(shot()), help), help);
   const another = async (file: File) => {
     if (await settle(addPhoto(file))) showLast();
   };

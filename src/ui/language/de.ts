@@ -1,6 +1,8 @@
 import type { Dictionary } from './dictionary';
 import { loopDe } from './loop/de';
 import { referenceDe } from './reference/de';
+import { refusedDe } from './refused/de';
+import { shootDe } from './shoot/de';
 import { tradeDe } from './trade/de';
 import { wearDe } from './wear/de';
 
@@ -35,7 +37,7 @@ export const de: Dictionary = {
       },
       {
         title: 'Auflegen und fotografieren',
-        text: 'Verschraubung ins Fenster, Gewinde frei. Von oben, der ganze Ring im Bild.',
+        text: 'Verschraubung ins Fenster, Gewinde frei, der ganze Ring im Bild. Aus etwa 30 cm, um 10 bis 20° geneigt.',
       },
       {
         title: 'Ablesen oder nachmessen',
@@ -58,7 +60,7 @@ export const de: Dictionary = {
     },
     noPhoto: 'Ohne Foto',
     noPhotoText:
-      'Gewindelehre und Messschieber genügen: außen am Außengewinde, innen am Innengewinde.',
+      'Gewindeschablone und Messschieber genügen: außen am Außengewinde, innen am Innengewinde.',
     readingsOnly: 'Messwerte eingeben',
     draft: 'Angefangene Arbeit',
     draftFrom: (when) => `Foto von ${when}, nicht zu Ende gemessen.`,
@@ -85,121 +87,8 @@ export const de: Dictionary = {
     },
     state: { done: 'fertig', now: 'in Arbeit', waiting: 'wartet' },
   },
-  refused: {
-    title: 'Nicht gemessen',
-    retry: 'Anderes Foto',
-    retake: 'Neu aufnehmen',
-    byHand: 'Von Hand zeigen',
-    byRule: 'Lineal verwenden',
-    readings: 'Stattdessen Messwerte eingeben',
-    ruleMarks: {
-      what: 'Die zwei Marken ergeben keinen Maßstab.',
-      todo: 'Auf zwei weit entfernte Teilstriche im Foto setzen, und den Abstand und seine Einheit prüfen.',
-    },
-    reasons: {
-      'no-card': {
-        what: 'Keine Maßkarte gefunden.',
-        todo: 'Die Verschraubung auf die gedruckte Karte, neben eine Bankkarte oder auf ein leeres Blatt legen und alles davon ins Bild nehmen; oder von Hand zeigen.',
-      },
-      'business-card': {
-        what: 'Das hat die Form einer Visitenkarte.',
-        todo: 'Visitenkarten gibt es in vielen Größen. Eine Bank- oder Bibliothekskarte, ein leeres A4- oder Letter-Blatt oder die gedruckte Karte verwenden.',
-      },
-      banknote: {
-        what: 'Das hat die Form eines Geldscheins.',
-        todo: 'Scheine sind zum Messen zu ungenau geschnitten. Eine Bank- oder Bibliothekskarte, ein leeres A4- oder Letter-Blatt oder die gedruckte Karte verwenden.',
-      },
-      'other-rectangle': {
-        what: 'Von dieser Karte oder diesem Blatt ist die Größe nicht bekannt.',
-        todo: 'Eine Bank- oder Bibliothekskarte, ein leeres A4- oder Letter-Blatt oder die gedruckte Karte verwenden.',
-      },
-      'which-reference': {
-        what: 'Es ist nicht sicher, was für eine Karte oder was für ein Blatt das ist.',
-        todo: 'Angeben, was es ist; dann wird noch einmal gemessen.',
-      },
-      'no-thread': {
-        what: 'Der Maßstab wurde gefunden, aber kein Gewinde.',
-        todo: 'Die Verschraubung flach ins Fenster legen, Gewinde frei; ist es kaum zu sehen, das andere Feld der Karte nehmen (hell oder dunkel).',
-      },
-      'too-few-turns': {
-        what: 'Es sind zu wenige Gewindegänge zu sehen.',
-        todo: 'Mindestens vier Gänge zeigen: Muttern und Kappen abnehmen, das Gewinde zur Mitte drehen.',
-      },
-      'too-blurred': {
-        what: 'Das Foto ist unscharf.',
-        todo: 'Ruhig halten oder die Ellbogen aufstützen, mehr Licht, zum Scharfstellen auf das Gewinde tippen.',
-      },
-      'too-coarse': {
-        what: 'Das Gewinde hat zu wenige Bildpunkte.',
-        todo: 'Das Foto in voller Größe senden oder näher heran, solange der Ring im Bild bleibt.',
-      },
-      'cut-off': {
-        what: 'Das Gewinde ragt aus dem Bild oder aus dem Fenster.',
-        todo: 'Die Verschraubung so legen, dass das ganze Gewinde im Fenster liegt.',
-      },
-      'several-fittings': {
-        what: 'Im Fenster liegt mehr als eine Verschraubung.',
-        todo: 'Nur eine liegen lassen und neu fotografieren.',
-      },
-      'card-mirrored': {
-        what: 'Die Karte erscheint gespiegelt.',
-        todo: 'Direkt fotografieren, nicht über einen Spiegel oder die Selbstbildvorschau.',
-      },
-      unreadable: {
-        what: 'Diese Datei lässt sich nicht als Foto lesen.',
-        todo: 'Das Originalfoto als JPEG, PNG oder WebP wählen.',
-      },
-      'unsupported-format': {
-        what: 'Dieser Browser kann diese Art Foto nicht öffnen.',
-        todo: 'Am Telefon die Kamera auf „maximal kompatibel“ (JPEG) stellen oder das Foto als JPEG teilen.',
-      },
-      'too-large': {
-        what: 'Das Foto ist für dieses Gerät zu groß.',
-        todo: 'Eine kleinere Kameraauflösung wählen, etwa 12 Megapixel.',
-      },
-    },
-    other: {
-      what: 'Das Foto konnte nicht gemessen werden.',
-      todo: 'Versuchen Sie ein anderes Foto.',
-    },
-    detail: 'Im Einzelnen',
-  },
-  shoot: {
-    title: 'Geführte Kamera',
-    start: 'Kamera starten',
-    noCamera: 'Hier ist keine Kamera nutzbar. Nehmen Sie das Foto mit dem Knopf darunter auf.',
-    denied:
-      'Die Kamera wurde nicht erlaubt. Im Browser erlauben oder das Foto mit dem Knopf darunter aufnehmen.',
-    noGuide: 'Keine Führung auf diesem Gerät: auslösen, wenn der ganze Ring im Bild ist.',
-    hold: 'Ruhig halten',
-    shot: 'Aufgenommen',
-    byHand: 'Jetzt auslösen',
-    auto: 'Von selbst auslösen, wenn alles stimmt',
-    torch: 'Leuchte',
-    full: 'Foto in voller Auflösung',
-    viewfinder: 'Was die Kamera sieht',
-    checks: {
-      card: 'Karte im Bild',
-      tilt: 'Gerade genug von oben',
-      distance: 'Weit genug weg',
-      light: 'Genug Licht',
-      still: 'Ruhig gehalten',
-      contrast: 'Gewinde hebt sich ab',
-      inside: 'Verschraubung im Fenster',
-    },
-    hints: {
-      card: 'Den ganzen Ring aus Marken ins Bild bringen',
-      tilt: 'Das Telefon waagrechter halten',
-      distance: 'Etwas weiter weg',
-      light: 'Mehr Licht',
-      still: 'Ruhig halten',
-      contrast: 'Gewinde kaum zu sehen: das andere Feld nehmen',
-      inside: 'Die Verschraubung ins Fenster rücken',
-      loading: 'Die Führung wird geladen',
-    },
-    good: 'gut',
-    bad: 'noch nicht',
-  },
+  refused: refusedDe,
+  shoot: shootDe,
   card: {
     title: 'Maßkarte',
     lead: 'Die gedruckte Unterlage, auf der die Verschraubung liegt. Jeder Drucker taugt, die zwei Balken prüfen ihn.',
@@ -508,7 +397,7 @@ export const de: Dictionary = {
       'o-ring-at-hex': 'O-Ring unter dem Sechskant',
       'flat-washer-face': 'Plane Fläche oder Scheibe unter dem Sechskant',
       'cone-inverted': 'Mutter, die auf ein gebördeltes Rohr drückt',
-      none: 'Nichts davon: dichtet im Gewinde',
+      none: 'Nichts davon: dichtet im Gewinde, oder kein Sitz zu sehen',
     },
     femaleSeats: {
       'flat-face-o-ring': 'Plane Hülse in der Mutter, ohne Ring',
@@ -520,7 +409,7 @@ export const de: Dictionary = {
       'o-ring-at-hex': 'Fase für einen O-Ring an der Öffnung',
       'flat-washer-face': 'Plane Fläche um die Öffnung',
       'cone-inverted': 'Erhabener Kegel am Grund des Lochs',
-      none: 'Nichts davon: dichtet im Gewinde',
+      none: 'Nichts davon: dichtet im Gewinde, oder kein Sitz zu sehen',
     },
     noTube: 'Sie nimmt kein Rohr auf',
     otherValue: 'anderer Wert',
@@ -641,6 +530,9 @@ export const de: Dictionary = {
     rows: (n, all) => `${n} von ${all}`,
     sortBy: (column) => `Nach ${column} ordnen`,
     loading: 'Die Tabellen werden geladen',
+    usedBy: 'Verwendet von',
+    order: 'Reihenfolge',
+    hydraulicFirst: 'Hydraulikgrößen zuerst',
     showAll: 'Alle zeigen',
   },
   about: {
@@ -665,6 +557,8 @@ export const de: Dictionary = {
     'parallel socket for taper pipe (Rp)': 'zylindrisches Innengewinde für R (Rp)',
     '24° cone, French gas series': '24°-Kegel, französische Gas-Reihe',
     'brake-line flare, metric': 'Bremsleitungsbördel, metrisch',
+    'taper stud end, metric': 'kegeliger Einschraubzapfen, metrisch',
+    'test point': 'Messanschluss',
     'pressure-gauge end': 'Manometeranschluss',
     'O-ring face seal': 'flachdichtend mit O-Ring (ORFS)',
     '37° flare': '37°-Bördel',

@@ -1,6 +1,7 @@
-import type { RefusalReason } from '../../journey/identification';
 import { loopEn } from './loop/en';
 import { referenceEn } from './reference/en';
+import { refusedEn } from './refused/en';
+import { shootEn } from './shoot/en';
 import { tradeEn } from './trade/en';
 import { wearEn } from './wear/en';
 
@@ -35,7 +36,7 @@ export const en = {
       },
       {
         title: 'Lay and shoot',
-        text: 'Fitting in the window, thread free. Shoot from above, the whole ring in view.',
+        text: 'Fitting in the window, thread free, the whole ring in view. From about 30 cm, tilted 10 to 20°.',
       },
       {
         title: 'Read, or add one reading',
@@ -85,118 +86,8 @@ export const en = {
     },
     state: { done: 'done', now: 'in hand', waiting: 'waiting' },
   },
-  refused: {
-    title: 'Not measured',
-    retry: 'Another photo',
-    retake: 'Take it again',
-    byHand: 'Show it by hand',
-    byRule: 'Use a rule instead',
-    readings: 'Enter readings instead',
-    ruleMarks: {
-      what: 'The two marks give no scale.',
-      todo: 'Put them on two graduations far apart within the photo, and check the distance and its unit.',
-    },
-    reasons: {
-      'no-card': {
-        what: 'No scale card was found.',
-        todo: 'Lay the fitting on the printed card, beside a bank card or on a blank sheet, and keep all of it in view; or show it by hand.',
-      },
-      'business-card': {
-        what: 'This is the shape of a business card.',
-        todo: 'Business cards come in many sizes. Use a bank or library card, a blank A4 or Letter sheet, or the printed card.',
-      },
-      banknote: {
-        what: 'This is the shape of a banknote.',
-        todo: 'Notes are cut too loosely to measure by. Use a bank or library card, a blank A4 or Letter sheet, or the printed card.',
-      },
-      'other-rectangle': {
-        what: 'This card or sheet is of no known size.',
-        todo: 'Use a bank or library card, a blank A4 or Letter sheet, or the printed card.',
-      },
-      'which-reference': {
-        what: 'It is not sure what kind of card or sheet this is.',
-        todo: 'Say what it is, and it is measured again.',
-      },
-      'no-thread': {
-        what: 'The scale was found, but no thread.',
-        todo: 'Lay the fitting flat in the window with the thread free; if it is hard to see, use the other field of the card (light or dark).',
-      },
-      'too-few-turns': {
-        what: 'Too few turns of the thread can be seen.',
-        todo: 'Show at least four turns: remove nuts and caps, turn the thread towards the middle.',
-      },
-      'too-blurred': {
-        what: 'The photo is not sharp.',
-        todo: 'Hold still or rest the elbows, add light, tap on the thread to focus.',
-      },
-      'too-coarse': {
-        what: 'The thread has too few pixels.',
-        todo: 'Send the photo at full size, or go nearer while the ring stays in view.',
-      },
-      'cut-off': {
-        what: 'The thread runs out of the picture or out of the window.',
-        todo: 'Move the fitting so that the whole thread lies inside the window.',
-      },
-      'several-fittings': {
-        what: 'More than one fitting lies in the window.',
-        todo: 'Leave one fitting on the card and shoot again.',
-      },
-      'card-mirrored': {
-        what: 'The card is seen mirrored.',
-        todo: 'Shoot directly, not through a mirror or a selfie preview.',
-      },
-      unreadable: {
-        what: 'This file cannot be read as a photo.',
-        todo: 'Choose the original photo as JPEG, PNG or WebP.',
-      },
-      'unsupported-format': {
-        what: 'This browser cannot open this kind of photo.',
-        todo: 'On the phone, set the camera to “most compatible” (JPEG), or share the photo as JPEG.',
-      },
-      'too-large': {
-        what: 'The photo is too large for this device.',
-        todo: 'Choose a smaller camera size, such as 12 megapixels.',
-      },
-    } satisfies Record<RefusalReason, { what: string; todo: string }>,
-    other: { what: 'The photo could not be measured.', todo: 'Try another photo.' },
-    detail: 'In detail',
-  },
-  shoot: {
-    title: 'Guided camera',
-    start: 'Start the camera',
-    noCamera: 'No camera can be used here. Take a photo with the button below instead.',
-    denied:
-      'The camera was not allowed. Allow it in the browser, or take a photo with the button below.',
-    noGuide: 'No guidance on this device: shoot when the whole ring is in view.',
-    hold: 'Hold still',
-    shot: 'Taken',
-    byHand: 'Shoot now',
-    auto: 'Shoot by itself when all is well',
-    torch: 'Torch',
-    full: 'Full-resolution photo',
-    viewfinder: 'What the camera sees',
-    checks: {
-      card: 'Card in view',
-      tilt: 'Straight enough from above',
-      distance: 'Far enough away',
-      light: 'Enough light',
-      still: 'Held still',
-      contrast: 'Thread stands out',
-      inside: 'Fitting inside the window',
-    },
-    hints: {
-      card: 'Bring the whole ring of marks into view',
-      tilt: 'Hold the phone more level',
-      distance: 'A little farther away',
-      light: 'More light',
-      still: 'Hold still',
-      contrast: 'Thread hard to see: use the other field',
-      inside: 'Move the fitting into the window',
-      loading: 'The guidance is loading',
-    },
-    good: 'good',
-    bad: 'not yet',
-  },
+  refused: refusedEn,
+  shoot: shootEn,
   card: {
     title: 'Scale card',
     lead: 'The printed reference that the fitting lies on. Any printer will do, and the two bars check it.',
@@ -500,7 +391,7 @@ export const en = {
       'o-ring-at-hex': 'O-ring under the hex',
       'flat-washer-face': 'Flat face or washer under the hex',
       'cone-inverted': 'Nut that presses on a flared tube',
-      none: 'None of these: it seals on the thread',
+      none: 'None of these: it seals on the thread, or shows no seat',
     },
     /** The same seats, as the female end shows them. */
     femaleSeats: {
@@ -513,7 +404,7 @@ export const en = {
       'o-ring-at-hex': 'Chamfer for an O-ring at the mouth',
       'flat-washer-face': 'Flat face around the mouth',
       'cone-inverted': 'Raised cone at the bottom of the port',
-      none: 'None of these: it seals on the thread',
+      none: 'None of these: it seals on the thread, or shows no seat',
     },
     noTube: 'It takes no tube',
     otherValue: 'another value',
@@ -630,6 +521,9 @@ export const en = {
     rows: (n: number, all: number) => `${n} of ${all}`,
     sortBy: (column: string) => `Sort by ${column}`,
     loading: 'Loading the tables',
+    usedBy: 'Used by',
+    order: 'Order',
+    hydraulicFirst: 'Hydraulic sizes first',
     showAll: 'Show all',
   },
   about: {
@@ -654,6 +548,8 @@ export const en = {
     'parallel socket for taper pipe (Rp)': 'parallel socket for taper pipe (Rp)',
     '24° cone, French gas series': '24° cone, French gas series',
     'brake-line flare, metric': 'brake-line flare, metric',
+    'taper stud end, metric': 'taper stud end, metric',
+    'test point': 'test point',
     'pressure-gauge end': 'pressure-gauge end',
     'O-ring face seal': 'O-ring face seal',
     '37° flare': '37° flare',

@@ -1,6 +1,8 @@
 import type { Dictionary } from './dictionary';
 import { loopEs } from './loop/es';
 import { referenceEs } from './reference/es';
+import { refusedEs } from './refused/es';
+import { shootEs } from './shoot/es';
 import { tradeEs } from './trade/es';
 import { wearEs } from './wear/es';
 
@@ -34,7 +36,7 @@ export const es: Dictionary = {
       },
       {
         title: 'Colocar y fotografiar',
-        text: 'Racor en la ventana, rosca libre. Desde arriba, con todo el anillo a la vista.',
+        text: 'Racor en la ventana, rosca libre, todo el anillo a la vista. A unos 30 cm, inclinado de 10 a 20°.',
       },
       {
         title: 'Leer, o tomar una medida',
@@ -84,118 +86,8 @@ export const es: Dictionary = {
     },
     state: { done: 'hecho', now: 'en curso', waiting: 'en espera' },
   },
-  refused: {
-    title: 'Sin medir',
-    retry: 'Otra foto',
-    retake: 'Repetir la foto',
-    byHand: 'Mostrar a mano',
-    byRule: 'Usar una regla',
-    readings: 'Introducir medidas en su lugar',
-    ruleMarks: {
-      what: 'Las dos marcas no dan ninguna escala.',
-      todo: 'Póngalas en dos divisiones alejadas dentro de la foto, y compruebe la distancia y su unidad.',
-    },
-    reasons: {
-      'no-card': {
-        what: 'No se ha encontrado la tarjeta patrón.',
-        todo: 'Ponga el racor sobre la tarjeta impresa, junto a una tarjeta bancaria o sobre una hoja en blanco, y manténgala entera a la vista; o muéstrela a mano.',
-      },
-      'business-card': {
-        what: 'Tiene la forma de una tarjeta de visita.',
-        todo: 'Las tarjetas de visita tienen muchos tamaños. Use una tarjeta bancaria o de biblioteca, una hoja A4 o Letter en blanco, o la tarjeta impresa.',
-      },
-      banknote: {
-        what: 'Tiene la forma de un billete.',
-        todo: 'Los billetes se cortan con demasiada holgura para medir. Use una tarjeta bancaria o de biblioteca, una hoja A4 o Letter en blanco, o la tarjeta impresa.',
-      },
-      'other-rectangle': {
-        what: 'No se conoce el tamaño de esta tarjeta u hoja.',
-        todo: 'Use una tarjeta bancaria o de biblioteca, una hoja A4 o Letter en blanco, o la tarjeta impresa.',
-      },
-      'which-reference': {
-        what: 'No es seguro qué clase de tarjeta u hoja es.',
-        todo: 'Diga qué es y se mide de nuevo.',
-      },
-      'no-thread': {
-        what: 'Se ha encontrado la escala, pero ninguna rosca.',
-        todo: 'Ponga el racor plano en la ventana con la rosca libre; si cuesta verla, use el otro campo de la tarjeta (claro u oscuro).',
-      },
-      'too-few-turns': {
-        what: 'Se ven muy pocos hilos de la rosca.',
-        todo: 'Muestre al menos cuatro hilos: quite tuercas y tapones, gire la rosca hacia el centro.',
-      },
-      'too-blurred': {
-        what: 'La foto no está nítida.',
-        todo: 'No se mueva o apoye los codos, añada luz, toque la rosca para enfocar.',
-      },
-      'too-coarse': {
-        what: 'La rosca tiene muy pocos píxeles.',
-        todo: 'Envíe la foto a tamaño completo, o acérquese mientras el anillo siga a la vista.',
-      },
-      'cut-off': {
-        what: 'La rosca se sale de la imagen o de la ventana.',
-        todo: 'Mueva el racor para que toda la rosca quede dentro de la ventana.',
-      },
-      'several-fittings': {
-        what: 'Hay más de un racor en la ventana.',
-        todo: 'Deje uno solo sobre la tarjeta y repita la foto.',
-      },
-      'card-mirrored': {
-        what: 'La tarjeta se ve en espejo.',
-        todo: 'Fotografíe directamente, sin espejo ni vista de autorretrato.',
-      },
-      unreadable: {
-        what: 'Este archivo no se puede leer como foto.',
-        todo: 'Elija la foto original en JPEG, PNG o WebP.',
-      },
-      'unsupported-format': {
-        what: 'Este navegador no puede abrir este tipo de foto.',
-        todo: 'En el teléfono, ponga la cámara en «más compatible» (JPEG), o comparta la foto como JPEG.',
-      },
-      'too-large': {
-        what: 'La foto es demasiado grande para este dispositivo.',
-        todo: 'Elija un tamaño menor, por ejemplo 12 megapíxeles.',
-      },
-    },
-    other: { what: 'La foto no se ha podido medir.', todo: 'Pruebe con otra foto.' },
-    detail: 'En detalle',
-  },
-  shoot: {
-    title: 'Cámara guiada',
-    start: 'Iniciar la cámara',
-    noCamera: 'Aquí no se puede usar la cámara. Tome la foto con el botón de abajo.',
-    denied:
-      'La cámara no se ha permitido. Permítala en el navegador, o tome la foto con el botón de abajo.',
-    noGuide: 'Sin guía en este dispositivo: dispare cuando todo el anillo esté a la vista.',
-    hold: 'No se mueva',
-    shot: 'Tomada',
-    byHand: 'Disparar ahora',
-    auto: 'Disparar sola cuando todo esté bien',
-    torch: 'Linterna',
-    full: 'Foto a plena resolución',
-    viewfinder: 'Lo que ve la cámara',
-    checks: {
-      card: 'Tarjeta a la vista',
-      tilt: 'Bastante desde arriba',
-      distance: 'Bastante lejos',
-      light: 'Luz suficiente',
-      still: 'Sin mover',
-      contrast: 'La rosca destaca',
-      inside: 'Racor dentro de la ventana',
-    },
-    hints: {
-      card: 'Encuadre todo el anillo de marcas',
-      tilt: 'Sujete el teléfono más horizontal',
-      distance: 'Un poco más lejos',
-      light: 'Más luz',
-      still: 'No se mueva',
-      contrast: 'La rosca se ve mal: use el otro campo',
-      inside: 'Lleve el racor a la ventana',
-      loading: 'Se está cargando la guía',
-    },
-    good: 'bien',
-    bad: 'aún no',
-  },
+  refused: refusedEs,
+  shoot: shootEs,
   card: {
     title: 'Tarjeta patrón',
     lead: 'La referencia impresa sobre la que va el racor. Sirve cualquier impresora, y las dos barras la comprueban.',
@@ -504,7 +396,7 @@ export const es: Dictionary = {
       'o-ring-at-hex': 'Junta tórica bajo el hexágono',
       'flat-washer-face': 'Cara plana o arandela bajo el hexágono',
       'cone-inverted': 'Tuerca que aprieta un tubo abocardado',
-      none: 'Nada de esto: sella en la rosca',
+      none: 'Nada de esto: sella en la rosca, o no se ve asiento',
     },
     femaleSeats: {
       'flat-face-o-ring': 'Casquillo plano en la tuerca, sin junta',
@@ -516,7 +408,7 @@ export const es: Dictionary = {
       'o-ring-at-hex': 'Chaflán para junta tórica en la boca',
       'flat-washer-face': 'Cara plana en torno a la boca',
       'cone-inverted': 'Cono saliente al fondo del orificio',
-      none: 'Nada de esto: sella en la rosca',
+      none: 'Nada de esto: sella en la rosca, o no se ve asiento',
     },
     noTube: 'No recibe tubo',
     otherValue: 'otro valor',
@@ -637,6 +529,9 @@ export const es: Dictionary = {
     rows: (n, all) => `${n} de ${all}`,
     sortBy: (column) => `Ordenar por ${column}`,
     loading: 'Cargando las tablas',
+    usedBy: 'Usada por',
+    order: 'Orden',
+    hydraulicFirst: 'Primero las hidráulicas',
     showAll: 'Mostrar todo',
   },
   about: {
@@ -660,6 +555,8 @@ export const es: Dictionary = {
     'parallel socket for taper pipe (Rp)': 'hembra cilíndrica para R (Rp)',
     '24° cone, French gas series': 'cono 24°, serie gas francesa',
     'brake-line flare, metric': 'abocardado de freno, métrico',
+    'taper stud end, metric': 'extremo macho cónico, métrico',
+    'test point': 'toma de presión',
     'pressure-gauge end': 'conexión de manómetro',
     'O-ring face seal': 'cara plana con junta tórica',
     '37° flare': 'abocardado 37°',

@@ -1,5 +1,5 @@
 import type { Estimate } from '../../quantity/estimate';
-import { language } from './language';
+import { language, t } from './language';
 
 const cache = new Map<string, Intl.NumberFormat>();
 
@@ -46,6 +46,15 @@ export function plusMinusBoth(estimate: Estimate, inchFirst: boolean): string {
   const metric = plusMinus(estimate, 'mm');
   const inch = plusMinus(inches, 'in', 5);
   return inchFirst ? `${inch} (${metric})` : `${metric} (${inch})`;
+}
+
+/** A measured pitch in mm and as threads per inch, each with its interval. */
+export function pitchBoth(pitchMm: Estimate, tpiFirst: boolean): string {
+  const turns = 25.4 / pitchMm.value;
+  const perInch = { value: turns, u: (turns * pitchMm.u) / pitchMm.value };
+  const metric = plusMinus(pitchMm, 'mm');
+  const tpi = plusMinus(perInch, t().reading.units.tpi);
+  return tpiFirst ? `${tpi} (${metric})` : `${metric} (${tpi})`;
 }
 
 /** Percent for people: '99.9 %' never rounds up to certainty, nor '0.1 %' down to none. */

@@ -1,6 +1,8 @@
 import type { Dictionary } from './dictionary';
 import { loopFr } from './loop/fr';
 import { referenceFr } from './reference/fr';
+import { refusedFr } from './refused/fr';
+import { shootFr } from './shoot/fr';
 import { tradeFr } from './trade/fr';
 import { wearFr } from './wear/fr';
 
@@ -36,7 +38,7 @@ export const fr: Dictionary = {
       },
       {
         title: 'Poser et photographier',
-        text: 'Raccord dans la fenêtre, filetage dégagé. D’en haut, tout l’anneau dans l’image.',
+        text: 'Raccord dans la fenêtre, filetage dégagé, tout l’anneau dans l’image. À 30 cm environ, incliné de 10 à 20°.',
       },
       {
         title: 'Lire, ou relever une cote',
@@ -86,118 +88,8 @@ export const fr: Dictionary = {
     },
     state: { done: 'fait', now: 'en cours', waiting: 'en attente' },
   },
-  refused: {
-    title: 'Non mesuré',
-    retry: 'Une autre photo',
-    retake: 'Reprendre la photo',
-    byHand: 'Montrer à la main',
-    byRule: 'Utiliser une règle',
-    readings: 'Saisir plutôt des relevés',
-    ruleMarks: {
-      what: 'Les deux marques ne donnent pas d’échelle.',
-      todo: 'Placez-les sur deux graduations éloignées dans la photo, et vérifiez la distance et son unité.',
-    },
-    reasons: {
-      'no-card': {
-        what: 'Aucune carte étalon trouvée.',
-        todo: 'Posez le raccord sur la carte imprimée, à côté d’une carte bancaire ou sur une feuille vierge, et gardez-la entière dans l’image ; ou montrez-la à la main.',
-      },
-      'business-card': {
-        what: 'C’est la forme d’une carte de visite.',
-        todo: 'Les cartes de visite ont bien des formats. Prenez une carte bancaire ou de bibliothèque, une feuille A4 ou Letter vierge, ou la carte imprimée.',
-      },
-      banknote: {
-        what: 'C’est la forme d’un billet de banque.',
-        todo: 'Les billets sont coupés trop librement pour mesurer. Prenez une carte bancaire ou de bibliothèque, une feuille A4 ou Letter vierge, ou la carte imprimée.',
-      },
-      'other-rectangle': {
-        what: 'Cette carte ou cette feuille n’a pas un format connu.',
-        todo: 'Prenez une carte bancaire ou de bibliothèque, une feuille A4 ou Letter vierge, ou la carte imprimée.',
-      },
-      'which-reference': {
-        what: 'Il n’est pas sûr de quelle carte ou feuille il s’agit.',
-        todo: 'Dites ce que c’est, et la mesure est refaite.',
-      },
-      'no-thread': {
-        what: 'L’échelle a été trouvée, mais aucun filetage.',
-        todo: 'Posez le raccord à plat dans la fenêtre, filetage dégagé ; s’il se voit à peine, prenez l’autre champ de la carte (clair ou sombre).',
-      },
-      'too-few-turns': {
-        what: 'On voit trop peu de filets.',
-        todo: 'Montrez au moins quatre filets : ôtez écrous et bouchons, tournez le filetage vers le milieu.',
-      },
-      'too-blurred': {
-        what: 'La photo n’est pas nette.',
-        todo: 'Tenez sans bouger ou appuyez les coudes, ajoutez de la lumière, touchez le filetage pour faire le point.',
-      },
-      'too-coarse': {
-        what: 'Le filetage a trop peu de pixels.',
-        todo: 'Envoyez la photo en pleine taille, ou approchez-vous tant que l’anneau reste dans l’image.',
-      },
-      'cut-off': {
-        what: 'Le filetage sort de l’image ou de la fenêtre.',
-        todo: 'Déplacez le raccord pour que tout le filetage soit dans la fenêtre.',
-      },
-      'several-fittings': {
-        what: 'Il y a plus d’un raccord dans la fenêtre.',
-        todo: 'Laissez un seul raccord sur la carte et reprenez la photo.',
-      },
-      'card-mirrored': {
-        what: 'La carte apparaît en miroir.',
-        todo: 'Photographiez directement, sans miroir ni aperçu d’autoportrait.',
-      },
-      unreadable: {
-        what: 'Ce fichier ne peut être lu comme une photo.',
-        todo: 'Choisissez la photo d’origine en JPEG, PNG ou WebP.',
-      },
-      'unsupported-format': {
-        what: 'Ce navigateur ne peut ouvrir ce genre de photo.',
-        todo: 'Sur le téléphone, réglez l’appareil photo sur « le plus compatible » (JPEG), ou partagez la photo en JPEG.',
-      },
-      'too-large': {
-        what: 'La photo est trop grande pour cet appareil.',
-        todo: 'Choisissez une taille plus petite, par exemple 12 mégapixels.',
-      },
-    },
-    other: { what: 'La photo n’a pas pu être mesurée.', todo: 'Essayez une autre photo.' },
-    detail: 'En détail',
-  },
-  shoot: {
-    title: 'Prise guidée',
-    start: 'Démarrer l’appareil photo',
-    noCamera: 'Aucun appareil photo utilisable ici. Prenez la photo avec le bouton ci-dessous.',
-    denied:
-      'L’appareil photo n’a pas été autorisé. Autorisez-le dans le navigateur, ou prenez la photo avec le bouton ci-dessous.',
-    noGuide: 'Pas de guidage sur cet appareil : déclenchez quand tout l’anneau est dans l’image.',
-    hold: 'Ne bougez plus',
-    shot: 'Prise',
-    byHand: 'Déclencher',
-    auto: 'Déclencher seul quand tout va bien',
-    torch: 'Lampe',
-    full: 'Photo en pleine résolution',
-    viewfinder: 'Ce que voit l’appareil photo',
-    checks: {
-      card: 'Carte dans l’image',
-      tilt: 'Assez d’aplomb',
-      distance: 'Assez loin',
-      light: 'Assez de lumière',
-      still: 'Immobile',
-      contrast: 'Le filetage se détache',
-      inside: 'Raccord dans la fenêtre',
-    },
-    hints: {
-      card: 'Cadrez tout l’anneau de repères',
-      tilt: 'Tenez le téléphone plus à plat',
-      distance: 'Un peu plus loin',
-      light: 'Plus de lumière',
-      still: 'Ne bougez plus',
-      contrast: 'Filetage peu visible : prenez l’autre champ',
-      inside: 'Placez le raccord dans la fenêtre',
-      loading: 'Le guidage se charge',
-    },
-    good: 'bien',
-    bad: 'pas encore',
-  },
+  refused: refusedFr,
+  shoot: shootFr,
   card: {
     title: 'Carte étalon',
     lead: 'La référence imprimée sur laquelle repose le raccord. Toute imprimante convient, et les deux barres la vérifient.',
@@ -507,7 +399,7 @@ export const fr: Dictionary = {
       'o-ring-at-hex': 'Joint torique sous l’hexagone',
       'flat-washer-face': 'Face plane ou rondelle sous l’hexagone',
       'cone-inverted': 'Écrou qui serre un tube évasé',
-      none: 'Rien de cela : étanche dans le filet',
+      none: 'Rien de cela : étanche dans le filet, ou aucun siège visible',
     },
     femaleSeats: {
       'flat-face-o-ring': 'Douille plane dans l’écrou, sans joint',
@@ -519,7 +411,7 @@ export const fr: Dictionary = {
       'o-ring-at-hex': 'Chanfrein pour joint torique à l’entrée',
       'flat-washer-face': 'Face plane autour de l’entrée',
       'cone-inverted': 'Cône saillant au fond de l’orifice',
-      none: 'Rien de cela : étanche dans le filet',
+      none: 'Rien de cela : étanche dans le filet, ou aucun siège visible',
     },
     noTube: 'Il ne reçoit pas de tube',
     otherValue: 'autre valeur',
@@ -640,6 +532,9 @@ export const fr: Dictionary = {
     rows: (n, all) => `${n} sur ${all}`,
     sortBy: (column) => `Trier par ${column}`,
     loading: 'Chargement des tables',
+    usedBy: 'Utilisé par',
+    order: 'Ordre',
+    hydraulicFirst: 'Tailles hydrauliques d’abord',
     showAll: 'Tout montrer',
   },
   about: {
@@ -664,6 +559,8 @@ export const fr: Dictionary = {
     'parallel socket for taper pipe (Rp)': 'femelle cylindrique pour R (Rp)',
     '24° cone, French gas series': 'cône 24°, série gaz',
     'brake-line flare, metric': 'évasement de frein, métrique',
+    'taper stud end, metric': 'implantation conique, métrique',
+    'test point': 'prise de pression',
     'pressure-gauge end': 'raccord de manomètre',
     'O-ring face seal': 'face plane à joint torique',
     '37° flare': 'évasement 37°',

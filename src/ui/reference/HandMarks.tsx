@@ -5,6 +5,12 @@ import { Loupe, type LoupePhoto } from './Loupe';
 import { makeMark } from './make-mark';
 import '../inspection/help-panel.css';
 
+/** From the ring inwards, with what is marked left open to view. */
+function hairs([x, y]: PhotoPoint, scale: number): string {
+  const [from, to] = [12 * scale, 4 * scale];
+  return `M${x - from} ${y}H${x - to}M${x + to} ${y}H${x + from}M${x} ${y - from}V${y - to}M${x} ${y + to}V${y + from}`;
+}
+
 /** Marks to drag on the photo, by pointer or by arrow keys, with the photo enlarged about the one held.
  *  `T` is what they stand in, and what undo goes back in. */
 export function HandMarks<T, K extends string | number>(props: {
@@ -46,7 +52,12 @@ export function HandMarks<T, K extends string | number>(props: {
             >
               <circle class="reach" cx={at()[0]} cy={at()[1]} r={26 * props.scale} />
               <circle class="ring" cx={at()[0]} cy={at()[1]} r={12 * props.scale} />
-              <text x={at()[0]} y={at()[1]} font-size={String(13 * props.scale)}>
+              <path class="hairs" d={hairs(at(), props.scale)} />
+              <text
+                x={at()[0] - 19 * props.scale}
+                y={at()[1] - 15 * props.scale}
+                font-size={String(15 * props.scale)}
+              >
                 {String(key).toUpperCase()}
               </text>
             </g>

@@ -3,7 +3,8 @@ import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
 import { ReadingLines } from '../identification/ReadingLines';
 import { SectionDrawing } from '../identification/SectionDrawing';
 import { dimensionsOf, loadTables, type Tables } from '../identification/table-rows';
-import { plusMinusBoth } from '../language/format';
+import { inchFirst, pitchWords } from '../identification/thread-words';
+import { pitchBoth, plusMinusBoth } from '../language/format';
 import { t } from '../language/language';
 import { BeforeAfter } from '../sheet/BeforeAfter';
 import { HandOver } from '../sheet/HandOver';
@@ -44,7 +45,8 @@ function Result(props: { readonly tables: Tables }) {
     const name = decision().thread ?? connection()?.thread ?? null;
     return name ? props.tables.thread(name) : null;
   });
-  const inchFirst = () => thread()?.system === 'UN' || thread()?.system === 'NPT';
+  /** Before the thread is known, millimetres. */
+  const own = () => ({ inches: thread() ? inchFirst(thread()!) : false, tpi: !!thread()?.tpi });
   return (
     <div class="result">
       <article class="result-page">
@@ -80,6 +82,14 @@ function Result(props: { readonly tables: Tables }) {
           <dl class="result-facts">
             <Fact name={t().result.thread}>
               <strong>{decision().thread ?? t().identification.open}</strong>
+              <Show when={decision().thread !== null && thread()} keyed>
+                {(row) => (
+                  <>
+                    <br />
+                    <span class="small soft">{pitchWords(row)}</span>
+                  </>
+                )}
+              </Show>
             </Fact>
             <For
               each={facts()?.facts ?? []}
@@ -123,9 +133,9 @@ function Result(props: { readonly tables: Tables }) {
             >
               {(m) => (
                 <p>
-                  {t().inspection.pitch} {plusMinusBoth(m.pitchMm, inchFirst())}
+                  {t().inspection.pitch} {pitchBoth(m.pitchMm, own().tpi)}
                   <br />
-                  {t().inspection.major} {plusMinusBoth(m.majorDiameterMm, inchFirst())}
+                  {t().inspection.major} {plusMinusBoth(m.majorDiameterMm, own().inches)}
                   <br />
                   <span class="small soft">{t().inspection.numbersNote}</span>
                 </p>

@@ -20,11 +20,14 @@ function kindOf(row: Connection): AssemblyKind {
   if (row.flangeHead) return 'flange';
   if (family === 'SAE J476') return 'dryseal';
   if (row.form === 'NPSM swivel') return 'npsm';
+  if (family === 'DIN 3852-1') return 'taper-metric';
+  if (family === 'ISO 15171') return 'test-point';
   if (sealing === 'thread') return family === 'ISO 7-1' ? 'taper-iso' : 'taper-npt';
   if (family === 'SAE J512 compression') return 'compression';
   if (family === 'EN 837-1') return 'gauge';
   if (sealing === 'face-ring') return 'face-ring';
   if (sealing === 'metal-edge') return 'cutting-edge';
+  if (sealing === 'washer') return 'washer';
   switch (seat) {
     case 'flat-face-o-ring':
       return 'face-seal';
@@ -42,7 +45,7 @@ function kindOf(row: Connection): AssemblyKind {
 
 /** What holds for every joint of its kind, whatever its figures. */
 export function alwaysOf(kinds: readonly AssemblyKind[], hasRing: boolean) {
-  const rigid: readonly AssemblyKind[] = ['flange', 'gauge'];
+  const rigid: readonly AssemblyKind[] = ['flange', 'gauge', 'test-point'];
   return [
     'pressure',
     ...(kinds.every((kind) => rigid.includes(kind)) ? [] : (['spanner'] as const)),

@@ -2,7 +2,7 @@ import type { ConnectionEnd } from '../../journey/6-candidates/candidate';
 import type { Sheet } from '../../journey/8-sheet/sheet-schema';
 import { whatHolds } from '../../journey/8-sheet/what-holds';
 import type { Connection, ORing } from '../../standards/connections/connection';
-import { takesTube } from '../../standards/connections/connection';
+import { hasSeat, takesTube } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
 import { endWords, orderLine } from '../identification/connection-words';
 import { seatText } from '../identification/reading-text';
@@ -71,7 +71,7 @@ export function resultFacts(sheet: Sheet, tables: Tables): ResultFacts | null {
     fact(result.tube, [tubeText(row)]),
     fact(
       result.seat,
-      byForm((one) => (one.sealing === 'thread' ? '—' : seatText(one.seat, one.end))),
+      byForm((one) => (hasSeat(one) ? seatText(one.seat, one.end) : '—')),
     ),
     fact(
       result.seal,
@@ -85,6 +85,7 @@ export function resultFacts(sheet: Sheet, tables: Tables): ResultFacts | null {
       result.mating,
       byForm((one) => kindWords(one, connection, (kind) => trade.mates[kind][one.end])),
     ),
+    fact(trade.pressure.title, [trade.pressure.none]),
     fact(trade.never.title, neverLines(rows, tables, hand)),
     fact(
       trade.also,

@@ -20,6 +20,8 @@ import { setToolsAtHand, toolsAtHand } from '../work/tools';
 import { BeforeAfter } from './BeforeAfter';
 import { CardTrust } from './CardTrust';
 import { HandOver } from './HandOver';
+import { OtherEnds } from './OtherEnds';
+import { PhotosApart } from './PhotosApart';
 import { SheetHead } from './SheetHead';
 import { SheetPage } from './SheetPage';
 import { leaveToCounter, sendToCounter } from './send';
@@ -77,12 +79,14 @@ function OpenedSheet() {
       <SheetHead />
       <div class="sheet-answer stack">
         <CardTrust />
+        <PhotosApart />
         <DecisionBlock conclusion={sheet().conclusion} />
         <Contradictions
           contradictions={sheet().conclusion.contradictions}
           readings={sheet().readings}
         />
         <ThreadPicture item={item()} />
+        <OtherEnds />
         <BeforeAfter sheet={sheet()} />
         <Show when={!settled()}>{reading(true)}</Show>
         <ReadingList readings={sheet().readings} end={sheet().conclusion.end} onRemove={remove} />

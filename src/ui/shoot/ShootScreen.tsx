@@ -9,6 +9,7 @@ import { guideFrame, warmUpSoon } from '../work/engine';
 import { measureNew } from '../work/job';
 import { type Camera, openCamera } from './camera';
 import { type CheckKey, checksOf, firstHint } from './checks';
+import { signalShot } from './signal-shot';
 import './shoot.css';
 
 /** The frames that must be good in a row before the shot is taken. */
@@ -23,9 +24,14 @@ export function ShootScreen() {
   const [steady, setSteady] = createSignal(0);
   const [unguided, setUnguided] = createSignal(false);
   const [taking, setTaking] = createSignal(false);
+  const [shot, setShot] = createSignal(false);
   let video!: HTMLVideoElement;
   const gone = new AbortController();
-  onMount(warmUpSoon);
+  onMount(() => {
+    warmUpSoon();
+    // Whoever opens this screen has asked for the camera: no second tap.
+    void start();
+  });
   onCleanup(() => {
     gone.abort();
     camera()?.close();
@@ -80,6 +86,8 @@ export function ShootScreen() {
     if (!now || taking()) return;
     setTaking(true);
     const photo = await now.shoot(video);
+    signalShot();
+    setShot(true);
     now.close();
     setCamera(null);
     if (photo) await measureNew(photo);
@@ -90,8 +98,9 @@ export function ShootScreen() {
   const hint = () => firstHint(guidance(), referenceChoice());
   const hintWords = (key: CheckKey) => {
     const choice = referenceChoice();
-    return key === 'card' && choice !== 'card'
-      ? t().reference.camera.bring[choice]
+    if (key === 'card' && choice !== 'card') return t().reference.camera.bring[choice];
+    return key === 'contrast' && guidance()?.field === 'dark'
+      ? t().shoot.contrastOnDark
       : t().shoot.hints[key];
   };
 
@@ -102,22 +111,23 @@ export function ShootScreen() {
       </div>
       <ReferenceChoice brief />
       <div class="shoot-columns">
-        <div class="viewfinder" classList={{ steady: steady() > 0 }}>
+        <div class="viewfinder" classList={{ steady: steady() > 0, shot: shot() }}>
           <video ref={video} playsinline muted aria-label={t().shoot.viewfinder} />
           <Show when={camera()}>
             <AimFrame />
           </Show>
-          <Show when={!camera()}>
+          <Show when={trouble() !== 'none'}>
             <div class="viewfinder-start">
               <button type="button" class="button strong" onClick={() => void start()}>
-                {t().shoot.start}
+                {t().shoot.again}
               </button>
             </div>
           </Show>
-          <Show when={camera()}>
+          <Show when={camera() || shot()}>
             <p class="viewfinder-hint" role="status">
               <Switch>
-                <Match when={taking()}>{t().shoot.shot}</Match>
+                <Match when={shot()}>{t().shoot.shot}</Match>
+                <Match when={taking()}>{t().shoot.taking}</Match>
                 <Match when={unguided()}>{t().shoot.noGuide}</Match>
                 <Match when={guidance() === null}>{t().shoot.hints.loading}</Match>
                 <Match when={hint()}>{(key) => hintWords(key())}</Match>

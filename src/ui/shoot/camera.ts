@@ -1,8 +1,10 @@
+import { bestStill } from './best-still';
+
 export interface Camera {
   readonly stream: MediaStream;
   /** The picture now, at most 1280 px wide, for guidance. Null until the camera delivers. */
   frame(video: HTMLVideoElement): ImageData | null;
-  /** The best still the device gives. */
+  /** The sharpest of a few stills. */
   shoot(video: HTMLVideoElement): Promise<Blob | null>;
   readonly setTorch: ((on: boolean) => Promise<boolean>) | null;
   close(): void;
@@ -41,34 +43,12 @@ export async function openCamera(): Promise<Camera | 'no-camera' | 'denied'> {
       context.drawImage(video, 0, 0, canvas.width, canvas.height);
       return context.getImageData(0, 0, canvas.width, canvas.height);
     },
-    shoot: (video) => still(track, video),
+    shoot: (video) => bestStill(track, video),
     setTorch: torchOf(track),
     close() {
       for (const one of stream.getTracks()) one.stop();
     },
   };
-}
-
-interface StillCamera {
-  takePhoto(): Promise<Blob>;
-}
-
-/** A real still where the browser can take one; it has more pixels than the video. */
-async function still(track: MediaStreamTrack, video: HTMLVideoElement): Promise<Blob | null> {
-  const { ImageCapture: Capture } = globalThis as {
-    ImageCapture?: new (track: MediaStreamTrack) => StillCamera;
-  };
-  if (Capture) {
-    try {
-      return await new Capture(track).takePhoto();
-    } catch {
-      // Some devices announce stills and fail: the video frame serves.
-    }
-  }
-  if (!video.videoWidth) return null;
-  const canvas = new OffscreenCanvas(video.videoWidth, video.videoHeight);
-  canvas.getContext('2d')!.drawImage(video, 0, 0);
-  return canvas.convertToBlob({ type: 'image/jpeg', quality: 0.95 });
 }
 
 function torchOf(track: MediaStreamTrack): Camera['setTorch'] {

@@ -1,5 +1,5 @@
 import { aliasesOf } from '../../standards/aliases';
-import type { Connection } from '../../standards/connections/connection';
+import { type Connection, hasSeat } from '../../standards/connections/connection';
 import { seatText } from '../identification/reading-text';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
@@ -42,7 +42,7 @@ export function ConnectionTable(props: {
       { name: name.thread, show: (row) => row.thread ?? '–' },
       {
         name: name.seat,
-        show: (row) => (row.sealing === 'thread' ? '–' : seatText(row.seat, row.end)),
+        show: (row) => (hasSeat(row) ? seatText(row.seat, row.end) : '–'),
       },
       { name: name.oRing, show: (row) => row.oRing?.designation ?? '–' },
       { name: name.source, show: (row) => row.source, wide: true },
@@ -54,6 +54,11 @@ export function ConnectionTable(props: {
       rows={props.rows}
       columns={columns()}
       search={props.search}
+      lines={(row) => ({
+        head: `${tradeName(row.tradeName)} ${row.size}`,
+        tail: row.thread ?? '–',
+        under: [row.family, t().standards.ends[row.end], ...aliasesOf(row)].join(' · '),
+      })}
     />
   );
 }

@@ -1,5 +1,8 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { t } from '../language/language';
+import { narrow } from '../widgets/narrow';
+import { RowList } from './RowList';
+import { WideTable } from './WideTable';
 
 export interface Column<Row> {
   readonly name: string;
@@ -8,6 +11,13 @@ export interface Column<Row> {
   readonly by?: (row: Row) => number | string;
   readonly numeric?: boolean;
   readonly wide?: boolean;
+}
+
+/** A row on a telephone: what it is, then what tells it from its neighbours. */
+export interface Lines {
+  readonly head: string;
+  readonly tail: string;
+  readonly under: string;
 }
 
 const firstRows = 80;
@@ -19,6 +29,9 @@ export function SortedTable<Row>(props: {
   readonly rows: readonly Row[];
   readonly columns: readonly Column<Row>[];
   readonly search: string;
+  readonly lines: (row: Row) => Lines;
+  /** What the order is called in which the rows come. */
+  readonly asGiven?: string;
 }) {
   const [order, setOrder] = createSignal<{ column: number; up: boolean } | null>(null);
   const [all, setAll] = createSignal(false);
@@ -55,61 +68,41 @@ export function SortedTable<Row>(props: {
       <p class="small soft" role="status">
         {t().standards.rows(found().length, props.rows.length)}
       </p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolled region must be reachable by keyboard */}
-      <section class="table-scroll" tabIndex={0} aria-label={props.caption}>
-        <table class="standards-table">
-          <caption class="visually-hidden">{props.caption}</caption>
-          <thead>
-            <tr>
-              <For each={props.columns}>
-                {(column, index) => (
-                  <th
-                    scope="col"
-                    aria-sort={direction(index())}
-                    classList={{ numeric: column.numeric ?? false }}
-                  >
-                    <button
-                      type="button"
-                      aria-label={t().standards.sortBy(column.name)}
-                      onClick={() =>
-                        setOrder((now) => ({
-                          column: index(),
-                          up: now?.column === index() ? !now.up : true,
-                        }))
-                      }
-                    >
-                      {column.name}
-                      <span aria-hidden="true" class="sort-mark">
-                        {{ none: '', ascending: ' ↑', descending: ' ↓' }[direction(index())]}
-                      </span>
-                    </button>
-                  </th>
-                )}
-              </For>
-            </tr>
-          </thead>
-          <tbody>
-            <For each={shown()}>
-              {(row) => (
-                <tr>
-                  <For each={props.columns}>
-                    {(column) => (
-                      <td
-                        classList={{
-                          numeric: column.numeric ?? false,
-                          wide: column.wide ?? false,
-                        }}
-                      >
-                        {column.show(row)}
-                      </td>
-                    )}
-                  </For>
-                </tr>
-              )}
+      <Show
+        when={narrow()}
+        fallback={
+          <WideTable
+            caption={props.caption}
+            columns={props.columns}
+            rows={shown()}
+            direction={direction}
+            onSort={(column) =>
+              setOrder((now) => ({ column, up: now?.column === column ? !now.up : true }))
+            }
+          />
+        }
+      >
+        <label class="field">
+          <span class="small soft">{t().standards.order}</span>
+          <select
+            value={order()?.column ?? ''}
+            onChange={({ currentTarget: { value } }) =>
+              setOrder(value === '' ? null : { column: Number(value), up: true })
+            }
+          >
+            <option value="">{props.asGiven ?? '–'}</option>
+            <For each={props.columns}>
+              {(column, index) => <option value={index()}>{column.name}</option>}
             </For>
-          </tbody>
-        </table>
-      </section>
+          </select>
+        </label>
+        <RowList
+          caption={props.caption}
+          columns={props.columns}
+          rows={shown()}
+          lines={props.lines}
+        />
+      </Show>
       <Show when={!all() && sorted().length > firstRows}>
         <p>
           <button type="button" class="button" onClick={() => setAll(true)}>

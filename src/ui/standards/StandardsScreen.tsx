@@ -1,4 +1,5 @@
 import { createResource, createSignal, For, Match, Show, Switch } from 'solid-js';
+import type { Connection } from '../../standards/connections/connection';
 import { t } from '../language/language';
 import { route } from '../shell/route';
 import { ConnectionTable } from './ConnectionTable';
@@ -20,7 +21,10 @@ export function StandardsScreen() {
       import('../../standards/threads'),
       import('../../standards/connections/connections'),
     ]);
-    return { threads, connections };
+    const users = new Map<string, Connection[]>();
+    for (const one of connections)
+      if (one.thread !== null) users.set(one.thread, [...(users.get(one.thread) ?? []), one]);
+    return { threads, connections, users };
   });
   return (
     <div class="standards-screen">
@@ -67,10 +71,10 @@ export function StandardsScreen() {
         fallback={<p class="screen-wait soft">{t().standards.loading} …</p>}
         keyed
       >
-        {({ threads, connections }) => (
+        {({ threads, connections, users }) => (
           <Switch>
             <Match when={tab() === 'threads'}>
-              <ThreadTable rows={threads} search={search()} unit={unit()} />
+              <ThreadTable rows={threads} users={users} search={search()} unit={unit()} />
             </Match>
             <Match when={tab() === 'connections'}>
               <ConnectionTable rows={connections} search={search()} unit={unit()} />

@@ -1,6 +1,10 @@
+import { createMemo } from 'solid-js';
+import { aliasesOf } from '../../standards/aliases';
+import type { Connection } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
 import { number } from '../language/format';
 import { t } from '../language/language';
+import { tradeName } from '../language/trade-names';
 import { type Column, SortedTable } from './SortedTable';
 
 export function lengthText(mm: number, unit: 'mm' | 'in'): string {
@@ -9,9 +13,20 @@ export function lengthText(mm: number, unit: 'mm' | 'in'): string {
 
 export function ThreadTable(props: {
   readonly rows: readonly Thread[];
+  /** Connections on a thread, by its designation. */
+  readonly users: ReadonlyMap<string, readonly Connection[]>;
   readonly search: string;
   readonly unit: 'mm' | 'in';
 }) {
+  const usedBy = (row: Thread) => {
+    const on = props.users.get(row.designation) ?? [];
+    return [...new Set(on.flatMap((c) => [tradeName(c.tradeName), ...aliasesOf(c)]))].join(', ');
+  };
+  /** Those that some connection uses come first. */
+  const rows = createMemo(() => {
+    const used = (row: Thread) => props.users.has(row.designation);
+    return [...props.rows.filter(used), ...props.rows.filter((row) => !used(row))];
+  });
   const columns = (): Column<Thread>[] => {
     const name = t().standards.columns;
     const length = (mm: number) => lengthText(mm, props.unit);
@@ -47,15 +62,29 @@ export function ThreadTable(props: {
       },
       { name: name.flank, show: (row) => `${row.flankAngleDeg}°`, numeric: true },
       { name: name.taper, show: (row) => (row.taper ? '1:16' : '–') },
+      { name: t().standards.usedBy, show: (row) => usedBy(row) || '–', wide: true },
       { name: name.source, show: (row) => row.source, wide: true },
     ];
   };
   return (
     <SortedTable
       caption={t().standards.threads}
-      rows={props.rows}
+      rows={rows()}
       columns={columns()}
       search={props.search}
+      asGiven={t().standards.hydraulicFirst}
+      lines={(row) => ({
+        head: row.designation,
+        tail: `⌀ ${lengthText(row.basicMajorMm, props.unit)} ${props.unit}`,
+        under: [
+          row.tpi === null
+            ? `${lengthText(row.pitchMm, props.unit)} ${props.unit}`
+            : `${number(row.tpi, row.tpi % 1 ? 1 : 0)} ${t().reading.units.tpi}`,
+          usedBy(row),
+        ]
+          .filter((part) => part !== '')
+          .join(' · '),
+      })}
     />
   );
 }

@@ -13,7 +13,7 @@ import { discardJob, job, resumeDraft } from '../work/job';
 import { FileButton } from './FileButton';
 import { Recent } from './Recent';
 import { Samples } from './Samples';
-import { PrintPicture, ReadingStep } from './StepPictures';
+import { AimPicture, PrintPicture, ReadingStep } from './StepPictures';
 import './start.css';
 
 export function StartScreen() {
@@ -122,7 +122,7 @@ function HowItWorks(props: { readonly open: boolean }) {
                 {index() === 0 ? (
                   <PrintPicture />
                 ) : index() === 1 ? (
-                  <CardSketch shows="right" />
+                  <AimPicture />
                 ) : (
                   <ReadingStep />
                 )}

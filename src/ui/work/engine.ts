@@ -27,6 +27,11 @@ export async function measurePhoto(
   return warmUp().identify(signal, photo, options, onStage);
 }
 
+/** A HEIC photo as a JPEG for the screen; null for any other. */
+export function heicAsJpeg(photo: Blob): Promise<Blob | null> {
+  return warmUp().call('showable', new AbortController().signal, () => {}, photo);
+}
+
 /** Stages 6 and 7 need no photo and no OpenCV: they run in the page, and their tables load on first use. */
 export async function conclude(
   measurement: ThreadMeasurement | null,

@@ -1,6 +1,7 @@
 import type { CameraFacts } from '../../journey/8-sheet/jpeg-camera-facts';
 import type { StrippedJpeg } from '../../journey/8-sheet/jpeg-strip';
 import type { Shot } from './open-sheet';
+import { showable } from './showable';
 
 export interface KeepablePhoto {
   readonly photo: StrippedJpeg;
@@ -16,13 +17,15 @@ export async function keepablePhoto(photo: Blob): Promise<KeepablePhoto> {
   ]);
   const original = new Uint8Array(await photo.arrayBuffer());
   const stripped = stripJpeg(original);
-  if (stripped.ok) return { photo: stripped.value, camera: cameraFactsOf(original) };
-  const again = stripJpeg(await asJpeg(photo));
+  const camera = cameraFactsOf(original);
+  if (stripped.ok) return { photo: stripped.value, camera };
+  const again = stripJpeg(await asJpeg(await showable(photo)));
   if (!again.ok) throw new Error(again.advice);
-  return { photo: again.value, camera: { orientation: 1, focal35Mm: null, flashFired: false } };
+  return { photo: again.value, camera };
 }
 
 async function asJpeg(photo: Blob): Promise<Uint8Array> {
+  if (photo.type === 'image/jpeg') return new Uint8Array(await photo.arrayBuffer());
   const image = await createImageBitmap(photo);
   const canvas = new OffscreenCanvas(image.width, image.height);
   canvas.getContext('2d')!.drawImage(image, 0, 0);

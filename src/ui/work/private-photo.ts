@@ -1,4 +1,5 @@
 import type { SeenReference } from '../../journey/identification';
+import { showable } from './showable';
 
 /** A bank card lies in the photo and cannot be painted over: nothing of it is kept. */
 export class CannotPaint extends Error {
@@ -8,12 +9,13 @@ export class CannotPaint extends Error {
 /** The photo as this device may keep it: with a bank card's face painted over. */
 export async function privatePhoto(photo: Blob, seen: SeenReference): Promise<Blob> {
   if (seen.kind !== 'id1') return photo;
-  const [{ paintedPhoto }, { cameraFactsOf }, bytes] = await Promise.all([
+  const [{ paintedPhoto }, { cameraFactsOf }, bytes, shown] = await Promise.all([
     import('../../handover/painted-photo'),
     import('../../journey/8-sheet/jpeg-camera-facts'),
     photo.arrayBuffer(),
+    showable(photo),
   ]);
-  const painted = await paintedPhoto(photo, {
+  const painted = await paintedPhoto(shown, {
     outline: seen.outline,
     measuredSize: { width: seen.widthPx, height: seen.heightPx },
     camera: cameraFactsOf(new Uint8Array(bytes)),

@@ -9,6 +9,7 @@ import { barsInUse } from '../card/card-checks';
 import { t } from '../language/language';
 import { askedReference } from '../reference/reference-choice';
 import { notify } from '../shell/notices';
+import { dropDraft, keepDraft } from './draft';
 import { measurePhoto, WorkerDied } from './engine';
 import { makeShot } from './make-sheet';
 import type { Shot } from './open-sheet';
@@ -25,6 +26,22 @@ export type Help = Pick<MeasureOptions, 'ruler' | 'corrections'> &
   Partial<Pick<MeasureOptions, 'reference'>>;
 
 export type NoChange = Refused | 'photos-disagree';
+
+/** A photo added to a sheet that it contradicts; not part of it. */
+export interface PhotosApart {
+  readonly sheetId: string;
+  readonly photo: Blob;
+  readonly measurement: Shot['measurement'];
+}
+
+const [apart, setApart] = createSignal<PhotosApart | null>(null);
+export const photosApart = () => (apart()?.sheetId === openSheet()?.sheet.id ? apart() : null);
+
+/** The contradicting photo is left out for good, or goes on by itself. */
+export async function forgetPhotosApart(): Promise<void> {
+  setApart(null);
+  await dropDraft();
+}
 
 /** Measures one photo of the open sheet again, with a person's help and the card check now in use.
  *  A refusal leaves the sheet as it was. */
@@ -52,14 +69,26 @@ export async function remeasure(index: number, help: Help): Promise<NoChange | n
 export async function addPhoto(photo: Blob): Promise<NoChange | null> {
   const now = openSheet();
   if (!now) return null;
-  return measureInto(
-    photo,
-    { ...defaultOptions, reference: askedReference(), bars: barsInUse() },
-    (made) => ({
-      shots: [...now.sheet.shots, made.shot],
-      photos: [...now.photos, made.bytes],
-    }),
-  );
+  const options = { ...defaultOptions, reference: askedReference(), bars: barsInUse() };
+  setApart(null);
+  let added: { shot: Shot; bytes: Uint8Array } | null = null;
+  const problem = await measureInto(photo, options, (made) => {
+    added = made;
+    return { shots: [...now.sheet.shots, made.shot], photos: [...now.photos, made.bytes] };
+  });
+  if (problem === 'photos-disagree' && added) await keepApart(now.sheet.id, added, options);
+  return problem;
+}
+
+/** As a draft too: a reload does not lose it. */
+async function keepApart(
+  sheetId: string,
+  { shot, bytes }: { shot: Shot; bytes: Uint8Array },
+  options: MeasureOptions,
+): Promise<void> {
+  const photo = await uprightPhoto(bytes, shot);
+  setApart({ sheetId, photo, measurement: shot.measurement });
+  await keepDraft({ photo, at: new Date().toISOString(), options });
 }
 
 async function measureInto(

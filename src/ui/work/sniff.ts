@@ -3,6 +3,11 @@ export function isZip(head: Uint8Array): boolean {
   return head[0] === 0x50 && head[1] === 0x4b && head[2] === 3 && head[3] === 4;
 }
 
+/** HEIC and AVIF (and video) come in the boxes of ISO/IEC 14496-12, the first of which is `ftyp`. */
+export function isBoxed(head: Uint8Array): boolean {
+  return String.fromCharCode(...head.subarray(4, 8)) === 'ftyp';
+}
+
 /** A shared picture is a JPEG that no camera wrote: one with a focal length in its EXIF is a
  *  fresh photo, and looking for a code in it would only cost time. Messengers may turn the
  *  picture into WebP. */

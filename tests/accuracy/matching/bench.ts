@@ -35,6 +35,11 @@ export function takeReading(kind: AskableKind, part: Part, random: Random): stri
       if (end?.endTypes.includes('swivel-nut') && random.uniform() < 0.5) return 'none';
       return random.uniform() < 0.003 ? 'none' : length(random.pick(tubes), 0.05, wrong, random);
     }
+    case 'nose-od': {
+      const end = part.connection;
+      if (end?.seat !== 'cone-24' || !end.coneOutwards || end.tubeOdMm === null) return null;
+      return length(end.tubeOdMm - random.between(0, 0.7), 0.1, wrong, random);
+    }
     case 'seat':
       return wrong ? random.pick(seats) : seatOf(part, random, true);
     case 'taper': {

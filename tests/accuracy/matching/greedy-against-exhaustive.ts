@@ -43,6 +43,7 @@ const askedLater: ReadonlySet<AskableKind> = new Set([
   'crest-form',
   'seat-gauge',
   'cone-size',
+  'nose-od',
 ]);
 
 function tablesFor(evidence: Evidence, scenarios: readonly Scenario[]): OutcomeTable[] {

@@ -29,8 +29,8 @@ const plain = matched.filter((t) => !carried.has(t.designation));
 export function drawHydraulic(random: Random, end: 'male' | 'female'): Part {
   const ofEnd = hydraulic.filter((c) => c.end === end);
   const named = random.pick([...new Set(ofEnd.map((c) => c.family))]);
-  // A gauge says itself what it is, and brake lines are seldom on a parts desk.
-  const isSeldom = named === 'EN 837-1' || named === 'ISO 4038';
+  // A gauge says itself what it is, and brake and grease lines are seldom on a parts desk.
+  const isSeldom = ['EN 837-1', 'ISO 15171', 'ISO 4038', 'DIN 3852-1'].includes(named);
   const family = isSeldom && random.uniform() > 0.2 ? 'ISO 1179' : named;
   const connection = random.pick(ofEnd.filter((c) => c.family === family));
   return make(random, findThread(connection.thread!)!, connection, end, 'hydraulic');

@@ -157,7 +157,9 @@ test('a question with one outcome, or with a tool that is not at hand, is none',
 });
 
 test('a diameter that no thread has: the nearest, how far off, and measured once more', () => {
-  const { nearest, decision } = at('caliper-od=14.4mm;pitch-gauge=1.5mm');
+  // A metric taper of this pitch grows to 14.4 mm, so its taper is asked for first.
+  expect(asked('caliper-od=14.4mm;pitch-gauge=1.5mm')).toBe('taper');
+  const { nearest, decision } = at('caliper-od=14.4mm;pitch-gauge=1.5mm;taper=straight');
   expect(nearest).toMatchObject({ thread: 'M14x1.5', end: 'male' });
   expect(nearest!.offMm).toBeCloseTo(0.43, 1);
   expect(decision).toMatchObject({ thread: null, ask: { reading: 'caliper-od' } });
@@ -273,6 +275,17 @@ test('37° by eye against 44.9° on the photo does not settle 37°', () => {
   expect(open[0]).toMatchObject({ family: 'SAE J512', size: '-4' });
 });
 
+// Nose by the geometry of the 24° cone: it ends where the tube's bore begins (ISO 8434-1).
+test('a hose end without a tube tells its series by the nose', () => {
+  const hose = 'caliper-id=16.5mm;pitch-gauge=1.5mm;seat=cone-24;tube-od=none';
+  expect(asked(hose)).toBe('nose-od');
+  expect(at(`${hose};nose-od=11.7mm`).decision.connection).toMatchObject({ size: '12L' });
+  expect(at(`${hose};nose-od=9.8mm`).decision.connection).toMatchObject({ size: '10S' });
+  expect(asked(`${hose};cannot-tell=nose-od`)).toBe('marking');
+  // The tube itself says it better.
+  expect(asked('caliper-id=16.5mm;pitch-gauge=1.5mm;seat=cone-24')).toBe('tube-od');
+});
+
 test('a seat gauge is asked for after a look has seen a cone', () => {
   const thread = 'caliper-od=11.0mm;pitch-gauge=20tpi';
   const all = { atHand: ['caliper', 'pitch-gauge', 'seat-gauge'] } as const;
@@ -280,4 +293,22 @@ test('a seat gauge is asked for after a look has seen a cone', () => {
   expect(asked(`${thread};seat=cone-37`, all)).toBe('seat-gauge');
   expect(asked(`${thread};seat=o-ring-at-hex`, all)).not.toBe('seat-gauge');
   expect(asked(`${thread};cannot-tell=seat`, all)).toBe('seat-gauge');
+});
+
+// DIN 158, ISO 15171 (issue 12, point 10).
+test('a metric taper is no straight stud, and M16x2 no other thread', () => {
+  const taper = at('caliper-od=9.9mm;pitch-gauge=1mm;taper=tapered;seat=none;flank=60');
+  expect(taper.threads[0]).toMatchObject({ designation: 'M10x1 keg' });
+  expect(taper.connections[0]).toMatchObject({ family: 'DIN 3852-1', size: 'M10', form: 'C' });
+  const straight = at('caliper-od=9.9mm;pitch-gauge=1mm;taper=straight;seat=o-ring-at-hex');
+  expect(straight.decision.connection).toMatchObject({ family: 'ISO 6149', size: 'M10' });
+  const point = at('caliper-od=15.8mm;pitch-gauge=2mm');
+  expect(point.nearest).toBeNull();
+  expect(point.connections[0]).toMatchObject({ family: 'ISO 15171' });
+});
+
+test('a listed thread that no connection uses is not called a wrong size of another', () => {
+  const plain = at('caliper-od=15.85mm;pitch-gauge=1mm');
+  expect(plain.nearest).toBeNull();
+  expect(plain.threads[0]).toMatchObject({ designation: 'M16x1' });
 });

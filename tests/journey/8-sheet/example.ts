@@ -123,6 +123,7 @@ export async function exampleSheet(): Promise<{
         rightFitMm: [8.2, 8.4, 8.6],
       },
       crests: [],
+      otherEnds: [],
       notes: ['few-markers'],
     },
     options: { ...defaultOptions, bars: { horizontalMm: 149.8, verticalMm: 100.1, uMm: 0.1 } },

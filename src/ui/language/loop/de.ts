@@ -71,6 +71,19 @@ export const loopDe: Widen<LoopWords> = {
   otherReading: 'Anderer Messwert, andere Werkzeuge',
   openReceived: 'Ein erhaltenes Bild öffnen',
   otherEnd: 'Ein anderes Ende',
+  bothEnds: {
+    title: 'An beiden Enden Gewinde',
+    lead: 'Dieses Blatt gilt einem Ende; das Foto zeigt am selben Teil ein weiteres Gewinde.',
+    unknown: 'Kein Gewinde der Tabellen',
+    ask: 'Stattdessen nach diesem Ende fragen',
+  },
+  photosApart: {
+    title: 'Zwei Fotos widersprechen sich',
+    text: (added: string, here: string) =>
+      `Das neue Foto ergibt ${added}, dieses Blatt ${here}. Durch das Messen allein ist das nicht zu erklären: Es zeigt vielleicht eine andere Verschraubung. Der Befund darunter beruht auf den Fotos dieses Blatts ohne das neue.`,
+    own: 'Als andere Verschraubung bestimmen',
+    leave: 'Weglassen',
+  },
   uncheckedCard: {
     title: 'Ist diese Karte maßhaltig gedruckt?',
     lead: 'Noch nicht geprüft. Ein Druck, der 2 % zu groß ist, kann das falsche Gewinde ergeben. Messen Sie einmal die zwei Strecken: lang 150 mm, kurz 100 mm.',

@@ -69,6 +69,19 @@ export const loopEn = {
   otherReading: 'Another reading, or other tools',
   openReceived: 'Open a picture you received',
   otherEnd: 'Another end',
+  bothEnds: {
+    title: 'Threaded at both ends',
+    lead: 'This sheet is about one end; the photo shows another thread on the same part.',
+    unknown: 'No listed thread',
+    ask: 'Ask about this end instead',
+  },
+  photosApart: {
+    title: 'Two photos disagree',
+    text: (added: string, here: string) =>
+      `The photo just added gives ${added}, this sheet ${here}. Measuring alone does not explain that: it may show another fitting. The verdict below rests on the photos of this sheet without it.`,
+    own: 'Identify it as another fitting',
+    leave: 'Leave it out',
+  },
   uncheckedCard: {
     title: 'Was this card printed true?',
     lead: 'Not checked yet. A print 2 % too large can name the wrong thread. Measure its two bars once: long 150 mm, short 100 mm.',

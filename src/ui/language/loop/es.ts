@@ -71,6 +71,19 @@ export const loopEs: Widen<LoopWords> = {
   otherReading: 'Otra lectura, otras herramientas',
   openReceived: 'Abrir una imagen recibida',
   otherEnd: 'Otro extremo',
+  bothEnds: {
+    title: 'Rosca en ambos extremos',
+    lead: 'Esta hoja trata de un extremo; la foto muestra otra rosca en la misma pieza.',
+    unknown: 'Ninguna rosca de las tablas',
+    ask: 'Preguntar por este extremo',
+  },
+  photosApart: {
+    title: 'Dos fotos se contradicen',
+    text: (added: string, here: string) =>
+      `La foto añadida da ${added}, esta ficha ${here}. La medición por sí sola no lo explica: puede mostrar otro racor. El veredicto de abajo se basa en las fotos de esta ficha sin ella.`,
+    own: 'Identificarla como otro racor',
+    leave: 'Dejarla fuera',
+  },
   uncheckedCard: {
     title: '¿Está impresa esta tarjeta a su tamaño?',
     lead: 'Aún sin comprobar. Una impresión un 2 % mayor puede dar la rosca equivocada. Mida una vez sus dos barras: la larga 150 mm, la corta 100 mm.',

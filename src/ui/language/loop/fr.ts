@@ -71,6 +71,19 @@ export const loopFr: Widen<LoopWords> = {
   otherReading: 'Un autre relevé, d’autres outils',
   openReceived: 'Ouvrir une image reçue',
   otherEnd: 'Un autre embout',
+  bothEnds: {
+    title: 'Fileté aux deux bouts',
+    lead: 'Cette fiche concerne un bout ; la photo montre un autre filetage sur la même pièce.',
+    unknown: 'Aucun filetage des tables',
+    ask: 'Demander plutôt pour ce bout',
+  },
+  photosApart: {
+    title: 'Deux photos se contredisent',
+    text: (added: string, here: string) =>
+      `La photo ajoutée donne ${added}, cette fiche ${here}. La mesure seule ne l’explique pas : elle montre peut-être un autre raccord. Le verdict ci-dessous repose sur les photos de cette fiche sans elle.`,
+    own: 'L’identifier comme un autre raccord',
+    leave: 'La laisser de côté',
+  },
   uncheckedCard: {
     title: 'Cette carte est-elle imprimée à la bonne taille ?',
     lead: 'Pas encore contrôlée. Une impression 2 % trop grande peut donner le mauvais filetage. Mesurez une fois ses deux barres : la longue 150 mm, la courte 100 mm.',

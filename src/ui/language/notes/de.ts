@@ -34,6 +34,15 @@ export const notesDe: Readonly<Record<string, string>> = {
     'Zwei Bördel teilen die Mutter, der Doppelbördel und der Pilzbördel: Das Rohrende muss zum Loch passen.',
   'en-837-1.know':
     'Zylindrisches Gewinde mit kurzem Zapfen an der Spitze; eine Scheibe dichtet am Grund des Lochs.',
+  'en-837-1.npt': 'Manometer gibt es auch mit NPT-Zapfen, die im Gewinde dichten.',
+  'din-3852-1.know':
+    'Metrisches Gewinde mit 60°, Kegel 1:16; meist an Schmier- und Niederdruckleitungen.',
+  'din-3852-1.mate':
+    'Es dichtet in einem dafür gemachten zylindrischen Loch (Form Z), mit Dichtmittel; ein Einschraubloch mit planer Fläche ist das nicht.',
+  'iso-15171.know':
+    'Ein Außengewinde unter einer Kappe, innen ein Ventil, das der Messschlauch beim Aufschrauben öffnet.',
+  'iso-15171.mistaken':
+    'Andere Messanschlüsse sehen ähnlich aus und haben andere Gewinde oder Steigungen: nie einen Messschlauch mit Gewalt aufschrauben.',
   'iso-11926.know':
     'Zylindrisches UN-Gewinde mit O-Ring zwischen Gewinde und Sechskant; das Einschraubloch hat eine Fase für den Ring.',
   'iso-11926.adjustable':
@@ -45,11 +54,11 @@ export const notesDe: Readonly<Record<string, string>> = {
   'iso-6149.mistaken':
     'Ein Einschraubloch nach ISO 9974 hat das gleiche Gewinde, aber keine Fase für den Ring: Die beiden dichten nicht.',
   'iso-9974.know':
-    'Der Bund dichtet auf einer bearbeiteten Fläche um das Einschraubloch: mit weichem Ring im Bund (Form E) oder Dichtkante (Form B).',
+    'Der Bund dichtet auf einer bearbeiteten Fläche um das Einschraubloch: mit weichem Ring im Bund (Form E), Dichtkante (Form B) oder loser Dichtscheibe (Form A).',
   'iso-9974.ring':
     'Eine Kante der Form B gräbt jedes Mal eine neue Linie: die Fläche vor Wiedergebrauch prüfen.',
   'iso-1179.know':
-    'Zylindrisches Rohrgewinde; der Bund dichtet mit weichem Ring (Form E), O-Ring mit Stützring (G, H) oder Kante (B).',
+    'Zylindrisches Rohrgewinde; der Bund dichtet mit weichem Ring (Form E), O-Ring mit Stützring (G, H), Kante (B) oder loser Dichtscheibe (A).',
   'iso-1179.mistaken':
     'Das kegelige R hat die gleiche Steigung und fast den gleichen Durchmesser: Der Kegel unterscheidet sie.',
   'iso-8434-1.know':

@@ -34,6 +34,15 @@ export const notesEs: Readonly<Record<string, string>> = {
     'Dos abocardados comparten la tuerca, el doble y el de burbuja: el tubo debe corresponder al orificio.',
   'en-837-1.know':
     'Rosca cilíndrica con un pivote corto en la punta; una arandela sella al fondo del orificio.',
+  'en-837-1.npt': 'Hay manómetros también con rosca NPT, que sella en la rosca.',
+  'din-3852-1.know':
+    'Rosca métrica de 60°, cónica 1:16; sobre todo en líneas de engrase y de baja presión.',
+  'din-3852-1.mate':
+    'Sella en un agujero métrico cilíndrico hecho para ella (forma Z), con sellador; un orificio de cara plana no lo es.',
+  'iso-15171.know':
+    'Un macho bajo una tapa, con una válvula dentro que se abre al enroscar la manguera de medición.',
+  'iso-15171.mistaken':
+    'Otras tomas de presión se parecen y tienen otras roscas o pasos: nunca fuerce una manguera de medición.',
   'iso-11926.know':
     'Rosca UN cilíndrica con junta tórica entre rosca y hexágono; el orificio tiene un chaflán para la junta.',
   'iso-11926.adjustable':
@@ -45,11 +54,11 @@ export const notesEs: Readonly<Record<string, string>> = {
   'iso-6149.mistaken':
     'Un orificio ISO 9974 tiene la misma rosca pero no el chaflán: los dos no sellan entre sí.',
   'iso-9974.know':
-    'El hombro sella en una cara mecanizada: con anillo blando (forma E) o arista (forma B).',
+    'El hombro sella en una cara mecanizada: con anillo blando (forma E), arista (forma B) o arandela suelta (forma A).',
   'iso-9974.ring':
     'Una arista de forma B marca cada vez una línea nueva: revise la cara antes de volver a usarla.',
   'iso-1179.know':
-    'Rosca de tubo cilíndrica; el hombro sella con anillo blando (forma E), junta tórica con anillo de apoyo (G, H) o arista (B).',
+    'Rosca de tubo cilíndrica; el hombro sella con anillo blando (forma E), junta tórica con anillo de apoyo (G, H), arista (B) o arandela suelta (A).',
   'iso-1179.mistaken':
     'La cónica R tiene el mismo paso y casi el mismo diámetro: la conicidad las distingue.',
   'iso-8434-1.know':

@@ -21,7 +21,7 @@ export const notesFr: Readonly<Record<string, string>> = {
   'sae-j512-inverted.know':
     'Le mâle est un écrou qui presse le tube évasé contre un cône dressé au fond de l’orifice.',
   'sae-j512-inverted.mate':
-    'Évasement, écrou et orifice vont ensemble : remplacez le bout du tube quand son évasement est marqué.',
+    'Évasement, écrou et orifice vont ensemble : remplacez l’extrémité du tube quand son évasement est marqué.',
   'sae-j512-compression.know':
     'Un écrou serre une olive de laiton sur un tube lisse ; le corps s’ouvre en chanfrein pour elle.',
   'sae-j512-compression.mistaken': 'C’est pour la basse pression : ni bague coupante ni évasement.',
@@ -31,9 +31,18 @@ export const notesFr: Readonly<Record<string, string>> = {
     'M20x1,5 et M24x1,5 sont aussi de la série lourde de l’ISO 8434-1 : mesurez l’alésage du tube.',
   'iso-4038.know': 'Un écrou sur une conduite de frein évasée ; le siège est au fond de l’orifice.',
   'iso-4038.mistaken':
-    'Deux évasements partagent l’écrou, le double et le bombé : le bout du tube doit convenir à l’orifice.',
+    'Deux évasements partagent l’écrou, le double et le bombé : l’extrémité du tube doit convenir à l’orifice.',
   'en-837-1.know':
     'Filetage cylindrique avec un court téton ; une rondelle est étanche au fond de l’orifice.',
+  'en-837-1.npt': 'Les manomètres existent aussi avec un raccord NPT, étanche dans le filet.',
+  'din-3852-1.know':
+    'Un filetage métrique à 60°, conique à 1/16 ; surtout sur des lignes de graissage ou à basse pression.',
+  'din-3852-1.mate':
+    'Il est étanche dans un trou métrique cylindrique fait pour lui (forme Z), avec produit d’étanchéité ; un orifice à face plane ne l’est pas.',
+  'iso-15171.know':
+    'Un mâle sous capuchon, avec un clapet qui s’ouvre quand on visse le flexible de mesure.',
+  'iso-15171.mistaken':
+    'D’autres prises de pression se ressemblent et ont d’autres filetages ou pas : ne forcez jamais un flexible de mesure.',
   'iso-11926.know':
     'Filetage UN cylindrique à joint torique entre filet et hexagone ; l’orifice a un chanfrein pour le joint.',
   'iso-11926.adjustable':
@@ -45,11 +54,11 @@ export const notesFr: Readonly<Record<string, string>> = {
   'iso-6149.mistaken':
     'Un orifice ISO 9974 a le même filetage, sans chanfrein pour le joint : les deux ne sont pas étanches ensemble.',
   'iso-9974.know':
-    'L’épaulement est étanche sur une face usinée autour de l’orifice : bague souple (forme E) ou arête (forme B).',
+    'L’épaulement est étanche sur une face usinée autour de l’orifice : bague souple (forme E), arête (forme B) ou rondelle libre (forme A).',
   'iso-9974.ring':
     'Une arête de forme B marque chaque fois une nouvelle ligne : vérifiez la face avant de la réemployer.',
   'iso-1179.know':
-    'Filetage gaz cylindrique ; l’épaulement est étanche par bague souple (forme E), joint torique à bague d’appui (G, H) ou arête (B).',
+    'Filetage gaz cylindrique ; l’épaulement est étanche par bague souple (forme E), joint torique à bague d’appui (G, H), arête (B) ou rondelle libre (A).',
   'iso-1179.mistaken':
     'Le conique R a le même pas et presque le même diamètre : la conicité les distingue.',
   'iso-8434-1.know':

@@ -43,22 +43,22 @@ export const tradeDe: Trade = {
   notes: 'Erkennen und nicht verwechseln',
   also: 'Auch mit diesem Gewinde',
   alsoUsed: {
-    'test-point':
-      'Messanschlüsse nach ISO 15171 haben dieses Gewinde: mit Kappe und einem Ventil im Innern.',
     banjo: 'Auch Hohlschrauben: Querbohrung, und ein Dichtring auf beiden Seiten des Auges.',
-    'din-158':
-      'In dieser Größe gibt es ein kegeliges metrisches Gewinde (DIN 158): ein Haarlineal an die Spitzen legen.',
     'universal-nose':
       'Schlauchenden mit Universaldichtkopf passen in den 24°- und den 60°-Kegel: den Dichtkopf selbst ansehen.',
     'jis-cone-60':
       'JIS B 8363 kennt auch Außengewinde mit hohlem 60°-Sitz; ob Muttern nach BS 5200 darauf dichten, hängt an der Gewindelänge.',
+  },
+  pressure: {
+    title: 'Betriebsdruck',
+    none: 'Hier nicht angegeben: Er hängt von Norm, Ausgabe, Größe und Ausführung ab. Es gilt die Angabe des Herstellers, und der niedrigste aller Teile.',
   },
   never: {
     title: 'Nie verbinden mit',
     'same-thread': (names) => `Gleiches Gewinde, andere Dichtung: ${names}`,
     'near-thread': (names) => `Lässt sich anschrauben, reißt aus oder leckt: ${names}`,
     'npt-r':
-      'NPT und R haben andere Flankenwinkel und Steigungen (60° und 55°): Sie klemmen und lecken.',
+      'NPT und R haben andere Flankenwinkel (60° und 55°) und in den meisten Größen andere Steigungen: Sie klemmen und lecken.',
     'taper-in-g':
       'Ein kegeliges Außengewinde gehört nie in ein Einschraubloch G: Dort dichtet kein Gewinde, und es sprengt das Loch.',
     'nptf-npt':
@@ -80,6 +80,9 @@ export const tradeDe: Trade = {
     npsm: 'Metall auf Metall, auf dem 60°-Sitz im Außengewinde-Ende; nicht im Gewinde',
     'taper-iso': 'Gewinde in Gewinde, mit Dichtmittel',
     'taper-npt': 'Gewinde in Gewinde, mit Dichtmittel',
+    'taper-metric': 'Gewinde in Gewinde, mit Dichtmittel',
+    'test-point': 'O-Ring am Ventil im Innern',
+    washer: 'lose Dichtscheibe unter dem Bund',
     dryseal: 'Gewinde in Gewinde, Spitze auf Grund',
     compression: 'Klemmring, auf das Rohr gepresst',
     gauge: 'Dichtscheibe unter dem Zapfen, am Grund des Lochs',
@@ -135,6 +138,18 @@ export const tradeDe: Trade = {
       male: 'NPT-Innengewinde gleicher Größe',
       female: 'NPT-Außengewinde gleicher Größe',
     },
+    'taper-metric': {
+      male: 'zylindrisches metrisches Loch für kegelige Zapfen (Form Z), gleiche Größe',
+      female: 'kegeliger Einschraubzapfen gleicher Größe',
+    },
+    'test-point': {
+      male: 'Mutter eines Messschlauchs, M16x2',
+      female: 'Messanschluss, M16x2',
+    },
+    washer: {
+      male: 'Einschraubloch mit gleichem Gewinde und planer bearbeiteter Fläche',
+      female: 'Einschraubzapfen mit gleichem Gewinde und loser Dichtscheibe am Bund',
+    },
     dryseal: {
       male: 'NPTF-Innengewinde gleicher Größe',
       female: 'NPTF-Außengewinde gleicher Größe',
@@ -165,6 +180,9 @@ export const tradeDe: Trade = {
     npsm: 'Angezogen nach Drehmoment.',
     'taper-iso': 'Angezogen um Umdrehungen über handfest.',
     'taper-npt': 'Angezogen um Umdrehungen über handfest.',
+    'taper-metric': 'Angezogen um Umdrehungen über handfest.',
+    'test-point': 'Von Hand angezogen.',
+    washer: 'Angezogen nach Drehmoment.',
     dryseal: 'Angezogen um Umdrehungen über handfest.',
     compression: 'Angezogen um einen Drehwinkel ab handfest.',
     gauge: 'Angezogen nach Drehmoment, am Vierkant des Manometers, nie am Gehäuse.',
@@ -240,6 +258,21 @@ export const tradeDe: Trade = {
       'Beide Gewinde reinigen. Dichtmittel auf das Außengewinde, der erste Gang bleibt frei.',
       'Von Hand einschrauben, dann mit dem Schlüssel, meist anderthalb bis drei Umdrehungen weiter (übliche Praxis; bei großen weniger).',
       'Nie zum Ausrichten zurückdrehen: Es würde lecken.',
+    ],
+    'taper-metric': [
+      'Beide Gewinde reinigen. Dichtmittel auf das Außengewinde, der erste Gang bleibt frei.',
+      'Von Hand einschrauben, dann mit dem Schlüssel nicht weiter, als der Hersteller angibt: Diese Gewinde sind kurz.',
+      'Nie zum Ausrichten zurückdrehen: Es würde lecken.',
+    ],
+    'test-point': [
+      'Erst den Druck ablassen, wo es geht: Das Ventil öffnet, während die Mutter aufgeschraubt wird.',
+      'Beide Enden abwischen und die Mutter von Hand bis zum Anschlag aufschrauben, ohne Schlüssel.',
+      'Danach die Kappe wieder aufsetzen: Sie hält Schmutz vom Ventil fern.',
+    ],
+    washer: [
+      'Die plane Fläche um das Einschraubloch reinigen; keine Riefe darf sie queren.',
+      'Eine neue Dichtscheibe auflegen, in Maß und Werkstoff nach Angabe des Herstellers, und von Hand rechtwinklig einschrauben.',
+      'Mit dem Drehmoment des Herstellers anziehen.',
     ],
     dryseal: [
       'Beide Gewinde reinigen, Schmiermittel auf das Außengewinde; Dichtmittel nur, wo der Hersteller es verlangt.',
@@ -353,6 +386,11 @@ export const tradeDe: Trade = {
       name: 'Kegel mit dem Messschieber',
       title: 'Den Kegel messen',
       how: 'Durchmesser am weiten und am engen Ende, und die Länge dazwischen längs der Achse (Tiefenmaß oder Lineal). Daraus folgt der Winkel.',
+    },
+    'nose-od': {
+      name: 'Durchmesser der Kegelspitze',
+      title: 'Die Spitze des Kegels messen',
+      how: 'Über das enge Ende des Kegels, der in der Mutter steht, ganz vorn. Messschieber oder Lineal. Am Schlauchende ersetzt es das Rohr.',
     },
     'crest-form': {
       name: 'Form der Spitzen',

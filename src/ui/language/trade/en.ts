@@ -42,20 +42,22 @@ export const tradeEn = {
   notes: 'Know it, and do not mistake it',
   also: 'Also on this thread',
   alsoUsed: {
-    'test-point': 'Test points of ISO 15171 use this thread: they have a cap, and a valve inside.',
     banjo: 'Banjo bolts use it too: a cross bore, and a washer on either side of the eye.',
-    'din-158':
-      'There is a tapered metric thread of this size (DIN 158): lay a straight edge along the crests.',
     'universal-nose':
       'Hose ends with a universal nose fit the 24° and the 60° cone: look at the nose itself.',
     'jis-cone-60':
       'JIS B 8363 also has male ends with a hollow 60° seat; whether BS 5200 nuts seal on them depends on their thread length.',
   },
+  pressure: {
+    title: 'Working pressure',
+    none: 'Not given here: it goes by standard, edition, size and make. Take it from the maker’s data; the lowest of all parts governs.',
+  },
   never: {
     title: 'Never join with',
     'same-thread': (names: string) => `Same thread, other seal: ${names}`,
     'near-thread': (names: string) => `Starts to screw together, and strips or leaks: ${names}`,
-    'npt-r': 'NPT and R differ in angle and pitch (60° and 55°): they bind, and leak.',
+    'npt-r':
+      'NPT and R differ in thread angle (60° and 55°), and in most sizes in pitch: they bind, and leak.',
     'taper-in-g':
       'A tapered male end never goes into a G port: the port has no thread to seal on, and it bursts.',
     'nptf-npt':
@@ -77,6 +79,9 @@ export const tradeEn = {
     npsm: 'metal on metal, on the 60° seat inside the male end; not in the thread',
     'taper-iso': 'thread in thread, with sealant',
     'taper-npt': 'thread in thread, with sealant',
+    'taper-metric': 'thread in thread, with sealant',
+    'test-point': 'O-ring on the valve inside',
+    washer: 'loose washer under the shoulder',
     dryseal: 'thread in thread, crest on root',
     compression: 'sleeve pressed onto the tube',
     gauge: 'washer under the spigot, at the bottom of the port',
@@ -132,6 +137,18 @@ export const tradeEn = {
       male: 'female NPT end of the same size',
       female: 'male NPT end of the same size',
     },
+    'taper-metric': {
+      male: 'parallel metric hole for taper studs (form Z), same size',
+      female: 'taper stud of the same size',
+    },
+    'test-point': {
+      male: 'nut of a test hose, M16x2',
+      female: 'test point, M16x2',
+    },
+    washer: {
+      male: 'port with the same thread and a flat machined face around it',
+      female: 'stud end with the same thread and a loose washer at its shoulder',
+    },
     dryseal: { male: 'female NPTF end of the same size', female: 'male NPTF end of the same size' },
     compression: {
       male: 'nut and sleeve of the same size on a plain tube',
@@ -160,6 +177,9 @@ export const tradeEn = {
     npsm: 'Tightened by torque.',
     'taper-iso': 'Tightened by turns past hand-tight.',
     'taper-npt': 'Tightened by turns past hand-tight.',
+    'taper-metric': 'Tightened by turns past hand-tight.',
+    'test-point': 'Tightened by hand.',
+    washer: 'Tightened by torque.',
     dryseal: 'Tightened by turns past hand-tight.',
     compression: 'Tightened by part of a turn from finger-tight.',
     gauge: 'Tightened by torque, by the flats of the gauge and never by its case.',
@@ -234,6 +254,21 @@ export const tradeEn = {
       'Clean both threads. Put sealant on the male thread, the first turn left free.',
       'Screw in by hand, then by spanner, usually one and a half to three turns more (common practice; less for large sizes).',
       'Never turn back to point it: it would leak.',
+    ],
+    'taper-metric': [
+      'Clean both threads. Put sealant on the male thread, the first turn left free.',
+      'Screw in by hand, then by spanner no further than the maker says: these threads are short.',
+      'Never turn back to point it: it would leak.',
+    ],
+    'test-point': [
+      'Take the pressure off first wherever it can be done: the valve opens as the nut runs on.',
+      'Wipe both ends, and run the nut on by hand to its stop, without a spanner.',
+      'Put the cap back on afterwards: it keeps dirt out of the valve.',
+    ],
+    washer: [
+      'Clean the flat around the port; no score may cross it.',
+      'Put a new washer on, of the size and material that the maker names, and screw the end in by hand, square to the face.',
+      'Tighten to the maker’s torque.',
     ],
     dryseal: [
       'Clean both threads and put a lubricant on the male one; sealant only where the maker asks for it.',
@@ -347,6 +382,11 @@ export const tradeEn = {
       name: 'Cone by caliper',
       title: 'Measure the cone',
       how: 'Across its wide end, across its narrow end, and the length between the two along the axis (caliper rod, or rule). These give its angle.',
+    },
+    'nose-od': {
+      name: 'Nose diameter',
+      title: 'Measure the nose',
+      how: 'Across the narrow end of the cone that stands in the nut, at its tip. Caliper or rule. On a hose end it stands in for the tube.',
     },
     'crest-form': {
       name: 'Crest form',

@@ -42,21 +42,22 @@ export const tradeEs: Trade = {
   notes: 'Reconocerla y no confundirla',
   also: 'También con esta rosca',
   alsoUsed: {
-    'test-point':
-      'Las tomas de presión ISO 15171 usan esta rosca: llevan tapa y una válvula dentro.',
     banjo: 'También los tornillos huecos: taladro transversal y arandela a ambos lados del ojo.',
-    'din-158':
-      'Hay una rosca métrica cónica de este tamaño (DIN 158): ponga una regla recta sobre las crestas.',
     'universal-nose':
       'Los terminales de cabeza universal van en el cono de 24° y en el de 60°: mire la cabeza misma.',
     'jis-cone-60':
       'JIS B 8363 tiene también machos con asiento hueco de 60°; que una tuerca BS 5200 selle en ellos depende de su largo de rosca.',
   },
+  pressure: {
+    title: 'Presión de trabajo',
+    none: 'No se da aquí: depende de norma, edición, tamaño y modelo. Vale la del fabricante, y la más baja de todas las piezas manda.',
+  },
   never: {
     title: 'No unir nunca con',
     'same-thread': (names) => `Misma rosca, otro sello: ${names}`,
     'near-thread': (names) => `Empieza a enroscar y se arranca o fuga: ${names}`,
-    'npt-r': 'NPT y R difieren en ángulo y paso (60° y 55°): se agarrotan y fugan.',
+    'npt-r':
+      'NPT y R difieren en ángulo (60° y 55°) y, en casi todos los tamaños, en paso: se agarrotan y fugan.',
     'taper-in-g':
       'Un macho cónico nunca va en un orificio G: allí la rosca no sella, y lo revienta.',
     'nptf-npt': 'NPTF solo sella en seco con NPTF; con NPT necesita sellador.',
@@ -77,6 +78,9 @@ export const tradeEs: Trade = {
     npsm: 'metal con metal, en el asiento de 60° dentro del macho; no en la rosca',
     'taper-iso': 'rosca en rosca, con sellador',
     'taper-npt': 'rosca en rosca, con sellador',
+    'taper-metric': 'rosca en rosca, con sellador',
+    'test-point': 'junta tórica de la válvula interior',
+    washer: 'arandela suelta bajo el hombro',
     dryseal: 'rosca en rosca, cresta con fondo',
     compression: 'bicono apretado sobre el tubo',
     gauge: 'arandela bajo el pivote, al fondo del orificio',
@@ -129,6 +133,18 @@ export const tradeEs: Trade = {
       female: 'macho cónico (R) de ISO 7-1',
     },
     'taper-npt': { male: 'hembra NPT del mismo tamaño', female: 'macho NPT del mismo tamaño' },
+    'taper-metric': {
+      male: 'agujero métrico cilíndrico para machos cónicos (forma Z), mismo tamaño',
+      female: 'macho cónico del mismo tamaño',
+    },
+    'test-point': {
+      male: 'tuerca de una manguera de medición, M16x2',
+      female: 'toma de presión, M16x2',
+    },
+    washer: {
+      male: 'orificio con la misma rosca y cara plana mecanizada alrededor',
+      female: 'extremo macho con la misma rosca y arandela suelta en el hombro',
+    },
     dryseal: { male: 'hembra NPTF del mismo tamaño', female: 'macho NPTF del mismo tamaño' },
     compression: {
       male: 'tuerca y bicono del mismo tamaño sobre tubo liso',
@@ -156,6 +172,9 @@ export const tradeEs: Trade = {
     npsm: 'Se aprieta a par.',
     'taper-iso': 'Se aprieta por vueltas desde el apriete a mano.',
     'taper-npt': 'Se aprieta por vueltas desde el apriete a mano.',
+    'taper-metric': 'Se aprieta por vueltas tras el apriete a mano.',
+    'test-point': 'Se aprieta a mano.',
+    washer: 'Se aprieta al par.',
     dryseal: 'Se aprieta por vueltas desde el apriete a mano.',
     compression: 'Se aprieta una fracción de vuelta desde el apriete a mano.',
     gauge: 'Se aprieta a par, por las caras del manómetro y nunca por su caja.',
@@ -230,6 +249,21 @@ export const tradeEs: Trade = {
       'Limpie ambas roscas. Sellador en el macho, primer hilo libre.',
       'Enrosque a mano y luego con llave, por lo común de vuelta y media a tres vueltas más (práctica común; menos en tamaños grandes).',
       'No retroceda nunca para orientar: fugaría.',
+    ],
+    'taper-metric': [
+      'Limpie ambas roscas. Sellador en el macho, primer hilo libre.',
+      'Enrosque a mano y luego con llave, no más de lo que diga el fabricante: estas roscas son cortas.',
+      'No retroceda nunca para orientar: fugaría.',
+    ],
+    'test-point': [
+      'Quite antes la presión siempre que se pueda: la válvula se abre mientras se enrosca la tuerca.',
+      'Limpie ambos extremos y enrosque la tuerca a mano hasta el tope, sin llave.',
+      'Vuelva a poner la tapa después: guarda la válvula de la suciedad.',
+    ],
+    washer: [
+      'Limpie la cara en torno al orificio; ninguna raya debe cruzarla.',
+      'Ponga una arandela nueva, del tamaño y material que diga el fabricante, y enrosque a mano a escuadra con la cara.',
+      'Apriete al par del fabricante.',
     ],
     dryseal: [
       'Limpie ambas roscas y lubrique el macho; sellador solo si el fabricante lo pide.',
@@ -343,6 +377,11 @@ export const tradeEs: Trade = {
       name: 'Cono con pie de rey',
       title: 'Mida el cono',
       how: 'Diámetro del extremo ancho, del estrecho y el largo entre los dos según el eje (sonda o regla). De ahí sale el ángulo.',
+    },
+    'nose-od': {
+      name: 'Diámetro de la punta',
+      title: 'Mida la punta del cono',
+      how: 'A través del extremo estrecho del cono que asoma en la tuerca. Pie de rey o regla. En una manguera hace las veces del tubo.',
     },
     'crest-form': {
       name: 'Forma de las crestas',

@@ -42,21 +42,22 @@ export const tradeFr: Trade = {
   notes: 'Le reconnaître, ne pas le confondre',
   also: 'Aussi avec ce filetage',
   alsoUsed: {
-    'test-point':
-      'Les prises de pression ISO 15171 ont ce filetage : un capuchon, et un clapet à l’intérieur.',
     banjo: 'Les vis creuses aussi : un perçage en travers, une rondelle de chaque côté de l’œil.',
-    'din-158':
-      'Il existe un filetage métrique conique de cette taille (DIN 158) : posez une règle droite sur les crêtes.',
     'universal-nose':
       'Les embouts à nez universel vont dans le cône de 24° et dans celui de 60° : regardez le nez lui-même.',
     'jis-cone-60':
       'JIS B 8363 a aussi des mâles à siège creux de 60° ; qu’un écrou BS 5200 y soit étanche dépend de leur longueur de filetage.',
   },
+  pressure: {
+    title: 'Pression de service',
+    none: 'Pas donnée ici : elle dépend de la norme, de son édition, de la taille et du modèle. Voyez le fabricant ; la plus basse de toutes les pièces commande.',
+  },
   never: {
     title: 'Ne jamais joindre à',
     'same-thread': (names) => `Même filetage, autre étanchéité : ${names}`,
     'near-thread': (names) => `S’amorce, puis arrache ou fuit : ${names}`,
-    'npt-r': 'NPT et R diffèrent d’angle et de pas (60° et 55°) : ils coincent et fuient.',
+    'npt-r':
+      'NPT et R diffèrent d’angle (60° et 55°) et, dans la plupart des tailles, de pas : ils coincent et fuient.',
     'taper-in-g':
       'Un mâle conique ne va jamais dans un orifice G : rien n’y est étanche dans le filet, et il l’éclate.',
     'nptf-npt': 'NPTF n’est étanche à sec qu’avec NPTF ; avec NPT il faut un produit d’étanchéité.',
@@ -77,6 +78,9 @@ export const tradeFr: Trade = {
     npsm: 'métal sur métal, sur le siège de 60° dans le mâle ; pas dans le filet',
     'taper-iso': 'filet dans filet, avec produit d’étanchéité',
     'taper-npt': 'filet dans filet, avec produit d’étanchéité',
+    'taper-metric': 'filet dans filet, avec produit d’étanchéité',
+    'test-point': 'joint torique du clapet intérieur',
+    washer: 'rondelle libre sous l’épaulement',
     dryseal: 'filet dans filet, crête sur fond',
     compression: 'olive serrée sur le tube',
     gauge: 'rondelle sous le téton, au fond de l’orifice',
@@ -129,6 +133,18 @@ export const tradeFr: Trade = {
       female: 'mâle conique (R) de l’ISO 7-1',
     },
     'taper-npt': { male: 'femelle NPT de même taille', female: 'mâle NPT de même taille' },
+    'taper-metric': {
+      male: 'trou métrique cylindrique pour implantations coniques (forme Z), même taille',
+      female: 'implantation conique de même taille',
+    },
+    'test-point': {
+      male: 'écrou d’un flexible de mesure, M16x2',
+      female: 'prise de pression, M16x2',
+    },
+    washer: {
+      male: 'orifice de même filetage avec face plane usinée autour',
+      female: 'implantation de même filetage à rondelle libre sous l’épaulement',
+    },
     dryseal: { male: 'femelle NPTF de même taille', female: 'mâle NPTF de même taille' },
     compression: {
       male: 'écrou et olive de même taille sur tube lisse',
@@ -156,6 +172,9 @@ export const tradeFr: Trade = {
     npsm: 'Se serre au couple.',
     'taper-iso': 'Se serre en tours au-delà du serrage à la main.',
     'taper-npt': 'Se serre en tours au-delà du serrage à la main.',
+    'taper-metric': 'Se serre en tours au-delà du serrage à la main.',
+    'test-point': 'Se serre à la main.',
+    washer: 'Se serre au couple.',
     dryseal: 'Se serre en tours au-delà du serrage à la main.',
     compression: 'Se serre d’une fraction de tour à partir du serrage à la main.',
     gauge: 'Se serre au couple, par les plats du manomètre et jamais par son boîtier.',
@@ -200,7 +219,7 @@ export const tradeFr: Trade = {
     ],
     'cone-24': [
       'Sciez le tube d’équerre, ébavurez-le légèrement dedans et dehors, nettoyez-le.',
-      'Enfilez l’écrou, puis la bague coupante, l’arête vers le bout du tube. Huilez filets, bague et cône.',
+      'Enfilez l’écrou, puis la bague coupante, l’arête vers l’extrémité du tube. Huilez filets, bague et cône.',
       'Tenez le tube en butée dans le cône (une bague neuve d’abord dans un corps trempé) et vissez l’écrou à la main jusqu’au point dur.',
       'Repérez écrou et tube, et serrez à partir de ce point dur de la fraction de tour du fabricant, le tube restant en butée.',
       'Démontez et cherchez un bourrelet complet devant l’arête de la bague ; elle peut tourner sur le tube, non glisser.',
@@ -230,6 +249,21 @@ export const tradeFr: Trade = {
       'Nettoyez les deux filets. Produit d’étanchéité sur le mâle, premier filet libre.',
       'Vissez à la main, puis à la clé, d’ordinaire un tour et demi à trois tours de plus (usage courant ; moins pour les grandes tailles).',
       'Ne revenez jamais en arrière pour orienter : cela fuirait.',
+    ],
+    'taper-metric': [
+      'Nettoyez les deux filets. Produit d’étanchéité sur le mâle, premier filet libre.',
+      'Vissez à la main, puis à la clé sans dépasser ce que dit le fabricant : ces filetages sont courts.',
+      'Ne revenez jamais en arrière pour orienter : cela fuirait.',
+    ],
+    'test-point': [
+      'Faites d’abord tomber la pression partout où c’est possible : le clapet s’ouvre pendant qu’on visse l’écrou.',
+      'Essuyez les deux extrémités et vissez l’écrou à la main jusqu’en butée, sans clé.',
+      'Remettez ensuite le capuchon : il garde le clapet de la saleté.',
+    ],
+    washer: [
+      'Nettoyez la face autour de l’orifice ; aucune rayure ne doit la traverser.',
+      'Posez une rondelle neuve, de la taille et de la matière que dit le fabricant, et vissez à la main d’équerre à la face.',
+      'Serrez au couple du fabricant.',
     ],
     dryseal: [
       'Nettoyez les deux filets, lubrifiez le mâle ; produit d’étanchéité seulement si le fabricant le demande.',
@@ -343,6 +377,11 @@ export const tradeFr: Trade = {
       name: 'Cône au pied à coulisse',
       title: 'Mesurez le cône',
       how: 'Le grand diamètre, le petit, et la longueur entre les deux le long de l’axe (jauge de profondeur ou réglet). L’angle en découle.',
+    },
+    'nose-od': {
+      name: 'Diamètre du nez',
+      title: 'Mesurez le nez',
+      how: 'En travers du petit diamètre du cône qui dépasse dans l’écrou, à sa pointe. Pied à coulisse ou règle. Sur un flexible, il remplace le tube.',
     },
     'crest-form': {
       name: 'Forme des crêtes',

@@ -1,0 +1,35 @@
+import * as portable from '../../quantity/portable-math';
+import learnt from './allowances.json';
+import type { CrestLines } from './crest-lines';
+import type { PeriodTraits } from './period-odds';
+
+/** What speaks for a thread lying where it was seated, whatever its period, each a logarithm: the surface's pattern,
+ *  the turn of the axis that it would need, its size, crests on the limbs, and their lying in one place. */
+export interface SeatTraits {
+  readonly score: number;
+  readonly turn: number;
+  readonly size: number;
+  readonly evidence: number;
+  readonly share: number;
+}
+
+export interface SeatWeights extends SeatTraits {
+  readonly base: number;
+}
+
+/** Set by `npm run calibrate` from seats of which the truth tells whether they are right. */
+export const seatWeights: SeatWeights = learnt.seat;
+
+export const seatTraits = (
+  { score, turn, size }: PeriodTraits,
+  { evidence, share }: CrestLines,
+): SeatTraits => ({ score, turn, size, evidence, share: portable.log(share) });
+
+/** Logarithm of the odds that a seat is right. */
+export const seatOdds = (t: SeatTraits, w: SeatWeights = seatWeights): number =>
+  w.base +
+  w.score * t.score +
+  w.turn * t.turn +
+  w.size * t.size +
+  w.evidence * t.evidence +
+  w.share * t.share;

@@ -1,0 +1,43 @@
+import { ok, type Result } from '../quantity/result';
+import type { Field } from '../scale-card/geometry';
+import type { Photo } from './1-photo/photo';
+import type { Reference } from './2-reference/reference';
+import type { SeatedThread } from './4-limbs/seat-thread';
+import type { Side } from './4-thread-signal/outline-edges';
+import { noseHalfAngle } from './5-measurement/nose-angle';
+import { solveSeated } from './5-measurement/solve-seated';
+import type { ThreadMeasurement } from './5-measurement/thread-measurement';
+import type { ThreadSolution } from './5-measurement/thread-solution';
+import { withUncertainty } from './5-measurement/uncertainty';
+
+/** What all ends of a part share: the photo, its camera, what lies under the part and the print's u, relative. */
+export interface EndShot {
+  readonly photo: Photo;
+  readonly reference: Reference;
+  readonly field: Field;
+  readonly uPrint: number;
+}
+
+/** Pitch, diameter and nose of one threaded end, with their uncertainty. */
+export function measureEnd(
+  { photo, reference, field, uPrint }: EndShot,
+  seat: SeatedThread,
+  sides: Side | 'both',
+): Result<
+  { readonly solution: ThreadSolution; readonly measurement: ThreadMeasurement },
+  'no-thread' | 'too-few-turns'
+> {
+  const { grey, flashFired } = photo;
+  const solved = solveSeated(grey, reference, seat, field, sides);
+  if (!solved.ok) return solved;
+  const solution = solved.value;
+  const { camera, response } = reference;
+  const view = { grey, camera, response, mmPerPx: solution.mmPerPx, field };
+  return ok({
+    solution,
+    measurement: {
+      ...withUncertainty(reference, solution, { field, flashFired }, uPrint),
+      noseHalfAngleDeg: noseHalfAngle(view, solution),
+    },
+  });
+}

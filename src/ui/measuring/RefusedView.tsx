@@ -1,0 +1,62 @@
+import { createSignal, Show } from 'solid-js';
+import { defaultOptions, type Refused } from '../../journey/identification';
+import { language, t } from '../language/language';
+import { WhatIsIt } from '../reference/WhatIsIt';
+import { job } from '../work/job';
+import { nextSteps, shownIn } from './next-steps';
+import { RefusalPicture } from './RefusalPicture';
+import { type ByHand, RefusedPhoto } from './RefusedPhoto';
+import { badMarks, refusalWords } from './refusal-words';
+import { Ways } from './Ways';
+
+const unreadable = ['unreadable', 'unsupported-format', 'decoder-missing', 'too-large'];
+
+/** What happened, what to do, and the ways on, the most promising first. */
+export function RefusedView(props: { readonly refused: Refused }) {
+  const shown = () => shownIn(job()?.options ?? defaultOptions);
+  const words = () => refusalWords(props.refused, shown());
+  const readable = () => !unreadable.includes(props.refused.refusal.reason);
+  const [helping, setHelping] = createSignal<ByHand | null>(null);
+  const ways = () =>
+    nextSteps(props.refused.refusal.reason, shown()).filter(
+      (way) => !(helping() && ['axis', 'ruler', 'corners'].includes(way)),
+    );
+  return (
+    <section class="refused stack">
+      <div class="refused-head">
+        <div class="stack tight">
+          <p class="caps">{t().refused.title}</p>
+          <h1>{words().what}</h1>
+          <p class="refused-todo">{words().todo}</p>
+        </div>
+        <Show when={!badMarks(props.refused.refusal, shown())}>
+          <RefusalPicture reason={props.refused.refusal.reason} />
+        </Show>
+      </div>
+      <Show when={props.refused.refusal.reason === 'which-reference' && job()}>
+        {(now) => <WhatIsIt photo={now().photo} />}
+      </Show>
+      <div class="row">
+        <Ways ways={ways()} strongFirst={!helping()} onByHand={setHelping} />
+      </div>
+      <Show when={readable() && job()} keyed>
+        {(now) => (
+          <RefusedPhoto
+            photo={now.photo}
+            overlay={props.refused.overlay}
+            mode={helping()}
+            onClose={() => setHelping(null)}
+          />
+        )}
+      </Show>
+      <Show when={language() === 'en' && props.refused.refusal.advice !== words().todo}>
+        <details class="small soft">
+          <summary>{t().refused.detail}</summary>
+          <p>
+            {props.refused.refusal.reason}: {props.refused.refusal.advice}
+          </p>
+        </details>
+      </Show>
+    </section>
+  );
+}
