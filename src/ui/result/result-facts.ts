@@ -1,4 +1,6 @@
 import type { ConnectionEnd } from '../../journey/6-candidates/candidate';
+import type { Reading } from '../../journey/6-candidates/reading';
+import { shownSeats } from '../../journey/6-candidates/reading-likelihood';
 import type { Sheet } from '../../journey/8-sheet/sheet-schema';
 import { whatHolds } from '../../journey/8-sheet/what-holds';
 import type { Connection, ORing } from '../../standards/connections/connection';
@@ -41,7 +43,7 @@ export function resultFacts(sheet: Sheet, tables: Tables): ResultFacts | null {
   const decision = whatHolds(sheet);
   const { connection } = decision;
   if (!connection) return null;
-  const rows = tables.rows(connection, decision.thread);
+  const rows = asSeen(tables.rows(connection, decision.thread), sheet.readings);
   const row = rows[0];
   if (!row) return null;
   const name = decision.thread ?? row.thread;
@@ -114,6 +116,15 @@ export function resultFacts(sheet: Sheet, tables: Tables): ResultFacts | null {
     always: alwaysOf(kinds, ringed).map((key) => trade.always[key]),
     hasElastomer: ringed,
   };
+}
+
+/** Forms of one end that seal differently are told apart by a look. */
+function asSeen(rows: readonly Connection[], readings: readonly Reading[]): readonly Connection[] {
+  const looks = readings.flatMap((reading) => (reading.kind === 'seat' ? [reading.seat] : []));
+  const kept = rows.filter((row) =>
+    looks.every((look) => shownSeats(row).some(([seat]) => seat === look)),
+  );
+  return kept.length > 0 ? kept : rows;
 }
 
 function fact(name: string, lines: readonly string[]): Fact {
