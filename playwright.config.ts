@@ -7,8 +7,10 @@ export default defineConfig({
   testDir: 'tests/e2e',
   testMatch: '**/*.spec.ts',
   outputDir: 'test-results/browser',
-  // OpenCV and the page share two cores on the machines this runs on.
-  workers: 1,
+  // One for each of two cores: measuring is the work of one thread.
+  workers: 2,
+  // Test by test, so that neither waits for the other's long file.
+  fullyParallel: true,
   timeout: 90_000,
   expect: { timeout: 15_000 },
   use: {

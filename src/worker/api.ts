@@ -57,11 +57,6 @@ export const api = {
   async showable(_signal: AbortSignal, _onStage: OnStage, photo: Blob): Promise<Blob | null> {
     return heicAsJpeg(new Uint8Array(await photo.arrayBuffer()), workerDecoders);
   },
-
-  /** Size of the wasm heap, for tests: it must not grow from photo to photo. */
-  async heapBytes(_signal: AbortSignal, _onStage: OnStage): Promise<number> {
-    return (await vision).heapBytes();
-  },
 };
 
 export type Api = typeof api;

@@ -1,16 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import {
-  axeViolations,
-  chooseFile,
-  onBothSizes,
-  openApp,
-  photosFolder,
-  sizes,
-  unfold,
-} from './support';
+import { axeViolations, chooseFile, onSize, openApp, photosFolder, sizes, unfold } from './support';
 
-onBothSizes(() => {
+onSize('desk', () => {
   test('the card comes as a PDF of the chosen field and paper', async ({ page }) => {
     await openApp(page, '#/card');
     await page.getByLabel('Light field').check();
@@ -22,6 +14,17 @@ onBothSizes(() => {
     expect(readFileSync(await file.path(), 'latin1')).toMatch(/^%PDF-/);
   });
 
+  test('bars far from nominal are questioned', async ({ page }) => {
+    await openApp(page, '#/card');
+    await page.getByRole('textbox', { name: 'Long bar' }).fill('110');
+    await page.getByRole('textbox', { name: 'Short bar' }).fill('abc');
+    await page.getByRole('button', { name: 'Keep this check' }).click();
+    await expect(page.getByRole('alert')).toHaveCount(2);
+    await expect(page.getByText('No card checked yet')).toBeVisible();
+  });
+});
+
+onSize('phone', () => {
   test('a print check is read in inches, kept over a reload, and can be changed', async ({
     page,
   }) => {
@@ -73,15 +76,6 @@ onBothSizes(() => {
     await chooseFile(page, `${photosFolder}d26.jpg`);
     await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
     await expect(trust).toHaveCount(0);
-  });
-
-  test('bars far from nominal are questioned', async ({ page }) => {
-    await openApp(page, '#/card');
-    await page.getByRole('textbox', { name: 'Long bar' }).fill('110');
-    await page.getByRole('textbox', { name: 'Short bar' }).fill('abc');
-    await page.getByRole('button', { name: 'Keep this check' }).click();
-    await expect(page.getByRole('alert')).toHaveCount(2);
-    await expect(page.getByText('No card checked yet')).toBeVisible();
   });
 });
 

@@ -1,14 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { measureSample, onBothSizes, openApp, unfold } from './support';
+import { onBothSizes, onSize, openApp, openMeasuredSample, unfold } from './support';
 
 onBothSizes(() => {
   test('list, search, filter, delete with undo, export all, import elsewhere', async ({
     page,
     browser,
   }) => {
-    await openApp(page);
-    await measureSample(page);
+    await openMeasuredSample(page);
     await page.getByLabel('Name of this sheet').fill('Boom cylinder');
     await page.getByLabel('Name of this sheet').press('Enter');
     await expect(page.getByText('kept on this device')).toBeVisible();
@@ -54,10 +53,11 @@ onBothSizes(() => {
     await expect(other.locator('.photo-stage img')).toBeVisible();
     await fresh.close();
   });
+});
 
+onSize('phone', () => {
   test('a page closed in the middle of a write leaves a whole sheet', async ({ page, context }) => {
-    await openApp(page);
-    await measureSample(page);
+    await openMeasuredSample(page);
     await expect(page.getByText('kept on this device')).toBeVisible();
     const names = ['Pump', 'Valve', 'Ram'];
     for (const [i, name] of names.entries()) {

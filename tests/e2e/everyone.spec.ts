@@ -1,9 +1,10 @@
 import { expect, test } from '@playwright/test';
 import {
   axeViolations,
-  measureSample,
   onBothSizes,
+  onSize,
   openApp,
+  openMeasuredSample,
   unfold,
   watchLayoutShift,
 } from './support';
@@ -28,8 +29,7 @@ onBothSizes(() => {
         await page.waitForLoadState('networkidle');
         expect(await axeViolations(page), `screen ${hash || 'start'}`).toEqual([]);
       }
-      await openApp(page);
-      await measureSample(page);
+      await openMeasuredSample(page);
       await unfold(page);
       await expect(page.locator('.candidate').first()).toBeVisible();
       expect(await axeViolations(page), 'sheet').toEqual([]);
@@ -56,7 +56,25 @@ onBothSizes(() => {
       expect(await shift(), `screen ${hash || 'start'}`).toBeLessThan(0.05);
     }
   });
+});
 
+onSize('desk', () => {
+  test('by keyboard alone: skip link, sample, reading', async ({ page }) => {
+    await openApp(page);
+    await page.keyboard.press('Tab');
+    await expect(page.getByRole('button', { name: 'Skip to the content' })).toBeFocused();
+    await page.keyboard.press('Enter');
+    await expect(page.locator('main')).toBeFocused();
+    await page.locator('[data-sample="sample-stud"]').focus();
+    await page.keyboard.press('Enter');
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+    await page.locator('[data-seat="o-ring-at-hex"]').focus();
+    await page.keyboard.press('Enter');
+    await expect(page.locator('.decision[data-state="settled"]')).toBeVisible();
+  });
+});
+
+onSize('phone', () => {
   test('the page answers before OpenCV has loaded', async ({ page }) => {
     let release = () => {};
     const held = new Promise<void>((done) => {
@@ -96,25 +114,10 @@ onBothSizes(() => {
       await expect(page.getByRole('link', { name: word }).first()).toBeVisible();
     }
   });
-
-  test('by keyboard alone: skip link, sample, reading', async ({ page }) => {
-    await openApp(page);
-    await page.keyboard.press('Tab');
-    await expect(page.getByRole('button', { name: 'Skip to the content' })).toBeFocused();
-    await page.keyboard.press('Enter');
-    await expect(page.locator('main')).toBeFocused();
-    await page.locator('[data-sample="sample-stud"]').focus();
-    await page.keyboard.press('Enter');
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
-    await page.locator('[data-seat="o-ring-at-hex"]').focus();
-    await page.keyboard.press('Enter');
-    await expect(page.locator('.decision[data-state="settled"]')).toBeVisible();
-  });
 });
 
 test('nothing overflows from 320 to 2560 px', async ({ page }) => {
-  await openApp(page);
-  await measureSample(page);
+  await openMeasuredSample(page);
   const sheet = new URL(page.url()).hash;
   for (const width of [320, 768, 2560]) {
     await page.setViewportSize({ width, height: 900 });

@@ -1,23 +1,22 @@
 import { expect, type Page, test } from '@playwright/test';
 import {
   decidedThread,
-  measureSample,
   onBothSizes,
-  openApp,
+  onSize,
+  openMeasuredSample,
   photosFolder,
   unfold,
 } from './support';
 
 const box = (page: Page) => page.locator('.photo-drawing').getAttribute('viewBox');
 
-onBothSizes((size) => {
-  test.beforeEach(async ({ page }) => {
-    await openApp(page);
-    await measureSample(page);
-    await unfold(page);
-    await page.locator('.photo-stage').scrollIntoViewIfNeeded();
-  });
+test.beforeEach(async ({ page }) => {
+  await openMeasuredSample(page);
+  await unfold(page);
+  await page.locator('.photo-stage').scrollIntoViewIfNeeded();
+});
 
+onBothSizes((size) => {
   test('zoom and pan by buttons, keys, wheel and drag', async ({ page }) => {
     const whole = await box(page);
     await page.getByRole('button', { name: 'Zoom in' }).click();
@@ -56,29 +55,9 @@ onBothSizes((size) => {
     await expect(page.locator('.profile-plot .crest.chosen')).toHaveCount(1);
     await expect(page.locator('.crest-said')).toContainText('Crest 4');
   });
+});
 
-  test('another photo of the same fitting is combined; one of another fitting is not', async ({
-    page,
-  }) => {
-    const add = page.getByLabel('Add another photo');
-    await add.setInputFiles(`${photosFolder}d26.jpg`);
-    await expect(page.getByText('2 photos')).toBeVisible({ timeout: 60_000 });
-    await page.getByRole('button', { name: 'Photo 1' }).click();
-    await expect(page.locator('.photo-stage img')).toBeVisible();
-    // A 1 5/16-12 (its truth file).
-    await page.getByLabel('Add another photo').setInputFiles(`${photosFolder}d13.jpg`);
-    await expect(page.getByText('The photos do not agree')).toBeVisible({ timeout: 60_000 });
-    await expect(page.getByText('2 photos')).toBeVisible();
-    // Said where the verdict stands, with the way on.
-    const said = page.locator('.sheet-answer').getByRole('alert').filter({
-      hasText: 'Two photos disagree',
-    });
-    await expect(said).toContainText(/gives ⌀ 33\.\d+ × 2\.1\d+ mm/);
-    await said.getByRole('button', { name: 'Identify it as another fitting' }).click();
-    await expect(decidedThread(page)).toContainText('1 5/16-12', { timeout: 60_000 });
-    await expect(said).toHaveCount(0);
-  });
-
+onSize('desk', () => {
   test('a correction by hand measures again, with undo and redo', async ({ page }) => {
     const pitch = page.locator('.numbers dd').first();
     const before = Number.parseFloat(await pitch.innerText());
@@ -105,5 +84,29 @@ onBothSizes((size) => {
     await expect(page.locator('.inspection .alert')).toHaveCount(0);
     const after = Number.parseFloat(await pitch.innerText());
     expect(Math.abs(after / before - 1)).toBeLessThan(0.01);
+  });
+});
+
+onSize('phone', () => {
+  test('another photo of the same fitting is combined; one of another fitting is not', async ({
+    page,
+  }) => {
+    const add = page.getByLabel('Add another photo');
+    await add.setInputFiles(`${photosFolder}d26.jpg`);
+    await expect(page.getByText('2 photos')).toBeVisible({ timeout: 60_000 });
+    await page.getByRole('button', { name: 'Photo 1' }).click();
+    await expect(page.locator('.photo-stage img')).toBeVisible();
+    // A 1 5/16-12 (its truth file).
+    await page.getByLabel('Add another photo').setInputFiles(`${photosFolder}d13.jpg`);
+    await expect(page.getByText('The photos do not agree')).toBeVisible({ timeout: 60_000 });
+    await expect(page.getByText('2 photos')).toBeVisible();
+    // Said where the verdict stands, with the way on.
+    const said = page.locator('.sheet-answer').getByRole('alert').filter({
+      hasText: 'Two photos disagree',
+    });
+    await expect(said).toContainText(/gives ⌀ 33\.\d+ × 2\.1\d+ mm/);
+    await said.getByRole('button', { name: 'Identify it as another fitting' }).click();
+    await expect(decidedThread(page)).toContainText('1 5/16-12', { timeout: 60_000 });
+    await expect(said).toHaveCount(0);
   });
 });

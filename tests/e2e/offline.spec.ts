@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test';
-import { measureSample, onBothSizes, openApp } from './support';
+import { measureSample, onSize, openApp } from './support';
 
-onBothSizes(() => {
+onSize('phone', () => {
   test('after one visit everything works without a network, and nothing is ever sent', async ({
     page,
     context,

@@ -14,6 +14,8 @@ const photo = camera.toString('base64');
 
 let site: Awaited<ReturnType<typeof serve>>;
 let sheet: Sheet;
+// What is built in one folder serves the whole file.
+test.describe.configure({ mode: 'default' });
 test.beforeAll(async () => {
   execFileSync('npx', [
     'vite',

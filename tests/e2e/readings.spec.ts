@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test';
-import { decidedConnection, decidedThread, onBothSizes, openApp, unfold } from './support';
+import { decidedConnection, decidedThread, onBothSizes, onSize, openApp, unfold } from './support';
 
 onBothSizes(() => {
   // Common practice: 1 7/16 in and 12 tpi outside is the dash 16 face seal.
@@ -32,7 +32,9 @@ onBothSizes(() => {
     await expect(decidedThread(page)).toContainText('1 7/16-12');
     await expect(decidedConnection(page)).toContainText('ISO 8434-3 -16');
   });
+});
 
+onSize('phone', () => {
   test('a value that cannot be read is said so and kept', async ({ page }) => {
     await openApp(page, '#/readings');
     await page.getByRole('textbox', { name: 'Pitch' }).fill('sixteen');

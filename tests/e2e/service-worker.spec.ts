@@ -64,6 +64,8 @@ function deploy(version: string, spoil?: (folder: string) => void): void {
   spoil?.(`${live}${subPath}`);
 }
 
+// What is built in one folder serves the whole file.
+test.describe.configure({ mode: 'default' });
 test.beforeAll(() => {
   rmSync(here, { recursive: true, force: true });
   for (const version of ['one', 'two']) build(version);

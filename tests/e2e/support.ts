@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { expect, type Page, test } from '@playwright/test';
+import { type Browser, expect, type Page, test } from '@playwright/test';
 
 export const photosFolder = new URL('../../fixtures/photos/', import.meta.url).pathname;
 
@@ -10,13 +10,17 @@ export const sizes = {
 } as const;
 export type SizeName = keyof typeof sizes;
 
-/** The same tests on a desk and on a phone. */
+/** The same tests on a desk and on a phone: for what a size changes. */
 export function onBothSizes(body: (size: SizeName) => void): void {
-  for (const size of Object.keys(sizes) as SizeName[])
-    test.describe(size, () => {
-      test.use({ ...sizes[size], locale: 'en-GB' });
-      body(size);
-    });
+  onSize('desk', body);
+  onSize('phone', body);
+}
+
+export function onSize(size: SizeName, body: (size: SizeName) => void): void {
+  test.describe(size, () => {
+    test.use({ ...sizes[size], locale: 'en-GB' });
+    body(size);
+  });
 }
 
 export async function openApp(page: Page, hash = ''): Promise<void> {
@@ -30,12 +34,79 @@ export async function measureSample(page: Page, name = 'sample-stud'): Promise<v
   await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
 }
 
+let sampleArchive: Buffer | null = null;
+
+/** Opens the sheet of the bundled sample where a test begins at a measured sheet. It is measured
+ *  once in each of Playwright's workers; after that the drawer's own import brings it in. */
+export async function openMeasuredSample(page: Page): Promise<void> {
+  sampleArchive ??= await measuredSampleArchive(page.context().browser()!);
+  await openApp(page);
+  await chooseFile(page, {
+    name: 'sample.crestwise-drawer',
+    mimeType: 'application/octet-stream',
+    buffer: sampleArchive,
+  });
+  await page.locator('.sheet-card a').first().click();
+  await expect(page.locator('.decision')).toBeVisible();
+}
+
+async function measuredSampleArchive(browser: Browser): Promise<Buffer> {
+  const context = await browser.newContext({ locale: 'en-GB' });
+  const page = await context.newPage();
+  await openApp(page);
+  await measureSample(page);
+  await expect(page.getByText('kept on this device')).toBeVisible();
+  await page.goto('./#/drawer');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Export all' }).click();
+  const archive = readFileSync(await (await download).path());
+  await context.close();
+  return archive;
+}
+
 /** Gives a file to the start screen as a person would choose it. */
 export async function chooseFile(
   page: Page,
   file: string | { name: string; mimeType: string; buffer: Buffer },
 ): Promise<void> {
   await page.getByLabel('Choose a photo').setInputFiles(file);
+}
+
+/** Every photo and thumbnail that the browser keeps for this page, as base64. */
+export async function keptPictures(page: Page): Promise<Buffer[]> {
+  const base64 = await page.evaluate(async () => {
+    const found: Blob[] = [];
+    const gather = (value: unknown): void => {
+      if (value instanceof Blob) found.push(value);
+      else if (value instanceof Uint8Array) found.push(new Blob([value.slice()]));
+      else if (value instanceof ArrayBuffer) found.push(new Blob([value]));
+      else if (Array.isArray(value)) value.forEach(gather);
+      else if (value && typeof value === 'object') Object.values(value).forEach(gather);
+    };
+    for (const { name } of await indexedDB.databases()) {
+      const db = await new Promise<IDBDatabase>((done) => {
+        const opening = indexedDB.open(name!);
+        opening.onsuccess = () => done(opening.result);
+      });
+      for (const store of db.objectStoreNames) {
+        const all = await new Promise<unknown[]>((done) => {
+          const getting = db.transaction(store).objectStore(store).getAll();
+          getting.onsuccess = () => done(getting.result);
+        });
+        gather(all);
+      }
+      db.close();
+    }
+    return Promise.all(
+      found.map(async (blob) => {
+        const bytes = new Uint8Array(await blob.arrayBuffer());
+        let text = '';
+        for (const byte of bytes) text += String.fromCharCode(byte);
+        return btoa(text);
+      }),
+    );
+  });
+  return base64.map((text) => Buffer.from(text, 'base64'));
 }
 
 /** On a phone, parts of a page are folded: opens them all. */

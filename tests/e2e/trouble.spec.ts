@@ -1,23 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { chooseFile, measureSample, onBothSizes, openApp, photosFolder, unfold } from './support';
+import {
+  chooseFile,
+  measureSample,
+  onBothSizes,
+  onSize,
+  openApp,
+  openMeasuredSample,
+  photosFolder,
+  unfold,
+} from './support';
 
 const photo = readFileSync(`${photosFolder}d16.jpg`);
 
 onBothSizes(() => {
-  test('a refusal says what to do, and the next photo works', async ({ page }) => {
-    await openApp(page);
-    await chooseFile(page, {
-      name: 'note.jpg',
-      mimeType: 'image/jpeg',
-      buffer: Buffer.from('only text'),
-    });
-    await expect(page.getByRole('heading', { level: 1 })).toContainText('cannot be read');
-    await expect(page.getByText('Choose the original photo')).toBeVisible();
-    await page.getByLabel('Another photo').setInputFiles(`${photosFolder}d16.jpg`);
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
-  });
-
   test('a photo without the card is refused with a picture, and can be helped with a rule', async ({
     page,
   }) => {
@@ -42,6 +38,21 @@ onBothSizes(() => {
     await page.getByLabel(/Distance between/).fill('20');
     await page.getByRole('button', { name: 'Measure again' }).click();
     await expect(page.getByText('Not measured')).toBeVisible({ timeout: 60_000 });
+  });
+});
+
+onSize('desk', () => {
+  test('a refusal says what to do, and the next photo works', async ({ page }) => {
+    await openApp(page);
+    await chooseFile(page, {
+      name: 'note.jpg',
+      mimeType: 'image/jpeg',
+      buffer: Buffer.from('only text'),
+    });
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('cannot be read');
+    await expect(page.getByText('Choose the original photo')).toBeVisible();
+    await page.getByLabel('Another photo').setInputFiles(`${photosFolder}d16.jpg`);
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
   });
 
   test('a format that cannot be opened is explained', async ({ page }) => {
@@ -72,6 +83,19 @@ onBothSizes(() => {
       await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
     });
 
+  test('two tabs see the same sheet', async ({ page, context }) => {
+    await openMeasuredSample(page);
+    await expect(page.getByText('kept on this device')).toBeVisible();
+    const other = await context.newPage();
+    await other.goto(page.url());
+    await expect(other.locator('.decision')).toBeVisible();
+    await other.getByLabel('Name of this sheet').fill('Boom cylinder');
+    await other.getByLabel('Name of this sheet').press('Enter');
+    await expect(page.getByLabel('Name of this sheet')).toHaveValue('Boom cylinder');
+  });
+});
+
+onSize('phone', () => {
   test('a photo in hand survives a reload and goes on by itself', async ({ page }) => {
     await openApp(page);
     await chooseFile(page, {
@@ -134,18 +158,6 @@ onBothSizes(() => {
     await expect(page.getByText('The measuring part stopped')).toBeVisible({ timeout: 30_000 });
     await page.getByRole('button', { name: 'Measure again' }).click();
     await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
-  });
-
-  test('two tabs see the same sheet', async ({ page, context }) => {
-    await openApp(page);
-    await measureSample(page);
-    await expect(page.getByText('kept on this device')).toBeVisible();
-    const other = await context.newPage();
-    await other.goto(page.url());
-    await expect(other.locator('.decision')).toBeVisible();
-    await other.getByLabel('Name of this sheet').fill('Boom cylinder');
-    await other.getByLabel('Name of this sheet').press('Enter');
-    await expect(page.getByLabel('Name of this sheet')).toHaveValue('Boom cylinder');
   });
 
   test('storage full: the sheet stays on the screen and can be saved', async ({ page }) => {

@@ -16,7 +16,6 @@ function toBlob(base64: string): Blob {
 
 export const harness = {
   ready: () => worker.call('ready', never, () => {}),
-  heapBytes: () => worker.call('heapBytes', never, () => {}),
 
   identify: (base64: string): Promise<Identification> =>
     worker.identify(never, toBlob(base64), defaultOptions, () => {}),

@@ -13,10 +13,7 @@ const ridge = 0.01;
 
 /** Weights under which the odds of a seat say how often it is right (logistic regression), by a search along each
  *  weight in turn. Every photo counts alike, however many seats were tried on it. */
-export function fitSeats(
-  photos: readonly (readonly SeatSeen[])[],
-  start: SeatWeights,
-): SeatWeights {
+export function fitSeats(photos: readonly (readonly SeatSeen[])[]): SeatWeights {
   const cost = (w: SeatWeights) => {
     let sum = 0;
     for (const seats of photos)
@@ -26,13 +23,15 @@ export function fitSeats(
       }
     return sum + ridge * names.reduce((t, name) => t + w[name] ** 2, 0);
   };
-  let best = start;
+  let best: SeatWeights = { base: 4, score: 1, turn: 1, size: 1, evidence: 1, share: 1 };
   let least = cost(best);
   for (let hop = 1; hop > 0.01; hop /= 2)
     for (let pass = 0; pass < 8; pass++)
       for (const name of names)
         for (const d of [hop, -hop]) {
-          const tried = { ...best, [name]: best[name] + d };
+          const moved = best[name] + d;
+          // What speaks for a seat never speaks against it.
+          const tried = { ...best, [name]: name === 'base' ? moved : Math.max(0, moved) };
           const value = cost(tried);
           if (value < least) {
             least = value;

@@ -3,6 +3,8 @@ import type { Off } from './residual';
 
 /** Tails: Student's t of so few degrees of freedom keeps one shadow from setting every share. */
 const freedom = 5;
+/** A trace that few photos left is not worth more than this. */
+const most = 3;
 /** Of normal deviates within ±1.96. */
 export const usualCover = 0.95;
 
@@ -15,7 +17,10 @@ export function fitShares(rows: readonly Off[], start: Shares, cover = usualCove
     for (let pass = 0; pass < 6; pass++)
       for (const name of shareNames)
         for (const k of [factor, 1 / factor, 0]) {
-          const tried = { ...best, [name]: k === 0 ? 0 : Math.max(best[name], 1e-4) * k };
+          const tried = {
+            ...best,
+            [name]: k === 0 ? 0 : Math.min(most, Math.max(best[name], 1e-4) * k),
+          };
           const value = cost(rows, tried);
           if (value < least) {
             least = value;

@@ -20,6 +20,7 @@ import { setToolsAtHand, toolsAtHand } from '../work/tools';
 import { BeforeAfter } from './BeforeAfter';
 import { CardTrust } from './CardTrust';
 import { HandOver } from './HandOver';
+import { OtherEnds } from './OtherEnds';
 import { PhotosApart } from './PhotosApart';
 import { SheetHead } from './SheetHead';
 import { SheetPage } from './SheetPage';
@@ -85,6 +86,7 @@ function OpenedSheet() {
           readings={sheet().readings}
         />
         <ThreadPicture item={item()} />
+        <OtherEnds />
         <BeforeAfter sheet={sheet()} />
         <Show when={!settled()}>{reading(true)}</Show>
         <ReadingList readings={sheet().readings} end={sheet().conclusion.end} onRemove={remove} />

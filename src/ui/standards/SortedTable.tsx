@@ -10,6 +10,8 @@ export interface Column<Row> {
   readonly show: (row: Row) => string;
   /** What to sort by; the shown text when left out. */
   readonly by?: (row: Row) => number | string;
+  /** Other words that the row is found by. */
+  readonly also?: (row: Row) => string;
   readonly numeric?: boolean;
   readonly wide?: boolean;
 }
@@ -37,7 +39,10 @@ export function SortedTable<Row>(props: {
   const found = createMemo(() => {
     if (props.search.trim() === '') return props.rows;
     return props.rows.filter((row) =>
-      isFound(props.search, props.columns.map((column) => column.show(row)).join(' ')),
+      isFound(
+        props.search,
+        props.columns.map((column) => `${column.show(row)} ${column.also?.(row) ?? ''}`).join(' '),
+      ),
     );
   });
   const sorted = createMemo(() => {

@@ -71,6 +71,12 @@ export const loopDe: Widen<LoopWords> = {
   otherReading: 'Anderer Messwert, andere Werkzeuge',
   openReceived: 'Ein erhaltenes Bild öffnen',
   otherEnd: 'Ein anderes Ende',
+  bothEnds: {
+    title: 'An beiden Enden Gewinde',
+    lead: 'Dieses Blatt gilt einem Ende; das Foto zeigt am selben Teil ein weiteres Gewinde.',
+    unknown: 'Kein Gewinde der Tabellen',
+    ask: 'Stattdessen nach diesem Ende fragen',
+  },
   photosApart: {
     title: 'Zwei Fotos widersprechen sich',
     text: (added: string, here: string) =>

@@ -69,6 +69,12 @@ export const loopEn = {
   otherReading: 'Another reading, or other tools',
   openReceived: 'Open a picture you received',
   otherEnd: 'Another end',
+  bothEnds: {
+    title: 'Threaded at both ends',
+    lead: 'This sheet is about one end; the photo shows another thread on the same part.',
+    unknown: 'No listed thread',
+    ask: 'Ask about this end instead',
+  },
   photosApart: {
     title: 'Two photos disagree',
     text: (added: string, here: string) =>

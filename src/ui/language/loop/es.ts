@@ -71,6 +71,12 @@ export const loopEs: Widen<LoopWords> = {
   otherReading: 'Otra lectura, otras herramientas',
   openReceived: 'Abrir una imagen recibida',
   otherEnd: 'Otro extremo',
+  bothEnds: {
+    title: 'Rosca en ambos extremos',
+    lead: 'Esta hoja trata de un extremo; la foto muestra otra rosca en la misma pieza.',
+    unknown: 'Ninguna rosca de las tablas',
+    ask: 'Preguntar por este extremo',
+  },
   photosApart: {
     title: 'Dos fotos se contradicen',
     text: (added: string, here: string) =>

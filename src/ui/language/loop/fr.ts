@@ -71,6 +71,12 @@ export const loopFr: Widen<LoopWords> = {
   otherReading: 'Un autre relevé, d’autres outils',
   openReceived: 'Ouvrir une image reçue',
   otherEnd: 'Un autre embout',
+  bothEnds: {
+    title: 'Fileté aux deux bouts',
+    lead: 'Cette fiche concerne un bout ; la photo montre un autre filetage sur la même pièce.',
+    unknown: 'Aucun filetage des tables',
+    ask: 'Demander plutôt pour ce bout',
+  },
   photosApart: {
     title: 'Deux photos se contredisent',
     text: (added: string, here: string) =>
