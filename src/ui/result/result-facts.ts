@@ -72,7 +72,7 @@ export function resultFacts(sheet: Sheet, tables: Tables): ResultFacts | null {
           hand === 'left',
         ),
       ),
-      trade.toAdd,
+      row.endTypes.includes('stud') ? trade.toAdd.stud : trade.toAdd.other,
     ]),
     fact(result.dash, [row.dash === null ? '' : `−${row.dash}`]),
     fact(result.tube, [tubeText(row)]),
@@ -133,7 +133,8 @@ function fact(name: string, lines: readonly string[]): Fact {
 
 function headingOf(kind: AssemblyKind): string {
   const known: Readonly<Record<string, string>> = t().trade.assemblyOf;
-  return known[kind] ?? t().trade.sealings[kind];
+  const heading = known[kind] ?? t().trade.sealings[kind];
+  return heading[0]!.toUpperCase() + heading.slice(1);
 }
 
 /** One line where all forms say the same, else a line for each. */
