@@ -73,9 +73,9 @@ export const loopFr: Widen<LoopWords> = {
   otherEnd: 'Un autre embout',
   bothEnds: {
     title: 'Fileté aux deux bouts',
-    lead: 'Cette fiche concerne un bout ; la photo montre un autre filetage sur la même pièce.',
+    lead: 'Cette fiche concerne une extrémité ; la photo montre un autre filetage sur la même pièce.',
     unknown: 'Aucun filetage des tables',
-    ask: 'Demander plutôt pour ce bout',
+    ask: 'Demander plutôt pour cette extrémité',
   },
   photosApart: {
     title: 'Deux photos se contredisent',
