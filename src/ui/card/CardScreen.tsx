@@ -1,5 +1,5 @@
 import { createEffect, createResource, createSignal, For, onCleanup, Show } from 'solid-js';
-import { card, type Field } from '../../scale-card/geometry';
+import { card, type Field, markers } from '../../scale-card/geometry';
 import { number } from '../language/format';
 import { t } from '../language/language';
 import { ScreenCard } from '../reference/ScreenCard';
