@@ -11,7 +11,7 @@ import {
   strataTable,
   summaryTable,
 } from './accuracy/tables';
-import { pathFrom, runCommand, UsageError } from './arguments';
+import { pathFrom, runIfStarted, UsageError } from './arguments';
 import { measureOptions } from './measure-options';
 
 const usage = `npm run accuracy -- [FOLDER] | --synthetic COUNT [--seed S] [--save FOLDER]
@@ -21,12 +21,13 @@ FOLDER holds photos with NAME.truth.json beside them; fixtures/photos when none 
 --save writes the synthetic photos with their truth and measures nothing.
 --matching tries the matching core on simulated fittings, without photos.`;
 
-async function main(): Promise<number> {
-  if (process.argv.includes('--matching')) {
+async function run(args: string[]): Promise<number> {
+  if (args.includes('--matching')) {
     const { runMatchingAccuracy } = await import('../../tests/accuracy/matching/report');
-    return runMatchingAccuracy(process.argv.slice(2));
+    return runMatchingAccuracy(args);
   }
   const { values, positionals } = parseArgs({
+    args,
     allowPositionals: true,
     options: {
       synthetic: { type: 'string' },
@@ -117,4 +118,4 @@ function whole(text: string): number {
   return value;
 }
 
-await runCommand(usage, main);
+await runIfStarted(import.meta.url, { usage, run });

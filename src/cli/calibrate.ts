@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { periodWeights } from '../journey/4-limbs/period-odds';
 import { casesInFolder } from './accuracy/cases';
-import { pathFrom, runCommand, UsageError } from './arguments';
+import { pathFrom, runIfStarted, UsageError } from './arguments';
 import { fitPeriod } from './calibrate/fit-period';
 import { fitSeats } from './calibrate/fit-seats';
 import { fitShares, rounded } from './calibrate/fit-shares';
@@ -18,8 +18,9 @@ uncertainty. FOLDER must not be a set that judges. --keep writes the residuals, 
 
 const file = fileURLToPath(new URL('../journey/4-limbs/allowances.json', import.meta.url));
 
-async function main(): Promise<number> {
+async function run(args: string[]): Promise<number> {
   const { values, positionals } = parseArgs({
+    args,
     allowPositionals: true,
     options: {
       set: { type: 'string' },
@@ -117,4 +118,4 @@ async function inWorkers(count: number, onRow: (row: Residual | null) => void): 
   );
 }
 
-await runCommand(usage, main);
+await runIfStarted(import.meta.url, { usage, run });

@@ -5,14 +5,15 @@ import type { ThreadMeasurement } from '../journey/5-measurement/thread-measurem
 import { regions, trades } from '../journey/6-candidates/priors';
 import { type ConcludeOptions, conclude } from '../journey/7-next-reading/conclude';
 import { allTools } from '../journey/7-next-reading/tools';
-import { pathFrom, readingsFrom, runCommand, UsageError } from './arguments';
+import { type Command, pathFrom, readingsFrom, runIfStarted, UsageError } from './arguments';
 import { conclusionText } from './identification-text';
 
 const usage =
   'npm run --silent identify -- [--json] (--batch CASES.jsonl | --reading KIND=VALUE …)\n       [--at-hand TOOL,TOOL…] [--region REGION] [--trade TRADE]';
 
-async function main(): Promise<number> {
+async function run(args: string[], print: (text: string) => void): Promise<number> {
   const { values } = parseArgs({
+    args,
     options: {
       json: { type: 'boolean', default: false },
       batch: { type: 'string' },
@@ -31,7 +32,7 @@ async function main(): Promise<number> {
     values.batch === undefined ? [{ measurement: null, readings: [] }] : readCases(values.batch);
   for (const { measurement, readings } of cases) {
     const conclusion = conclude(measurement, [...readings, ...extra], options);
-    console.log(values.json ? JSON.stringify(conclusion) : conclusionText(conclusion));
+    print(values.json ? JSON.stringify(conclusion) : conclusionText(conclusion));
   }
   return 0;
 }
@@ -119,5 +120,6 @@ const caseSchema = z.object({
 });
 type MeasuredCase = Omit<z.infer<typeof caseSchema>, 'readings'>;
 
+export const identify: Command = { usage, run };
 // Last, when all constants above have their values.
-await runCommand(usage, main);
+await runIfStarted(import.meta.url, identify);

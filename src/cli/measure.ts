@@ -3,7 +3,7 @@ import { parseArgs } from 'node:util';
 import type { Identification, MeasureOptions } from '../journey/identification';
 import { identifyPhoto } from '../journey/identify';
 import { resolvedMajor } from '../journey/wear/resolved-major';
-import { pathFrom, runCommand, UsageError } from './arguments';
+import { type Command, pathFrom, runIfStarted, UsageError } from './arguments';
 import { type Expected, expectedThread } from './expected-thread';
 import { identificationJson } from './identification-json';
 import { identificationText } from './identification-text';
@@ -15,8 +15,9 @@ import { wearText } from './wear-text';
 const usage =
   'npm run --silent measure -- [--json] [--reading KIND=VALUE]… [--reference auto|card|id1|a4|letter|rule] [--ruler x1,y1,x2,y2,MM] [--bars MM150,MM100] [--expect THREAD [--class CLASS]] PHOTO…';
 
-async function main(): Promise<number> {
+async function run(args: string[], print: (text: string) => void): Promise<number> {
   const { values, positionals } = parseArgs({
+    args,
     allowPositionals: true,
     options: {
       json: { type: 'boolean', default: false },
@@ -35,7 +36,7 @@ async function main(): Promise<number> {
   for (const photo of positionals) {
     const answer = await identifyFile(photo, options);
     if (answer === null) faults++;
-    console.log((values.json ? asJson : asText)(photo, answer, expected));
+    print((values.json ? asJson : asText)(photo, answer, expected));
   }
   return faults > 0 ? 1 : 0;
 }
@@ -100,5 +101,6 @@ function refusal(reason: 'unreadable', advice: string): Identification {
   };
 }
 
+export const measure: Command = { usage, run };
 // Last, when all constants above have their values.
-await runCommand(usage, main);
+await runIfStarted(import.meta.url, measure);

@@ -4,14 +4,14 @@ import type { Connection } from '../standards/connections/connection';
 import { connections } from '../standards/connections/connections';
 import type { Thread } from '../standards/thread';
 import { threads } from '../standards/threads';
-import { runCommand } from './arguments';
+import { type Command, runIfStarted } from './arguments';
 
 const usage = 'npm run --silent standards -- [--json]';
 
-async function main(): Promise<number> {
-  const { values } = parseArgs({ options: { json: { type: 'boolean', default: false } } });
+async function run(args: string[], print: (text: string) => void): Promise<number> {
+  const { values } = parseArgs({ args, options: { json: { type: 'boolean', default: false } } });
   const tables = { threads: threads.map(threadRow), connections: connections.map(connectionRow) };
-  console.log(values.json ? JSON.stringify(tables) : asText(tables));
+  print(values.json ? JSON.stringify(tables) : asText(tables));
   return 0;
 }
 
@@ -51,5 +51,6 @@ function asText({ threads, connections }: Tables): string {
   ].join('\n');
 }
 
+export const standards: Command = { usage, run };
 // Last, when all constants above have their values.
-await runCommand(usage, main);
+await runIfStarted(import.meta.url, standards);

@@ -2,7 +2,7 @@ import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { jsonLines, runCommand } from './run-command';
+import { jsonLines, runCommand, spawnCommand } from './run-command';
 
 const folder = mkdtempSync(join(tmpdir(), 'crestwise-'));
 
@@ -39,7 +39,7 @@ test('a batch gives one line of threads, connections and decision for each case'
       readings: ['caliper-od=1 7/16in', 'pitch-gauge=12tpi', 'seat=flat-face-o-ring'],
     },
   );
-  const { code, out } = await runCommand('identify', '--json', '--batch', path);
+  const { code, out } = await spawnCommand('identify', '--json', '--batch', path);
   expect(code).toBe(0);
   const answers = jsonLines(out);
   expect(answers).toHaveLength(3);
@@ -70,6 +70,12 @@ test('a batch gives one line of threads, connections and decision for each case'
   expect(readingsAlone.decision.connection).toMatchObject({ family: 'ISO 8434-3', size: '-16' });
 });
 
+test('a command that was started ends with its exit code, and says nothing on stdout that is no answer', async () => {
+  const ran = await spawnCommand('identify', '--nonsense');
+  expect(ran).toMatchObject({ code: 2, out: '' });
+  expect(ran.err).toMatch(/nonsense.*\n\nUsage: npm run --silent identify/);
+});
+
 test('usage errors end with code 2 and say why', async () => {
   for (const [args, complaint] of [
     [[], /--batch/],
@@ -94,7 +100,7 @@ test('readings alone, as a person reads the answer', async () => {
 });
 
 test('the standards come as two lists with a source in every row', async () => {
-  const { code, out } = await runCommand('standards', '--json');
+  const { code, out } = await spawnCommand('standards', '--json');
   expect(code).toBe(0);
   const { threads, connections } = JSON.parse(out) as {
     threads: Record<string, unknown>[];

@@ -1,6 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
+import { expectedThread } from '../../src/cli/expected-thread';
+import { identificationJson } from '../../src/cli/identification-json';
+import { nodeDecoders } from '../../src/cli/node-decoders';
+import { loadNodeVision } from '../../src/cli/node-vision';
+import { defaultOptions, type Identification } from '../../src/journey/identification';
+import { identifyPhoto } from '../../src/journey/identify';
 import { jsonLines, runCommand } from './run-command';
 
 const photo = (name: string) =>
@@ -23,16 +29,29 @@ interface Wear {
   readonly finding: { readonly level: string | null; readonly reasons: readonly string[] };
 }
 
-async function wearOf(name: string, ...args: string[]): Promise<Wear> {
-  const { code, out, err } = await runCommand('measure', '--json', ...args, photo(name));
-  expect(code, err).toBe(0);
-  return (jsonLines(out)[0] as unknown as { wear: Wear }).wear;
+// d26 is a render of a 3/4-16 UNF stud; its truth lies beside it.
+let measured: Promise<Identification> | undefined;
+function d26(): Promise<Identification> {
+  measured ??= (async () => {
+    const tools = { vision: await loadNodeVision(), decoders: nodeDecoders };
+    const bytes = new Uint8Array(readFileSync(photo('d26')));
+    return identifyPhoto(new AbortController().signal, bytes, defaultOptions, tools, () => {});
+  })();
+  return measured;
 }
 
-// d26 is a render of a 3/4-16 UNF stud; its truth lies beside it.
+async function wearOf(thread: string, className?: string): Promise<Wear> {
+  const expected = expectedThread({ expect: thread, class: className });
+  return (identificationJson('d26', await d26(), expected) as { wear: Wear }).wear;
+}
+
 test('--expect adds the wear of the thread that is named, and the class changes its limits', async () => {
-  const loose = await wearOf('d26', '--expect', '3/4-16 UNF');
-  const tight = await wearOf('d26', '--expect', '3/4-16', '--class', '3A');
+  const args = ['--json', '--expect', '3/4-16', '--class', '3A', photo('d26')];
+  const { code, out, err } = await runCommand('measure', ...args);
+  expect(code, err).toBe(0);
+  const { wear: tight } = jsonLines(out)[0] as unknown as { wear: Wear };
+  expect(tight).toEqual(await wearOf('3/4-16', '3A'));
+  const loose = await wearOf('3/4-16 UNF');
   expect(loose).toMatchObject({ thread: '3/4-16 UNF', class: '2A' });
   expect(loose.crest.lowerMm).toBeCloseTo(18.773, 2);
   expect(loose.crest.upperMm).toBeCloseTo(19.012, 2);
@@ -49,23 +68,23 @@ test('--expect adds the wear of the thread that is named, and the class changes 
 });
 
 test('another thread, a taper: not decidable, with the reason', async () => {
-  expect((await wearOf('d26', '--expect', 'M22x1.5')).crest).toMatchObject({
+  const other = await wearOf('M22x1.5');
+  expect(other.crest).toMatchObject({
     state: 'not-decidable',
     why: 'another-pitch',
     byMm: null,
   });
-  expect((await wearOf('d26', '--expect', 'M22x1.5')).finding).toMatchObject({
+  expect(other.finding).toMatchObject({
     level: 'gauge',
     reasons: expect.arrayContaining(['another-thread']),
   });
-  const taper = await wearOf('d26', '--expect', '1/2 NPT');
+  const taper = await wearOf('1/2 NPT');
   expect(taper.crest).toMatchObject({ state: 'not-decidable', why: 'tapered', lowerMm: null });
   expect(taper.class).toBeNull();
 });
 
 test('without --expect there is no wear; as text it comes with its cautions', async () => {
-  const plain = await runCommand('measure', '--json', photo('d26'));
-  expect(jsonLines(plain.out)[0]).not.toHaveProperty('wear');
+  expect(identificationJson('d26', await d26(), expectedThread({}))).not.toHaveProperty('wear');
   const { out } = await runCommand('measure', '--expect', '3/4-16 UNF', photo('d26'));
   expect(out).toMatch(/class +18\.77\d to 19\.01\d mm/);
   expect(out).toMatch(/GO and NOT GO/);

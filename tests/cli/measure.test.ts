@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { jsonLines, runCommand } from './run-command';
+import { jsonLines, runCommand, spawnCommand } from './run-command';
 
 const folder = mkdtempSync(join(tmpdir(), 'crestwise-'));
 const photo = (name: string) =>
@@ -25,7 +25,7 @@ test('one JSON object a line per photo, in order, whatever the photos are', asyn
     file('half.jpg', truncated),
     photo('d11'),
   ];
-  const { code, out } = await runCommand('measure', '--json', ...photos);
+  const { code, out } = await spawnCommand('measure', '--json', ...photos);
   expect(code).toBe(0);
   const answers = jsonLines(out);
   expect(answers.map((answer) => answer.photo)).toEqual(photos);

@@ -1,7 +1,12 @@
 import { execFile } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import { execute } from '../../src/cli/arguments';
+import { identify } from '../../src/cli/identify';
+import { measure } from '../../src/cli/measure';
+import { standards } from '../../src/cli/standards';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
+const commands = { identify, measure, standards };
 
 export interface Ran {
   readonly code: number;
@@ -9,8 +14,21 @@ export interface Ran {
   readonly err: string;
 }
 
+/** Runs a command within this process: what it prints, and its exit code. */
+export async function runCommand(name: keyof typeof commands, ...args: string[]): Promise<Ran> {
+  const out: string[] = [];
+  const err: string[] = [];
+  const code = await execute(
+    commands[name],
+    args,
+    (line) => out.push(`${line}\n`),
+    (line) => err.push(`${line}\n`),
+  );
+  return { code, out: out.join(''), err: err.join('') };
+}
+
 /** Runs a command as outside tests do: `npm run --silent NAME -- ARGS…`. */
-export function runCommand(name: string, ...args: string[]): Promise<Ran> {
+export function spawnCommand(name: keyof typeof commands, ...args: string[]): Promise<Ran> {
   return new Promise((resolve) => {
     const options = { cwd: root, maxBuffer: 64 * 2 ** 20 };
     execFile('npm', ['run', '--silent', name, '--', ...args], options, (error, out, err) => {

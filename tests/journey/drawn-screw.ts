@@ -60,23 +60,42 @@ export function drawScrew(screw: DrawnScrew, blur: (image: GreyImage, px: number
   const width = Math.round(widthMm * scale);
   const height = Math.round(heightMm * scale);
   const data = new Float32Array(width * height);
-  for (let j = 0; j < height; j++)
-    for (let i = 0; i < width; i++)
-      data[j * width + i] = ground((i + 0.5) / scale, (j + 0.5) / scale, screw);
+  paintGround(data, width, height, scale, screw);
   paintScrew(data, width, height, scale, screw);
   return noisy(blur(reduced(data, width, height), 0.8), screw.seed);
 }
 
-function ground(x: number, y: number, { table, divisionMm }: DrawnScrew): number {
-  if (y < ruleEdgeMm || y > ruleEdgeMm + 20) return table * (1 - 0.15 * (x / widthMm));
-  const k = Math.round((x - 10) / divisionMm);
-  const tick = Math.abs(x - 10 - k * divisionMm) < 0.09;
-  const from = y - ruleEdgeMm;
-  const length = k % 10 === 0 ? 7 : k % 5 === 0 ? 5 : 3;
-  const half =
-    Math.abs(((x - 10) * 2) / divisionMm - Math.round(((x - 10) * 2) / divisionMm)) < 0.16;
-  if ((tick && from < length) || (half && from > 17)) return 35;
-  return 170 + 12 * Math.sin(x / 9);
+/** The rule, and the table beside it. What a column holds is the same in all rows but for how far its
+ *  graduations reach. */
+function paintGround(
+  data: Float32Array,
+  width: number,
+  height: number,
+  scale: number,
+  { table, divisionMm }: DrawnScrew,
+) {
+  const columns = Array.from({ length: width }, (_, i) => {
+    const x = (i + 0.5) / scale;
+    const k = Math.round((x - 10) / divisionMm);
+    const halves = ((x - 10) * 2) / divisionMm;
+    return {
+      table: table * (1 - 0.15 * (x / widthMm)),
+      steel: 170 + 12 * Math.sin(x / 9),
+      tickMm:
+        Math.abs(x - 10 - k * divisionMm) >= 0.09 ? 0 : k % 10 === 0 ? 7 : k % 5 === 0 ? 5 : 3,
+      half: Math.abs(halves - Math.round(halves)) < 0.16,
+    };
+  });
+  for (let j = 0; j < height; j++) {
+    const y = (j + 0.5) / scale;
+    const from = y - ruleEdgeMm;
+    const beside = y < ruleEdgeMm || y > ruleEdgeMm + 20;
+    for (let i = 0; i < width; i++) {
+      const column = columns[i]!;
+      const marked = from < column.tickMm || (column.half && from > 17);
+      data[j * width + i] = beside ? column.table : marked ? 35 : column.steel;
+    }
+  }
 }
 
 /** Radius of a single-start 60° thread with flats of p/8 at the crest and p/4 at the root (ISO 68-1). */
@@ -101,27 +120,35 @@ function paintScrew(
   const [x0, y0] = [widthMm / 2, ruleEdgeMm - gapMm];
   const depth = new Float32Array(width * height).fill(Number.NEGATIVE_INFINITY);
   const step = 0.7 / scale;
+  const aroundHead = directions(headMm.across / 2, step);
+  const aroundThread = directions(screw.majorMm / 2, step);
   for (let at = 0; at < total; at += step) {
     const onHead = at > threadMm;
-    const reach = onHead ? headMm.across / 2 : screw.majorMm / 2;
-    const steps = Math.ceil((2.2 * Math.PI * reach) / 2 / step);
-    for (let k = 0; k <= steps; k++) {
-      const phi = 1.75 * ((2 * k) / steps - 1);
+    for (const { phi, cos, sin } of onHead ? aroundHead : aroundThread) {
       const r = onHead ? headMm.across / 2 : radiusAt(at, phi, screw);
-      const top = r * Math.cos(phi);
+      const top = r * cos;
       const larger = distanceMm / (distanceMm - axisHeightMm - top);
       const along = (at - total / 2) * larger;
-      const across = r * Math.sin(phi) * larger;
+      const across = r * sin * larger;
       const i = Math.round((x0 + along * c - across * s) * scale - 0.5);
       const j = Math.round((y0 + along * s + across * c) * scale - 0.5);
       if (i < 0 || j < 0 || i >= width || j >= height || top <= depth[j * width + i]) continue;
       depth[j * width + i] = top;
       const slope = onHead ? 0 : (radiusAt(at + 0.01, phi, screw) - r) / 0.01;
       // Light from above, a little from the head's side.
-      const lit = Math.max(0, (Math.cos(phi) - 0.5 * slope) / Math.hypot(1, slope) / 1.1);
+      const lit = Math.max(0, (cos - 0.5 * slope) / Math.hypot(1, slope) / 1.1);
       data[j * width + i] = metal * (0.25 + 0.75 * lit);
     }
   }
+}
+
+/** Directions around the axis, close enough to leave no pixel out. */
+function directions(reachMm: number, stepMm: number) {
+  const steps = Math.ceil((2.2 * Math.PI * reachMm) / 2 / stepMm);
+  return Array.from({ length: steps + 1 }, (_, k) => {
+    const phi = 1.75 * ((2 * k) / steps - 1);
+    return { phi, cos: Math.cos(phi), sin: Math.sin(phi) };
+  });
 }
 
 function reduced(data: Float32Array, width: number, height: number): GreyImage {

@@ -24,12 +24,24 @@ export function walk(row: Connection, atHand: readonly Tool[] = usualTools): Wal
   const readings: string[] = [first(row)];
   // Nothing but its mark tells a dryseal thread.
   if (row.family === 'SAE J476') readings.push('marking=nptf');
-  let last = conclude(null, readings.map(parsed), { atHand });
+  let last = conclusionOf(readings, atHand);
   while (last.decision.ask && readings.length < 9) {
     readings.push(answer(last.decision.ask.reading, row));
-    last = conclude(null, readings.map(parsed), { atHand });
+    last = conclusionOf(readings, atHand);
   }
   return { row, readings, last, verdict: verdictOf(row, last) };
+}
+
+const concluded = new Map<string, Conclusion>();
+
+/** Rows with one thread begin alike: what the same readings conclude is concluded once. */
+function conclusionOf(readings: readonly string[], atHand: readonly Tool[]): Conclusion {
+  const key = [...readings, ...atHand].join('|');
+  const known = concluded.get(key);
+  if (known) return known;
+  const conclusion = conclude(null, readings.map(parsed), { atHand });
+  concluded.set(key, conclusion);
+  return conclusion;
 }
 
 export const walkAll = (atHand?: readonly Tool[]) => connections.map((row) => walk(row, atHand));

@@ -1,4 +1,8 @@
-import { defaultOptions, type MeasureOptions } from '../../journey/identification';
+import {
+  defaultOptions,
+  type Identification,
+  type MeasureOptions,
+} from '../../journey/identification';
 import { identifyPhoto } from '../../journey/identify';
 import { nodeDecoders } from '../node-decoders';
 import { loadNodeVision } from '../node-vision';
@@ -9,7 +13,7 @@ import { type Score, score } from './score';
 export async function measureCases(
   cases: readonly LazyCase[],
   bars: MeasureOptions['bars'],
-  onScore: (score: Score) => void,
+  onScore: (score: Score, answer: Identification) => void,
 ): Promise<void> {
   const tools = { vision: await loadNodeVision(), decoders: nodeDecoders };
   const { signal } = new AbortController();
@@ -19,6 +23,6 @@ export async function measureCases(
     const began = performance.now();
     const answer = await identifyPhoto(signal, bytes, options, tools, () => {});
     const scored = score(truth, answer);
-    onScore({ ...scored, totalMs: performance.now() - began });
+    onScore({ ...scored, totalMs: performance.now() - began }, answer);
   }
 }

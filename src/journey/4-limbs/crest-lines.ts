@@ -22,7 +22,6 @@ export interface CrestLines {
 }
 
 const turns = 4;
-const mostWindows = 3;
 /** The networks are surer than they are right on what they have not seen. */
 const doubt = 0.03;
 const uOffsetShare = 0.08;
@@ -54,8 +53,18 @@ export function crestLines(
   pitchMm: number,
   radiusMm: number,
   halfTaper: number,
+  mostWindows: number,
 ): CrestLines | null {
-  const windows = windowsOf(grey, camera, frame, zone, pitchMm, radiusMm, halfTaper);
+  const windows = windowsOf(
+    grey,
+    camera,
+    frame,
+    zone,
+    pitchMm,
+    radiusMm,
+    halfTaper,
+    mostWindows,
+  );
   if (windows.length === 0) return null;
   const middle = (zone.fromS + zone.toS) / 2;
   const step = pitchMm / binsPerPitch;
@@ -135,6 +144,7 @@ function windowsOf(
   pitchMm: number,
   radiusMm: number,
   halfTaper: number,
+  mostWindows: number,
 ): Window[] {
   const length = zone.toS - zone.fromS;
   const wide = turns * pitchMm;

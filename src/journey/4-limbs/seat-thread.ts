@@ -47,6 +47,10 @@ const uLnRatio = 0.7;
 const noMore = 0.97;
 const noCrests = -4;
 const rounds = 3;
+/** Windows along the thread: one is enough for a first look. */
+const mostWindows = 3;
+/** A look that moves nothing by more than this needs none after it: shares of the radius, rad, of the period. */
+const settledWithin = { radius: 0.02, offset: 0.02, turn: 0.005, period: 0.02 };
 
 /** Seats a guess: limbs give radius and middle, the hex its height, the surface its period; three rounds.
  *  The frame runs from the free end towards the hex, unless a person has said which end is free. */
@@ -63,23 +67,34 @@ export function seatThread(
   let hex: HexSeen | null = null;
   let seated: SeatedThread | null = null;
   for (let round = 0; round < rounds; round++) {
-    const crests = crestLines(grey, camera, frame, zone, foldMm, radiusMm, halfTaper);
+    const crests = crestLines(
+      grey,
+      camera,
+      frame,
+      zone,
+      foldMm,
+      radiusMm,
+      halfTaper,
+      round === 0 ? 1 : mostWindows,
+    );
     // No crests on either side: the second look has never found any.
     if (!crests || (round === 0 && crests.evidence < noCrests)) return seated;
     const ends = [photoAt(camera, frame, zone.fromS, 0), photoAt(camera, frame, zone.toS, 0)];
     frame = recentred(camera, frame, (zone.fromS + zone.toS) / 2, crests.offsetMm, crests.turn);
-    const before = -camera.centre[2] + frame.origin[2];
+    const rangeMm = -camera.centre[2] + frame.origin[2];
+    const before = radiusMm;
     if (round < 2)
       hex = hexHeight(grey, camera, frame, seenFrom(camera, frame, ends), crests.radiusMm);
     if (!hex) return seated;
     frame = atHeight(camera, frame, hex.heightMm, seenFrom(camera, frame, ends));
-    const scale = (-camera.centre[2] + frame.origin[2]) / before;
+    const scale = (-camera.centre[2] + frame.origin[2]) / rangeMm;
     zone = seenFrom(camera, frame, ends);
     radiusMm = crests.radiusMm * scale;
     halfTaper = crests.halfTaper;
     const periods = rated(grey, camera, frame, zone, radiusMm, halfTaper, foldMm, crests.uTurn);
     if (periods.length === 0) return seated;
     const best = periods[0];
+    const folded = foldMm;
     if (round < rounds - 1) {
       // Where the limbs leave the turn open, the climb settles it.
       const trust = crests.uTurn ** 2 / (crests.uTurn ** 2 + uClimbTurn ** 2);
@@ -98,9 +113,17 @@ export function seatThread(
       traits,
       odds: seatOdds(traits),
     };
+    if (round > 0 && agrees(crests, before, folded, foldMm)) break;
   }
   return seated && (freeEndFirst ?? seated.hex.ahead > 0.5) ? seated : seated && reversed(seated);
 }
+
+/** Whether a look has only confirmed the one before. */
+const agrees = (crests: CrestLines, radiusMm: number, foldedMm: number, foldMm: number): boolean =>
+  Math.abs(crests.radiusMm / radiusMm - 1) < settledWithin.radius &&
+  Math.abs(crests.offsetMm) < settledWithin.offset * radiusMm &&
+  Math.abs(crests.turn) < settledWithin.turn &&
+  Math.abs(foldMm / foldedMm - 1) < settledWithin.period;
 
 /** The same thread seen along its axis the other way. */
 function reversed(seat: SeatedThread): SeatedThread {

@@ -16,10 +16,18 @@ async function measured(corrections: Corrections | null) {
   return identifyPhoto(new AbortController().signal, bytes, options, tools, () => {});
 }
 
-test('an axis drawn over the thread is taken, moved a little or not; one drawn elsewhere is not overruled', async () => {
-  const alone = await measured(null);
+/** Without any help; both tests start from it. */
+let unaided: ReturnType<typeof measured> | undefined;
+async function measuredAlone() {
+  unaided ??= measured(null);
+  const alone = await unaided;
   if (alone.outcome !== 'measured' || !alone.overlay.axis) throw new Error('not measured');
-  const [from, to] = alone.overlay.axis;
+  return { ...alone, axis: alone.overlay.axis };
+}
+
+test('an axis drawn over the thread is taken, moved a little or not; one drawn elsewhere is not overruled', async () => {
+  const alone = await measuredAlone();
+  const [from, to] = alone.axis;
   const px = alone.reference.pxPerMm;
   const moved = await measured({
     axis: [
@@ -42,9 +50,7 @@ test('an axis drawn over the thread is taken, moved a little or not; one drawn e
 }, 60_000);
 
 test('one side alone gives another answer than both', async () => {
-  const alone = await measured(null);
-  if (alone.outcome !== 'measured' || !alone.overlay.axis) throw new Error('not measured');
-  const axis = alone.overlay.axis;
+  const { axis } = await measuredAlone();
   const [left, right] = [
     await measured({ axis, side: 'left' }),
     await measured({ axis, side: 'right' }),

@@ -1,48 +1,10 @@
-import { beforeAll, describe, expect, it } from 'vitest';
-import { casesInFolder } from '../../../src/cli/accuracy/cases';
-import { nodeDecoders } from '../../../src/cli/node-decoders';
-import { loadNodeVision } from '../../../src/cli/node-vision';
+import { describe, expect, it } from 'vitest';
 import {
   coneThrough,
   type NosePoint,
   ratherRim,
   straightRun,
 } from '../../../src/journey/5-measurement/nose-cone';
-import { defaultOptions } from '../../../src/journey/identification';
-import { identifyPhoto } from '../../../src/journey/identify';
-import type { Estimate } from '../../../src/quantity/estimate';
-
-/** The photos with truth in fixtures/photos: path-traced renders, not photographs. Four of
- *  these twelve have a cone: 45° and 37° twice each, one of them ten pixels long. */
-describe('nose angle of the photos with truth', () => {
-  const seen: { name: string; truthDeg: number | null; got: Estimate | null }[] = [];
-  beforeAll(async () => {
-    const tools = { vision: await loadNodeVision(), decoders: nodeDecoders };
-    for (const { name, load } of await casesInFolder('fixtures/photos')) {
-      const { truth, bytes } = await load();
-      const { signal } = new AbortController();
-      const answer = await identifyPhoto(signal, bytes, defaultOptions, tools, () => {});
-      const got = answer.outcome === 'measured' ? answer.measurement.noseHalfAngleDeg : null;
-      const deg = truth.nose_half_angle_deg;
-      seen.push({ name, truthDeg: typeof deg === 'number' ? deg : null, got });
-    }
-  }, 300_000);
-
-  it('lies within 3 u and within 3° where there is a cone', () => {
-    const cones = seen.filter(({ truthDeg }) => truthDeg !== null);
-    expect(cones.length).toBeGreaterThanOrEqual(4);
-    for (const { name, truthDeg, got } of cones) {
-      expect(got, name).not.toBeNull();
-      expect(Math.abs(got!.value - truthDeg!), name).toBeLessThan(Math.min(3, 3 * got!.u));
-    }
-  });
-
-  it('is null where there is none, chamfers notwithstanding', () => {
-    const others = seen.filter(({ truthDeg }) => truthDeg === null);
-    expect(others.length).toBeGreaterThanOrEqual(6);
-    for (const { name, got } of others) expect(got, name).toBeNull();
-  });
-});
 
 /** Contact lines of a cone by solving its tangency directly: the cone r = m·s touched by rays of slope
  *  t; independent of the correction under test. Units mm. */
