@@ -3,6 +3,8 @@ import type { ConnectionEnd } from '../journey/6-candidates/candidate';
 import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
 import type { Estimate } from '../quantity/estimate';
+import { aliasesOf } from '../standards/aliases';
+import { type AlsoUsed, alsoUsed } from '../standards/also-used';
 import { rowsOf } from '../standards/connections/find-rows';
 import { notesOn } from '../standards/families';
 import { neverJoin } from '../standards/never-join';
@@ -86,15 +88,28 @@ function connectionWords({ family, size, end, endTypes, form }: ConnectionEnd): 
   return [family, `size ${size}`, end, made, form && `form ${form}`].filter(Boolean).join(', ');
 }
 
+const alsoUsedWords: Readonly<Record<AlsoUsed, string>> = {
+  banjo: 'banjo bolts (a cross bore, a washer on either side of the eye)',
+  'universal-nose': 'hose ends with a universal nose, for the 24° and the 60° cone',
+  'jis-cone-60': 'male ends of JIS B 8363 with a hollow 60° seat',
+};
+
 /** What the standards and common practice hold of a settled connection, and what merely screws on. */
 function connectionLines(connection: ConnectionEnd, thread: string | null): string[] {
-  const never = rowsOf(connection, thread).map(neverJoin);
+  const rows = rowsOf(connection, thread);
+  const never = rows.map(neverJoin);
+  const called = [...new Set(rows.flatMap((row) => aliasesOf(row)))];
+  const also = [
+    ...new Set(rows.flatMap((row) => (row.thread ? alsoUsed(row.thread, row.end) : []))),
+  ];
   const same = [...new Set(never.flatMap((n) => n.sameThread))];
   const near = [...new Set(never.flatMap((n) => n.nearThreads))];
   return [
+    ...(called.length > 0 ? [`    Also called ${called.join(', ')}.`] : []),
     ...notesOn(connection).map((note) => `    ${note.en}`),
     ...(same.length > 0 ? [`    Screws on, and must not be joined: ${same.join(', ')}.`] : []),
     ...(near.length > 0 ? [`    Starts to screw on, and must not: ${near.join(', ')}.`] : []),
+    ...also.map((use) => `    The same thread: ${alsoUsedWords[use]}.`),
   ];
 }
 

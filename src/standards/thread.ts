@@ -48,3 +48,9 @@ export const threadSchema = z.strictObject({
 });
 export type Thread = z.infer<typeof threadSchema>;
 export type ThreadSystem = Thread['system'];
+
+/** Of a tapered end, from its last useful turn to the hex: about three turns (common practice). The
+ *  short metric tapers are no longer than they are useful. */
+export function runOutMm({ series, pitchMm }: Pick<Thread, 'series' | 'pitchMm'>): number {
+  return series === 'taper' ? 0 : 3 * pitchMm;
+}

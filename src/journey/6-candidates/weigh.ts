@@ -1,4 +1,4 @@
-import type { Thread } from '../../standards/thread';
+import { runOutMm, type Thread } from '../../standards/thread';
 import { atPlace, type DiameterDensity } from './diameter-density';
 import { headLikelihood } from './flange-heads';
 import { type Hypothesis, hypotheses, type Use } from './hypotheses';
@@ -182,8 +182,7 @@ export function densityAtPlace(
   }
   const cached = placeCache.get(thread.designation);
   if (cached) return cached;
-  // Male ends are longer than the useful thread by run-out of about three turns.
-  const length = thread.taperPlanes.usefulLengthMm + 3 * thread.pitchMm;
+  const length = thread.taperPlanes.usefulLengthMm + runOutMm(thread);
   const place = atPlace(density, thread.taper, 0.2 * length, 0.8 * length);
   placeCache.set(thread.designation, place);
   return place;

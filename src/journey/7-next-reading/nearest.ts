@@ -1,5 +1,5 @@
 import { connections } from '../../standards/connections/connections';
-import type { Thread } from '../../standards/thread';
+import { runOutMm, type Thread } from '../../standards/thread';
 import { threads } from '../../standards/threads';
 import type { Evidence } from '../6-candidates/weigh';
 import type { Nearest } from './decision';
@@ -42,12 +42,13 @@ export function nearestThread({ photo, readings }: Evidence): Nearest | null {
 /** Where along a taper the jaws sat is not known: anywhere up to its run-out. */
 function isOnTaper(t: Thread, mm: number, end: 'male' | 'female', uMm: number): boolean {
   const { gaugeLengthMm, usefulLengthMm } = t.taperPlanes!;
-  const run = usefulLengthMm + 3 * t.pitchMm;
+  const run = usefulLengthMm + runOutMm(t);
   const [low, high] =
     end === 'male'
       ? [t.crests.minMm - t.taper * gaugeLengthMm, t.crests.maxMm + t.taper * (run - gaugeLengthMm)]
       : [t.bore.minMm - t.taper * run, t.bore.maxMm];
-  return mm > low - wearMm - 3 * uMm && mm < high + wearMm + 3 * uMm;
+  const [below, above] = end === 'male' ? [wearMm, 0] : [0, wearMm];
+  return mm > low - below - 3 * uMm && mm < high + above + 3 * uMm;
 }
 
 let cache: ReadonlySet<string | null> | undefined;

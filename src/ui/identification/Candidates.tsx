@@ -132,9 +132,7 @@ export function ConnectionCandidates(props: {
                   <Show when={row} keyed>
                     {(found) => (
                       <p class="small soft">
-                        {[tradeName(found.tradeName), ...(props.tables?.aliases(found) ?? [])].join(
-                          ' · ',
-                        )}
+                        {calledNames(found, props.tables)}
                         <br />
                         {found.thread}
                         <br />
@@ -154,6 +152,10 @@ export function ConnectionCandidates(props: {
     </section>
   );
 }
+
+/** What the trade calls it, in short. */
+const calledNames = (row: Connection, tables: Tables | null): string =>
+  [...new Set([tradeName(row.tradeName), ...(tables?.aliases(row) ?? [])])].slice(0, 3).join(' · ');
 
 /** Forms of one end may seal differently. */
 const seatsOf = (rows: readonly Connection[]): string =>

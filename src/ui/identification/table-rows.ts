@@ -14,6 +14,8 @@ export interface Tables {
   readonly alsoUsed: (own: Connection) => readonly AlsoUsed[];
   readonly notes: (own: Connection) => readonly Note[];
   readonly aliases: (own: Connection) => readonly string[];
+  /** 'ISO 8434-2 -8 (JIC)', for a family and size as `neverJoin` names them. */
+  readonly called: (name: string) => string;
   /** Connections on a thread, one for each family and end. */
   readonly users: (thread: string) => readonly Connection[];
 }
@@ -37,6 +39,7 @@ export async function loadTables(): Promise<Tables> {
     import('../../standards/families'),
     import('../../standards/connections/connections'),
   ]);
+  const second = new Map(connections.map((c) => [`${c.family} ${c.size}`, aliasesOf(c)[0]]));
   return {
     thread: findThread,
     rows: rowsOf,
@@ -44,6 +47,7 @@ export async function loadTables(): Promise<Tables> {
     alsoUsed: (own) => (own.thread === null ? [] : alsoUsed(own.thread, own.end)),
     notes: notesOn,
     aliases: aliasesOf,
+    called: (name) => (second.get(name) ? `${name} (${second.get(name)})` : name),
     users: (thread) => {
       const on = connections.filter((c) => c.thread === thread);
       return on.filter(

@@ -17,6 +17,12 @@ export function RefusedView(props: { readonly refused: Refused }) {
   const words = () => refusalWords(props.refused, shown());
   const readable = () => !unreadable.includes(props.refused.refusal.reason);
   const [helping, setHelping] = createSignal<ByHand | null>(null);
+  const help = (mode: ByHand) => {
+    setHelping(mode);
+    // On a telephone the photo lies below the buttons.
+    photo?.scrollIntoView({ block: 'start' });
+  };
+  let photo: HTMLDivElement | undefined;
   const ways = () =>
     nextSteps(props.refused.refusal.reason, shown()).filter(
       (way) => !(helping() && ['axis', 'ruler', 'corners'].includes(way)),
@@ -29,7 +35,7 @@ export function RefusedView(props: { readonly refused: Refused }) {
           <h1>{words().what}</h1>
           <p class="refused-todo">{words().todo}</p>
         </div>
-        <Show when={!badMarks(props.refused.refusal, shown())}>
+        <Show when={!helping() && !badMarks(props.refused.refusal, shown())}>
           <RefusalPicture reason={props.refused.refusal.reason} />
         </Show>
       </div>
@@ -37,16 +43,18 @@ export function RefusedView(props: { readonly refused: Refused }) {
         {(now) => <WhatIsIt photo={now().photo} />}
       </Show>
       <div class="row">
-        <Ways ways={ways()} strongFirst={!helping()} onByHand={setHelping} />
+        <Ways ways={ways()} strongFirst={!helping()} onByHand={help} />
       </div>
       <Show when={readable() && job()} keyed>
         {(now) => (
-          <RefusedPhoto
-            photo={now.photo}
-            overlay={props.refused.overlay}
-            mode={helping()}
-            onClose={() => setHelping(null)}
-          />
+          <div ref={photo}>
+            <RefusedPhoto
+              photo={now.photo}
+              overlay={props.refused.overlay}
+              mode={helping()}
+              onClose={() => setHelping(null)}
+            />
+          </div>
         )}
       </Show>
       <Show when={language() === 'en' && props.refused.refusal.advice !== words().todo}>

@@ -55,10 +55,14 @@ export function resultFacts(sheet: Sheet, tables: Tables): ResultFacts | null {
       name: result.family,
       lines: [`${connection.family} ${connection.size}`, ends, tradeName(row.tradeName)],
     },
-    fact(trade.alsoCalled, [tables.aliases(row).join(', ')]),
-    fact(
-      trade.orderLine,
-      rows.map((one) =>
+    fact(trade.alsoCalled, [
+      tables
+        .aliases(row)
+        .filter((name) => name !== tradeName(row.tradeName))
+        .join(', '),
+    ]),
+    fact(trade.orderLine, [
+      ...rows.map((one) =>
         orderLine(
           { ...connection, form: one.form ?? connection.form },
           one,
@@ -66,7 +70,8 @@ export function resultFacts(sheet: Sheet, tables: Tables): ResultFacts | null {
           hand === 'left',
         ),
       ),
-    ),
+      trade.toAdd,
+    ]),
     fact(result.dash, [row.dash === null ? '' : `−${row.dash}`]),
     fact(result.tube, [tubeText(row)]),
     fact(
@@ -174,7 +179,7 @@ function neverLines(
 ): string[] {
   const { never, leftHandWarning, dryseal } = t().trade;
   const all = rows.map(tables.neverJoin);
-  const same = [...new Set(all.flatMap((one) => one.sameThread))];
+  const same = [...new Set(all.flatMap((one) => one.sameThread))].map(tables.called);
   const near = [...new Set(all.flatMap((one) => one.nearThreads))];
   const rules = [...new Set(all.flatMap((one) => one.rules))];
   const listed = (names: readonly string[]) =>

@@ -3,6 +3,7 @@ import { type Connection, hasSeat } from '../../standards/connections/connection
 import { seatText } from '../identification/reading-text';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
+import { familyCell } from './family-cell';
 import { type Column, SortedTable } from './SortedTable';
 import { lengthText } from './ThreadTable';
 
@@ -16,10 +17,7 @@ export function ConnectionTable(props: {
     return [
       {
         name: name.family,
-        show: (row) =>
-          [row.family, tradeName(row.tradeName), aliasesOf(row).join(', ')]
-            .filter((part) => part !== '')
-            .join(' · '),
+        show: familyCell,
       },
       { name: name.size, show: (row) => row.size },
       {

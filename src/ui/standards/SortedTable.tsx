@@ -2,6 +2,7 @@ import { createMemo, createSignal, For, Show } from 'solid-js';
 import { t } from '../language/language';
 import { narrow } from '../widgets/narrow';
 import { RowList } from './RowList';
+import { isFound } from './search';
 import { WideTable } from './WideTable';
 
 export interface Column<Row> {
@@ -9,6 +10,8 @@ export interface Column<Row> {
   readonly show: (row: Row) => string;
   /** What to sort by; the shown text when left out. */
   readonly by?: (row: Row) => number | string;
+  /** Other words that the row is found by. */
+  readonly also?: (row: Row) => string;
   readonly numeric?: boolean;
   readonly wide?: boolean;
 }
@@ -22,8 +25,6 @@ export interface Lines {
 
 const firstRows = 80;
 
-/** Every word typed must begin some word of the row as it is shown: '-16' finds the dash size,
- *  not 11/16-16. */
 export function SortedTable<Row>(props: {
   readonly caption: string;
   readonly rows: readonly Row[];
@@ -36,12 +37,13 @@ export function SortedTable<Row>(props: {
   const [order, setOrder] = createSignal<{ column: number; up: boolean } | null>(null);
   const [all, setAll] = createSignal(false);
   const found = createMemo(() => {
-    const words = wordsOf(props.search);
-    if (words.length === 0) return props.rows;
-    return props.rows.filter((row) => {
-      const shown = wordsOf(props.columns.map((column) => column.show(row)).join(' '));
-      return words.every((word) => shown.some((one) => one.startsWith(word)));
-    });
+    if (props.search.trim() === '') return props.rows;
+    return props.rows.filter((row) =>
+      isFound(
+        props.search,
+        props.columns.map((column) => `${column.show(row)} ${column.also?.(row) ?? ''}`).join(' '),
+      ),
+    );
   });
   const sorted = createMemo(() => {
     const by = order();
@@ -113,9 +115,3 @@ export function SortedTable<Row>(props: {
     </>
   );
 }
-
-const wordsOf = (text: string): string[] =>
-  text
-    .toLowerCase()
-    .split(/[\s,;:()]+/)
-    .filter(Boolean);

@@ -18,10 +18,9 @@ export function ThreadTable(props: {
   readonly search: string;
   readonly unit: 'mm' | 'in';
 }) {
-  const usedBy = (row: Thread) => {
-    const on = props.users.get(row.designation) ?? [];
-    return [...new Set(on.flatMap((c) => [tradeName(c.tradeName), ...aliasesOf(c)]))].join(', ');
-  };
+  const usersOf = (row: Thread) => props.users.get(row.designation) ?? [];
+  const usedBy = (row: Thread) =>
+    [...new Set(usersOf(row).map((one) => tradeName(one.tradeName)))].join(' · ');
   /** Those that some connection uses come first. */
   const rows = createMemo(() => {
     const used = (row: Thread) => props.users.has(row.designation);
@@ -62,7 +61,12 @@ export function ThreadTable(props: {
       },
       { name: name.flank, show: (row) => `${row.flankAngleDeg}°`, numeric: true },
       { name: name.taper, show: (row) => (row.taper ? '1:16' : '–') },
-      { name: t().standards.usedBy, show: (row) => usedBy(row) || '–', wide: true },
+      {
+        name: t().standards.usedBy,
+        show: (row) => usedBy(row) || '–',
+        also: (row) => usersOf(row).flatMap(aliasesOf).join(' '),
+        wide: true,
+      },
       { name: name.source, show: (row) => row.source, wide: true },
     ];
   };

@@ -4,7 +4,6 @@ import { dateTime } from '../language/format';
 import { t } from '../language/language';
 import { ReferenceChoice } from '../reference/ReferenceChoice';
 import { go, hashOf } from '../shell/route';
-import { CardSketch } from '../widgets/CardSketch';
 import { narrow } from '../widgets/narrow';
 import { recallDraft } from '../work/draft';
 import { warmUpSoon } from '../work/engine';
@@ -82,7 +81,7 @@ export function StartScreen() {
           <a href={hashOf({ screen: 'card' })}>{usedCheck()?.name ?? t().start.cardNominal}</a>
         </p>
         <div class="start-sketch" aria-hidden="true">
-          <CardSketch shows="right" />
+          <AimPicture />
         </div>
       </section>
       <section class="start-sample" aria-labelledby="sample-title">

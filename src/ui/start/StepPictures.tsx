@@ -33,7 +33,7 @@ export function AimPicture() {
       <text x="44" y="94" text-anchor="end">
         30 cm
       </text>
-      <text x="146" y="60" text-anchor="middle">
+      <text x="164" y="80">
         10–20°
       </text>
     </svg>

@@ -9,10 +9,21 @@ import {
 import type { Random } from '../../../src/quantity/random';
 import type { Part } from './part';
 
-/** A person at the bench who takes the asked reading: the value as typed, or null where it cannot
- *  be taken. Errors are made here in their own way, and 1.5 % of all readings are plain wrong. */
-export function takeReading(kind: AskableKind, part: Part, random: Random): string | null {
+/** A reading as typed, and whether it has nothing to do with the part. */
+export interface Taken {
+  readonly text: string;
+  readonly wrong: boolean;
+}
+
+/** A person at the bench who takes the asked reading, or null where it cannot be taken. Errors are
+ *  made here in their own way, and 1.5 % of all readings are plain wrong. */
+export function takeReading(kind: AskableKind, part: Part, random: Random): Taken | null {
   const wrong = random.uniform() < 0.015;
+  const value = valueRead(kind, part, random, wrong);
+  return value === null ? null : { text: `${kind}=${value}`, wrong };
+}
+
+function valueRead(kind: AskableKind, part: Part, random: Random, wrong: boolean): string | null {
   switch (kind) {
     case 'pitch-gauge':
       return wrong ? random.pick(bladeNames).name : fittingBlade(part, random);
@@ -172,10 +183,8 @@ function seatOf(part: Part, random: Random, byEye = false): Seat {
 }
 
 /** The two readings everyone takes first: across the crests, and the blade that fits. */
-export function firstReadings(part: Part, random: Random): string[] {
-  const diameter = part.end === 'male' ? 'caliper-od' : 'caliper-id';
-  return [
-    `${diameter}=${takeReading(diameter, part, random)}`,
-    `pitch-gauge=${takeReading('pitch-gauge', part, random)}`,
-  ];
+export function firstReadings(part: Part, random: Random): Taken[] {
+  const diameter: AskableKind = part.end === 'male' ? 'caliper-od' : 'caliper-id';
+  const kinds: readonly AskableKind[] = [diameter, 'pitch-gauge'];
+  return kinds.flatMap((kind) => takeReading(kind, part, random) ?? []);
 }

@@ -92,7 +92,8 @@ function make(
     taper: thread.taper,
     flankDeg: thread.flankAngleDeg,
     lengthMm: planes
-      ? planes.usefulLengthMm + thread.pitchMm * random.between(1.5, 4)
+      ? planes.usefulLengthMm +
+        (thread.series === 'taper' ? 0 : thread.pitchMm * random.between(1.5, 4))
       : thread.pitchMm * random.between(6, 10),
     noseDeg: nose(random, connection, end),
   };

@@ -28,9 +28,12 @@ export function runMatchingAccuracy(args: readonly string[]): number {
   for (const { what, target, shown, met } of rows) {
     console.log(`${met ? 'met   ' : 'MISSED'} ${what.padEnd(58)} ${shown.padStart(10)}  ${target}`);
   }
+  console.log(
+    `\nSettled wrongly though no reading was plain wrong: ${figures.wrongUnmisled} of ${cases}`,
+  );
   const alone = figures.readingsAlone;
   console.log(
-    `\nReadings alone, male and female ends, ${alone.cases} cases: settled rightly ${percent(
+    `Readings alone, male and female ends, ${alone.cases} cases: settled rightly ${percent(
       alone.settled / alone.cases,
     )}, thread wrong ${alone.threadWrong}, connection wrong ${alone.connectionWrong}, mean readings ${alone.meanReadings.toFixed(2)} (the first two are crest diameter and pitch gauge)`,
   );

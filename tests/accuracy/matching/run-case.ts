@@ -5,7 +5,7 @@ import { conclude } from '../../../src/journey/7-next-reading/conclude';
 import type { Conclusion } from '../../../src/journey/7-next-reading/decision';
 import { allTools } from '../../../src/journey/7-next-reading/tools';
 import type { Random } from '../../../src/quantity/random';
-import { takeReading } from './bench';
+import { type Taken, takeReading } from './bench';
 import type { Part } from './part';
 
 export interface CaseRun {
@@ -13,6 +13,8 @@ export interface CaseRun {
   readonly first: Conclusion;
   readonly last: Conclusion;
   readonly readings: readonly Reading[];
+  /** Some reading had nothing to do with the part. */
+  readonly misled: boolean;
 }
 
 export const mostReadings = 5;
@@ -24,21 +26,27 @@ export function runCase(
   part: Part,
   photo: MeasuredThread | null,
   random: Random,
-  given: readonly Reading[] = [],
+  given: readonly Taken[] = [],
 ): CaseRun {
-  const readings = [...given];
+  const readings = given.map(({ text }) => read(text));
+  let misled = given.some(({ wrong }) => wrong);
   const first = conclude(photo, readings, everything);
   let last = first;
   while (last.decision.ask && readings.length - given.length < mostReadings) {
     const { reading: kind } = last.decision.ask;
-    const value = takeReading(kind, part, random);
-    if (value === null) break;
-    const parsed = parseReading(`${kind}=${value}`);
-    if (!parsed.ok) throw new Error(`The simulated bench wrote '${kind}=${value}'`);
-    readings.push(parsed.value);
+    const taken = takeReading(kind, part, random);
+    if (taken === null) break;
+    misled ||= taken.wrong;
+    readings.push(read(taken.text));
     last = conclude(photo, readings, everything);
   }
-  return { part, first, last, readings: readings.slice(given.length) };
+  return { part, first, last, readings: readings.slice(given.length), misled };
+}
+
+function read(text: string): Reading {
+  const parsed = parseReading(text);
+  if (!parsed.ok) throw new Error(`The simulated bench wrote '${text}'`);
+  return parsed.value;
 }
 
 export type Verdict = 'right' | 'wrong' | 'open';

@@ -1,5 +1,3 @@
-import { parseReading } from '../../../src/journey/6-candidates/parse-reading';
-import type { Reading } from '../../../src/journey/6-candidates/reading';
 import { conclude } from '../../../src/journey/7-next-reading/conclude';
 import { seededRandom } from '../../../src/quantity/random';
 import { firstReadings } from './bench';
@@ -21,6 +19,8 @@ export interface MatchingFigures {
   readonly threadWrong: number;
   readonly connectionSettled: number;
   readonly connectionWrong: number;
+  /** Cases settled wrongly, thread or connection, without a reading that was plain wrong. */
+  readonly wrongUnmisled: number;
   /** Listed hydraulic threads at 0.3 % and 0.3 %, photo alone. */
   readonly photoAlone: number;
   readonly afterReadings: number;
@@ -52,6 +52,7 @@ export function matchingFigures({ cases, seed, onWrong }: MatchingArgs): Matchin
     threadWrong: 0,
     connectionSettled: 0,
     connectionWrong: 0,
+    wrongUnmisled: 0,
     usual: 0,
     photoAlone: 0,
     hydraulic: 0,
@@ -78,7 +79,10 @@ export function matchingFigures({ cases, seed, onWrong }: MatchingArgs): Matchin
     if (connection !== 'open') count.connectionSettled++;
     if (thread === 'wrong') count.threadWrong++;
     if (connection === 'wrong') count.connectionWrong++;
-    if (thread === 'wrong' || connection === 'wrong') onWrong?.(run, quality.name);
+    if (thread === 'wrong' || connection === 'wrong') {
+      onWrong?.(run, quality.name);
+      if (!run.misled) count.wrongUnmisled++;
+    }
     for (const stage of [run.first, run.last]) {
       for (const t of stage.threads.slice(0, 6)) {
         if (t.system !== null)
@@ -105,6 +109,7 @@ export function matchingFigures({ cases, seed, onWrong }: MatchingArgs): Matchin
     threadWrong: count.threadWrong,
     connectionSettled: count.connectionSettled,
     connectionWrong: count.connectionWrong,
+    wrongUnmisled: count.wrongUnmisled,
     photoAlone: count.photoAlone / count.usual,
     afterReadings: count.done / count.hydraulic,
     meanReadings: count.readings / count.hydraulic,
@@ -154,7 +159,7 @@ function withoutPhoto(
   for (let i = 0; i < cases; i++) {
     const end = random.uniform() < 0.5 ? 'male' : 'female';
     const part = drawHydraulic(random, end);
-    const run = runCase(part, null, random, firstReadings(part, random).map(read));
+    const run = runCase(part, null, random, firstReadings(part, random));
     const thread = threadVerdict(run.last, part);
     const connection = connectionVerdict(run.last, part);
     if (thread === 'wrong') threadWrong++;
@@ -164,10 +169,4 @@ function withoutPhoto(
     readings += 2 + run.readings.length;
   }
   return { cases, settled, threadWrong, connectionWrong, meanReadings: readings / cases };
-}
-
-function read(text: string): Reading {
-  const parsed = parseReading(text);
-  if (!parsed.ok) throw new Error(`The simulated bench wrote '${text}'`);
-  return parsed.value;
 }

@@ -23,6 +23,7 @@ export const tradeDe: Trade = {
   form: (form) => `Form ${form}`,
   size: (size) => `Größe ${size}`,
   orderLine: 'Bestellangabe',
+  toAdd: 'Noch anzugeben: Werkstoff, und ob fest oder einstellbar.',
   oRingOrdered: (designation, hardness) =>
     `O-Ring ${designation}${hardness && `, NBR ${hardness}`}`,
   inTheMate: (ring) => `im Gegenstück mit Außengewinde: ${ring}`,

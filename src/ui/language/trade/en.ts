@@ -22,6 +22,7 @@ export const tradeEn = {
   form: (form: string) => `form ${form}`,
   size: (size: string) => `size ${size}`,
   orderLine: 'To order by',
+  toAdd: 'Still to say: material, and whether it is fixed or adjustable.',
   oRingOrdered: (designation: string, hardness: string) =>
     `O-ring ${designation}${hardness && `, NBR ${hardness}`}`,
   inTheMate: (ring: string) => `in the mating male end: ${ring}`,

@@ -23,6 +23,7 @@ export const tradeEs: Trade = {
   form: (form) => `forma ${form}`,
   size: (size) => `tamaño ${size}`,
   orderLine: 'Para pedir',
+  toAdd: 'Falta decir: el material, y si es fijo u orientable.',
   oRingOrdered: (designation, hardness) =>
     `junta tórica ${designation}${hardness && `, NBR ${hardness}`}`,
   inTheMate: (ring) => `en el extremo macho que le corresponde: ${ring}`,
