@@ -23,6 +23,8 @@ function build(version: string): void {
   );
   // The smallest module there is: magic number and version.
   writeFileSync(`${root}empty.wasm`, Uint8Array.of(0, 0x61, 0x73, 0x6d, 1, 0, 0, 0));
+  // Named as a decoder that is fetched on first use; with an empty custom section, to be another file.
+  writeFileSync(`${root}libheif.wasm`, Uint8Array.of(0, 0x61, 0x73, 0x6d, 1, 0, 0, 0, 0, 1, 0));
   writeFileSync(`${root}public/note.txt`, `note ${version}`);
   writeFileSync(`${root}lazy.ts`, `export const lazy = 'lazy ${version}';`);
   writeFileSync(
@@ -30,6 +32,7 @@ function build(version: string): void {
     `import { keepOffline } from ${JSON.stringify(keepOffline)};
      import { receiveFiles } from ${JSON.stringify(receiveFiles)};
      import wasm from './empty.wasm?url';
+     import seldom from './libheif.wasm?url';
      const put = (id: string, text: string) => { document.getElementById(id)!.textContent = text; };
      put('version', '${version}');
      Object.assign(window, {
@@ -37,6 +40,10 @@ function build(version: string): void {
        loadWasm: async () => {
          await WebAssembly.compileStreaming(fetch(wasm));
          put('wasm', 'compiled');
+       },
+       loadSeldom: async () => {
+         await WebAssembly.compileStreaming(fetch(seldom));
+         put('wasm', 'seldom compiled');
        },
      });
      const received: string[] = [];
@@ -118,6 +125,35 @@ test('after one visit everything works with the server gone', async ({ page }) =
   const tab = await page.context().newPage();
   await tab.goto(`${address}?utm=x#/card`);
   await expect(tab.locator('#version')).toHaveText('one');
+});
+
+test('a decoder fetched on first use is kept from then on, and over a new version', async ({
+  page,
+}) => {
+  await firstVisit(page);
+  const kept = () =>
+    page.evaluate(async () => {
+      const caches = await Promise.all(
+        (await window.caches.keys()).map(async (name) => (await window.caches.open(name)).keys()),
+      );
+      return caches.flat().some(({ url }) => url.includes('libheif'));
+    });
+  expect(await kept()).toBe(false);
+  await page.reload();
+  await callOnPage(page, 'loadSeldom');
+  await expect(page.locator('#wasm')).toHaveText('seldom compiled');
+  expect(await kept()).toBe(true);
+  deploy('two');
+  await checkForUpdate(page);
+  await expect
+    .poll(() => page.evaluate(() => (window as { takeOver?: unknown }).takeOver !== undefined))
+    .toBe(true);
+  await callOnPage(page, 'takeOver');
+  await expect(page.locator('#version')).toHaveText('two');
+  await stop();
+  await page.reload();
+  await callOnPage(page, 'loadSeldom');
+  await expect(page.locator('#wasm')).toHaveText('seldom compiled');
 });
 
 test('a file shared into the installed app reaches the page, once', async ({ page }) => {

@@ -1,5 +1,5 @@
 import { createEffect, createResource, createSignal, For, onCleanup, Show } from 'solid-js';
-import { card, type Field } from '../../scale-card/geometry';
+import { card, type Field, markers } from '../../scale-card/geometry';
 import { number } from '../language/format';
 import { t } from '../language/language';
 import { ScreenCard } from '../reference/ScreenCard';
@@ -239,23 +239,27 @@ function BarsPicture() {
   return (
     <svg class="bars-picture" viewBox="-2 -2 188 140" aria-hidden="true">
       <rect width={card.widthMm} height={card.heightMm} />
-      <rect
-        class="ring"
-        x={card.window.xMm}
-        y={card.window.yMm}
-        width={card.window.widthMm}
-        height={card.window.heightMm}
-      />
+      <For each={markers}>
+        {({ xMm, yMm }) => (
+          <rect
+            class="mark"
+            x={xMm - card.markerSideMm / 2}
+            y={yMm - card.markerSideMm / 2}
+            width={card.markerSideMm}
+            height={card.markerSideMm}
+          />
+        )}
+      </For>
       <path
         d={`M${horizontal.fromXMm} ${horizontal.yMm - tick}v${2 * tick}m0 ${-tick}H${horizontal.toXMm}m0 ${-tick}v${2 * tick}`}
       />
       <path
         d={`M${vertical.xMm - tick} ${vertical.fromYMm}h${2 * tick}m${-tick} 0V${vertical.toYMm}m${-tick} 0h${2 * tick}`}
       />
-      <text x="92" y={horizontal.yMm - 5} text-anchor="middle">
+      <text x="92" y={card.window.yMm + card.window.heightMm - 6} text-anchor="middle">
         150
       </text>
-      <text x={vertical.xMm - 5} y="72" text-anchor="end">
+      <text x={card.window.xMm + card.window.widthMm - 5} y="72" text-anchor="end">
         100
       </text>
     </svg>
