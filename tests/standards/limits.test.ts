@@ -210,8 +210,9 @@ test('every parallel pipe row has the tolerances of its pitch, and no allowance'
 test('tapered threads have no crest limits but a gauge plane; every other row has limits', () => {
   for (const thread of threads) {
     const gauge = taperGauge(thread);
-    expect(gauge !== null).toBe(thread.taper > 0);
-    if (thread.system === 'R' || thread.system === 'NPT')
+    // The metric taper's gauge plane is known too loosely to judge by.
+    expect(gauge !== null).toBe(thread.taper > 0 && thread.series !== 'taper');
+    if (thread.system === 'R' || thread.system === 'NPT' || thread.series === 'taper')
       expect(classLimits(thread), thread.designation).toBeNull();
     else
       for (const name of classesOf(thread)) {

@@ -72,7 +72,7 @@ test("a pitch is told in the thread's own unit first", () => {
   expect(pitchWords(findThread('3/4-16 UNF')!)).toBe('16 tpi (1.5875 mm)');
   expect(pitchWords(findThread('1 NPT')!)).toBe('11.5 tpi (2.2087 mm)');
   expect(pitchWords(findThread('M22x1.5')!)).toBe('1.5 mm');
-  expect(sizeWords(findThread('3/4-16 UNF')!)).toContain('0.75 in (19.05 mm)');
+  expect(sizeWords(findThread('3/4-16 UNF')!)).toContain('0.75 in (19.050 mm)');
   expect(sizeWords(findThread('G1/2')!)).toMatch(/20\.955 mm \(0\.825 in\) · .* 14 tpi/);
   expect(pitchBoth({ value: 1.5875, u: 0.001 }, true)).toBe(
     '16.000 ± 0.020 tpi (1.5875 ± 0.0020 mm)',

@@ -61,7 +61,7 @@ export function assessWear(part: WearCase): WearAssessment {
   const { thread, className, measurement, shots, readings } = part;
   const gauge = taperGauge(thread);
   // On a taper every photo has its own place of the diameter.
-  const round = gauge ? null : roundness(shots.map((shot) => shot.measurement));
+  const round = thread.taper > 0 ? null : roundness(shots.map((shot) => shot.measurement));
   const whole = measurement && resolvedMajor(measurement);
   // Where the part is uneven round, its smallest diameter counts.
   const diameterMm = whole && round?.uneven ? round.smallestMm : whole;

@@ -10,8 +10,9 @@ export interface TaperGauge {
   readonly pitchMm: number;
 }
 
-export function taperGauge({ taperPlanes, pitchMm }: Thread): TaperGauge | null {
-  if (!taperPlanes) return null;
+export function taperGauge({ taperPlanes, pitchMm, series }: Thread): TaperGauge | null {
+  // Of the metric taper we know the lengths too loosely to judge a part by.
+  if (!taperPlanes || series === 'taper') return null;
   const { gaugeLengthMm, gaugeToleranceMm: toleranceMm } = taperPlanes;
   return { gaugeLengthMm, toleranceMm, toleranceTurns: toleranceMm / pitchMm, pitchMm };
 }

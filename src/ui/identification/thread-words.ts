@@ -13,7 +13,7 @@ export function pitchWords({ tpi, pitchMm }: Thread): string {
 
 /** Basic major diameter and pitch of a row, the thread's own unit first. */
 export function sizeWords(thread: Thread): string {
-  const metric = `${plain(thread.basicMajorMm)} mm`;
+  const metric = `${number(thread.basicMajorMm, 3)} mm`;
   const inch = `${plain(thread.basicMajorMm / 25.4)} in`;
   const [own, other] = inchFirst(thread) ? [inch, metric] : [metric, inch];
   return `${t().identification.basic} ${own} (${other}) · ${t().inspection.pitch} ${pitchWords(thread)}`;
