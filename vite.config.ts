@@ -7,7 +7,18 @@ import { ensureOpenCv } from './wasm/split.mjs';
 
 ensureOpenCv();
 
-export default defineConfig({
+/** What measures photos, or walks through all the tables: left out by `npm run test:fast`. */
+const slowTests = [
+  'tests/{accuracy,cli,vision}/**',
+  'tests/journey/*.test.ts',
+  'tests/journey/{1-photo,2-reference,4-limbs}/**',
+  'tests/journey/7-next-reading/{bench,conclude-anything}.test.ts',
+  'tests/handover/{painted-photo,picture}.test.ts',
+  'tests/scale-card/card-pdf.test.ts',
+  'tests/standards/walk-rows.test.ts',
+];
+
+export default defineConfig(({ mode }) => ({
   // Relative, so that dist/ works from any sub-path.
   base: './',
   plugins: [solid(), securityPolicyPlugin(), licencesPlugin(), precachePlugin()],
@@ -21,9 +32,9 @@ export default defineConfig({
   test: {
     environment: 'node',
     include: ['tests/**/*.test.ts'],
-    exclude: ['tests/e2e/**'],
+    exclude: ['tests/e2e/**', ...(mode === 'fast' ? slowTests : [])],
     testTimeout: 60_000,
     // Two workers load OpenCV side by side without crowding a small machine.
     maxWorkers: 2,
   },
-});
+}));

@@ -98,6 +98,44 @@ test('a stage imports only stages of lower numbers', () => {
   expect(wrong.map(describe)).toEqual([]);
 });
 
+test('nothing imports itself by way of others, not even its types', () => {
+  expect(circles(importsWithin()).map((circle) => circle.join(' ↔ '))).toEqual([
+    'journey/4-limbs/find-threads.ts ↔ journey/4-limbs/seat-thread.ts',
+    'journey/4-thread-signal/helix.ts ↔ journey/4-thread-signal/ridges.ts',
+  ]);
+});
+
+/** Which of our files each file imports. */
+function importsWithin(): Map<string, string[]> {
+  const known = new Set(files);
+  const within = new Map<string, string[]>(files.map((file) => [file, []]));
+  for (const { from, to } of imports) {
+    const file = [to, `${to}.ts`, `${to}.tsx`].find((name) => known.has(name));
+    if (file) within.get(from)!.push(file);
+  }
+  return within;
+}
+
+/** Groups of files that reach one another, sorted. */
+function circles(within: ReadonlyMap<string, readonly string[]>): string[][] {
+  const reached = new Map(
+    [...within.keys()].map((file) => {
+      const seen = new Set<string>();
+      const open = [...within.get(file)!];
+      for (let next = open.pop(); next; next = open.pop())
+        if (!seen.has(next)) {
+          seen.add(next);
+          open.push(...within.get(next)!);
+        }
+      return [file, seen] as const;
+    }),
+  );
+  const groups = [...within.keys()]
+    .filter((file) => reached.get(file)!.has(file))
+    .map((file) => [...reached.get(file)!].filter((one) => reached.get(one)!.has(file)).sort());
+  return [...new Map(groups.map((group) => [group.join(), group])).values()].sort();
+}
+
 test('OpenCV is called by src/vision alone', () => {
   const wrong = imports.filter(
     ({ from, to }) => /opencv/i.test(to) && !to.endsWith('.wasm?url') && !isInside(from, 'vision'),

@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import { casesInFolder, type LazyCase, saveCases, syntheticCases } from './accuracy/cases';
 import { measureCases } from './accuracy/measure-cases';
 import type { Score } from './accuracy/score';
+import { strataNames } from './accuracy/summary';
 import {
   budgetTable,
   comparisonTable,
@@ -15,10 +16,11 @@ import { pathFrom, runIfStarted, UsageError } from './arguments';
 import { measureOptions } from './measure-options';
 
 const usage = `npm run accuracy -- [FOLDER] | --synthetic COUNT [--seed S] [--save FOLDER]
-  [--workers N] [--bars MM150,MM100] [--budget] [--json OUT.json] [--compare OLD.json] [--only NAME,NAME]
+  [--workers N] [--bars MM150,MM100] [--budget] [--by STRATUM] [--json OUT.json] [--compare OLD.json] [--only NAME,NAME]
        npm run accuracy -- --matching [--cases N] [--seed S]
 FOLDER holds photos with NAME.truth.json beside them; fixtures/photos when none is named.
 --save writes the synthetic photos with their truth and measures nothing.
+--by prints one stratum: tilt, cameraHeight, pxPerPitch, field, finish, light, noise, exif, form or print.
 --matching tries the matching core on simulated fittings, without photos.`;
 
 async function run(args: string[]): Promise<number> {
@@ -36,6 +38,7 @@ async function run(args: string[]): Promise<number> {
       workers: { type: 'string', default: '1' },
       bars: { type: 'string' },
       budget: { type: 'boolean', default: false },
+      by: { type: 'string' },
       json: { type: 'string' },
       compare: { type: 'string' },
       only: { type: 'string' },
@@ -74,10 +77,12 @@ async function run(args: string[]): Promise<number> {
   scores.sort((a, b) => (a.name < b.name ? -1 : 1));
 
   const earlier = values.compare && (await readScores(pathFrom(values.compare)));
+  if (values.by !== undefined && !strataNames(scores).includes(values.by))
+    throw new UsageError(`No such stratum: ${strataNames(scores).join(', ')}.`);
   const tables = [
     photoTable(scores),
     summaryTable(scores),
-    scores.length >= 40 && strataTable(scores),
+    (values.by !== undefined || scores.length >= 40) && strataTable(scores, values.by ?? null),
     values.budget && budgetTable(scores),
     earlier && comparisonTable(earlier, scores),
   ];

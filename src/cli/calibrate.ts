@@ -7,8 +7,9 @@ import { casesInFolder } from './accuracy/cases';
 import { pathFrom, runIfStarted, UsageError } from './arguments';
 import { fitPeriod } from './calibrate/fit-period';
 import { fitSeats } from './calibrate/fit-seats';
-import { fitShares, rounded } from './calibrate/fit-shares';
+import { fitShares } from './calibrate/fit-shares';
 import { type Residual, residualOf } from './calibrate/residual';
+import { rounded } from './calibrate/rounded';
 import { nodeDecoders } from './node-decoders';
 import { loadNodeVision } from './node-vision';
 

@@ -37,6 +37,7 @@ export function aliasesOf({
   readonly end: Connection['end'] | null;
 }): readonly string[] {
   if (form === 'NPSM swivel') return ['NPSM'];
+  if (form === 'Rp') return ['Rp', 'BSPT socket'];
   if (family !== 'ISO 8434-1') return byFamily[family] ?? [];
   const series = size.endsWith('S') ? 'S' : size.endsWith('LL') ? 'LL' : 'L';
   const nose = series === 'S' ? 'DKOS' : 'DKOL';

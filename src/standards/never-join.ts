@@ -46,7 +46,10 @@ function sameThread(own: Connection): string[] {
       (other.family !== own.family || other.size !== own.size) &&
       !isAllowed(own, other),
   );
-  return [...new Set(others.map((c) => `${c.family} ${c.size}`))];
+  // A parallel socket stands apart from the taper of its standard.
+  const named = (c: Connection) =>
+    c.form === 'Rp' ? `${c.family} Rp${c.size}` : `${c.family} ${c.size}`;
+  return [...new Set(others.map(named))];
 }
 
 function isAllowed(a: Connection, b: Connection): boolean {

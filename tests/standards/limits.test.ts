@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
-import { type ClassLimits, classesOf, classLimits } from '../../src/standards/limits/class-limits';
+import { classesOf, classLimits } from '../../src/standards/limits/class-limits';
 import { namedThread } from '../../src/standards/limits/named-thread';
 import { taperGauge } from '../../src/standards/limits/taper-gauge';
+import type { ClassLimits } from '../../src/standards/limits/thread-class';
 import { findThread, threads } from '../../src/standards/threads';
 
 const limits = (designation: string, name: string): ClassLimits =>

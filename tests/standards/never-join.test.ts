@@ -73,4 +73,6 @@ test('what also screws on is named; the true mate and daily practice are not', (
   // A male end with a 60° cone in a G port, under a bonded washer (common practice).
   expect(neverJoin(row('ISO 8434-6', '1/2', 'male')).sameThread).not.toContain('ISO 1179 1/2');
   expect(neverJoin(row('ISO 8434-6', '1/2', 'male')).sameThread).toContain('JIS B 8363 1/2');
+  // ISO 7-1: the parallel socket has the thread of G.
+  expect(neverJoin(row('ISO 1179', '1/2', 'male')).sameThread).toContain('ISO 7-1 Rp1/2');
 });

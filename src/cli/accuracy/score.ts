@@ -151,6 +151,8 @@ function strataOf(truth: Truth): Record<string, string> {
     pxPerPitch: band(pxPerPitch, [11, 15], ''),
     field: truth.field,
     finish: bright ? 'bright' : 'dull',
+    ...(truth.light_kind && { light: truth.light_kind }),
+    ...(truth.iso && { noise: band(truth.iso, [0.6, 1.3], '') }),
     exif: truth.exif,
     form: truth.taper > 0 ? 'tapered' : 'parallel',
     print: truth.bars ? 'bars measured' : 'unchecked',

@@ -26,6 +26,10 @@ export interface Summary {
   /** Share of value ± 1.96 u that holds the truth, all measured photos. */
   readonly coverage: Coverage;
   /** |z| > 4 in pitch, diameter or ratio. */
+  /** Of all photos: pitch within 0.6 %, diameter within 1 %; pitches off by more than 20 %. */
+  readonly pitchWithin: number;
+  readonly majorWithin: number;
+  readonly byFactor: number;
   readonly beyondFourU: readonly string[];
 }
 
@@ -65,6 +69,9 @@ export function summarise(scores: readonly Score[]): Summary {
       return taperError !== null && taperError + taperTrue > 1 / 32 !== taperTrue > 1 / 32;
     }).length,
     coverage: coverageOf(measured),
+    pitchWithin: measured.filter((s) => Math.abs(s.numbers.pitchError) <= 0.006).length,
+    majorWithin: measured.filter((s) => Math.abs(s.numbers.majorError) <= 0.01).length,
+    byFactor: measured.filter((s) => Math.abs(s.numbers.pitchError) > 0.2).length,
     beyondFourU: measured
       .filter(({ numbers: n }) => [n.pitchZ, n.majorZ, n.ratioZ].some((z) => !(Math.abs(z) <= 4)))
       .map((s) => s.name),
@@ -78,11 +85,18 @@ export interface StratumRow {
   readonly pitchMedian: number;
   readonly majorMedian: number;
   readonly coverage: Coverage;
+  /** Root mean square of errors over their u; a few outliers make most of it. */
+  readonly rmsZ: { readonly pitch: number; readonly major: number };
   readonly wrong: number;
 }
 
-export function byStratum(scores: readonly Score[]): StratumRow[] {
-  const names = [...new Set(scores.flatMap((s) => Object.keys(s.strata)))];
+export const strataNames = (scores: readonly Score[]): string[] => [
+  ...new Set(scores.flatMap((s) => Object.keys(s.strata))),
+];
+
+/** Every stratum, or those of one kind: `only` is among `strataNames`. */
+export function byStratum(scores: readonly Score[], only: string | null = null): StratumRow[] {
+  const names = strataNames(scores).filter((name) => only === null || name === only);
   return names.flatMap((name) =>
     [...new Set(scores.map((s) => s.strata[name]!))].sort().map((value) => {
       const own = scores.filter((s) => s.strata[name] === value);
@@ -94,11 +108,18 @@ export function byStratum(scores: readonly Score[]): StratumRow[] {
         pitchMedian: summary.pitch.median,
         majorMedian: summary.major.median,
         coverage: summary.coverage,
+        rmsZ: {
+          pitch: rootMeanSquare(own.filter(hasNumbers).map((s) => s.numbers.pitchZ)),
+          major: rootMeanSquare(own.filter(hasNumbers).map((s) => s.numbers.majorZ)),
+        },
         wrong: summary.verdicts.wrong,
       };
     }),
   );
 }
+
+const rootMeanSquare = (values: readonly number[]): number =>
+  Math.sqrt(values.reduce((sum, v) => sum + v * v, 0) / values.length);
 
 type MeasuredScore = Score & { readonly numbers: Numbers };
 const hasNumbers = (s: Score): s is MeasuredScore => s.numbers !== null;

@@ -68,6 +68,7 @@ export function summaryTable(scores: readonly Score[]): string {
       row('stated u of diameter', s.majorU, ''),
       ['taper error, mm/mm', `${s.taper.n}`, ...taper, '≤ 0.008 in 95 %'],
     ]),
+    `of all photos: pitch within 0.6 % on ${percent(s.pitchWithin / s.photos, 0)}, diameter within 1 % on ${percent(s.majorWithin / s.photos, 0)}; pitch off by a factor on ${s.byFactor}`,
     `straight and 1:16 confused: ${s.taperConfused} (target 0)`,
     `95 % intervals cover: ${coverageText(s.coverage)}`,
     `beyond 4 u: ${s.beyondFourU.length === 0 ? 'none' : s.beyondFourU.join(', ')} (target none)`,
@@ -76,10 +77,22 @@ export function summaryTable(scores: readonly Score[]): string {
   ].join('\n');
 }
 
-export function strataTable(scores: readonly Score[]): string {
+export function strataTable(scores: readonly Score[], only: string | null): string {
   return aligned([
-    ['stratum', 'photos', 'measured', 'p median', 'D median', 'covers p', 'D', 'D/p', 'wrong'],
-    ...byStratum(scores).map((r) => [
+    [
+      'stratum',
+      'photos',
+      'measured',
+      'p median',
+      'D median',
+      'covers p',
+      'D',
+      'D/p',
+      'rms z p',
+      'D',
+      'wrong',
+    ],
+    ...byStratum(scores, only).map((r) => [
       r.stratum,
       `${r.photos}`,
       percent(r.measured / r.photos, 0),
@@ -88,6 +101,8 @@ export function strataTable(scores: readonly Score[]): string {
       percent(r.coverage.pitch, 0),
       percent(r.coverage.major, 0),
       percent(r.coverage.ratio, 0),
+      r.rmsZ.pitch.toFixed(2),
+      r.rmsZ.major.toFixed(2),
       `${r.wrong}`,
     ]),
   ]);

@@ -24,6 +24,9 @@ export const truthSchema = z.looseObject({
   exif: z.enum(['f35', 'none']),
   field: z.enum(['light', 'dark']),
   finish: z.string(),
+  /** What lit it, and its noise over that of a usual phone at 100 ISO; renders of fixtures/renderer. */
+  light_kind: z.string().optional(),
+  iso: z.number().positive().optional(),
   family: z.string().optional(),
   size: z.string().optional(),
   camera_height_mm: z.number().optional(),

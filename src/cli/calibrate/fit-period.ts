@@ -1,6 +1,6 @@
 import { logOdds, type PeriodWeights } from '../../journey/4-limbs/period-odds';
-import { rounded } from './fit-shares';
 import type { Candidate } from './residual';
+import { rounded } from './rounded';
 
 const names = ['score', 'turn', 'size', 'multiple', 'outline'] as const;
 /** Weights stay small where photos say little: a ridge of so much per unit squared. */

@@ -1,5 +1,5 @@
 import { type SeatTraits, type SeatWeights, seatOdds } from '../../journey/4-limbs/seat-odds';
-import { rounded } from './fit-shares';
+import { rounded } from './rounded';
 
 /** A place that was tried, and whether the thread lies there. */
 export interface SeatSeen {

@@ -1,5 +1,6 @@
 import { type Shares, shareNames, spreadMm } from '../../journey/5-measurement/learnt-spread';
 import type { Off } from './residual';
+import { rounded } from './rounded';
 
 /** Tails: Student's t of so few degrees of freedom keeps one shadow from setting every share. */
 const freedom = 5;
@@ -57,5 +58,3 @@ const scaled = (shares: Shares, k: number): Shares => ({
   pitch: rounded(k * shares.pitch),
   pixel: rounded(k * shares.pixel),
 });
-
-export const rounded = (v: number): number => Number(v.toPrecision(3));

@@ -1,7 +1,6 @@
 import * as portable from '../../quantity/portable-math';
-import type { GreyImage } from '../../vision/grey-image';
-import type { PosedCamera } from '../2-card-pose/camera';
 import { type AxisFrame, type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
+import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { type CrestBelief, crestsOf } from './limb-network';
 import { binsPerPitch, limbBins, limbPatch } from './limb-patch';
 
@@ -31,6 +30,14 @@ const uLineShare = 0.05;
 const uTurn = 0.02;
 const uTaper = 0.012;
 
+/** A thread as it is taken to lie: `radiusMm` at the middle of its zone, and its growth along s. */
+export interface ThreadBody {
+  readonly frame: AxisFrame;
+  readonly zone: Extent;
+  readonly radiusMm: number;
+  readonly halfTaper: number;
+}
+
 interface Window {
   readonly s: number;
   readonly left: Line;
@@ -45,117 +52,50 @@ interface Line {
   readonly to: number;
 }
 
+/** The limbs of `body`, folded on `foldMm`, in up to so many windows along it. Null where the photo ends. */
 export function crestLines(
-  grey: GreyImage,
-  camera: PosedCamera,
-  frame: AxisFrame,
-  zone: Extent,
-  pitchMm: number,
-  radiusMm: number,
-  halfTaper: number,
+  photo: PosedPhoto,
+  body: ThreadBody,
+  foldMm: number,
   mostWindows: number,
 ): CrestLines | null {
-  const windows = windowsOf(
-    grey,
-    camera,
-    frame,
-    zone,
-    pitchMm,
-    radiusMm,
-    halfTaper,
-    mostWindows,
-  );
+  const windows = windowsOf(photo, body, foldMm, mostWindows);
   if (windows.length === 0) return null;
-  const middle = (zone.fromS + zone.toS) / 2;
-  const step = pitchMm / binsPerPitch;
-  const reach = Math.min(Math.ceil((0.3 * radiusMm) / step), 40);
-  const side = Math.min(Math.ceil((0.22 * radiusMm) / step), 30);
-  const rows = 2 * reach + 1;
-  const columns = 2 * side + 1;
-  const sums = new Float64Array(rows * columns);
-  let evidence = 0;
-  for (const w of windows) {
-    const grown = radiusMm + halfTaper * (w.s - middle);
-    const lefts = sampled(w.left, grown, step, reach + side);
-    const rights = sampled(w.right, grown, step, reach + side);
-    for (let i = 0; i < rows; i++)
-      for (let j = 0; j < columns; j++) {
-        const r = i - reach;
-        const o = j - side;
-        sums[i * columns + j] += lefts[r + o + reach + side] + rights[r - o + reach + side];
-      }
-    evidence +=
-      portable.log(1 - w.left.belief.none + 1e-3) + portable.log(1 - w.right.belief.none + 1e-3);
-  }
-  let top = 0;
-  for (let i = 0; i < rows; i++)
-    for (let j = 0; j < columns; j++) {
-      const r = ((i - reach) * step) / (uRadiusShare * radiusMm);
-      const o = ((j - side) * step) / (uOffsetShare * radiusMm);
-      const k = i * columns + j;
-      sums[k] -= 0.5 * (r * r + o * o);
-      if (sums[k] > sums[top]) top = k;
-    }
-  const marginal = new Float64Array(rows);
-  let all = 0;
-  for (let k = 0; k < sums.length; k++) {
-    const p = portable.exp(sums[k] - sums[top]);
-    marginal[Math.floor(k / columns)] += p;
-    all += p;
-  }
-  const ti = Math.floor(top / columns);
-  const tj = top % columns;
-  let share = 0;
-  let mean = 0;
-  let second = 0;
-  for (let i = Math.max(0, ti - 4); i <= Math.min(rows - 1, ti + 4); i++) {
-    share += marginal[i];
-    mean += marginal[i] * (i - ti);
-    second += marginal[i] * (i - ti) ** 2;
-  }
-  mean /= share;
-  const spread = Math.sqrt(Math.max(0.04, second / share - mean * mean));
-  let offsets = 0;
-  let weight = 0;
-  for (let i = Math.max(0, ti - 2); i <= Math.min(rows - 1, ti + 2); i++)
-    for (let j = Math.max(0, tj - 2); j <= Math.min(columns - 1, tj + 2); j++) {
-      const p = portable.exp(sums[i * columns + j] - sums[top]);
-      offsets += p * (j - side);
-      weight += p;
-    }
-  const radius = radiusMm + (ti - reach + mean) * step;
-  const offsetMm = (offsets / weight) * step;
-  const slopes = slopesOf(windows, middle, radius, offsetMm, halfTaper, pitchMm);
+  const step = foldMm / binsPerPitch;
+  const density = densityOf(windows, body, step);
+  const { steps, spread, share } = radiusIn(density);
+  const radiusMm = body.radiusMm + steps * step;
+  const offsetMm = offsetIn(density) * step;
   return {
-    radiusMm: radius,
+    radiusMm,
     uRadiusMm: spread * step,
     offsetMm,
-    ...slopes,
-    evidence: evidence / windows.length,
-    share: share / all,
+    ...slopesOf(windows, body, { radiusMm, offsetMm }, foldMm),
+    evidence: evidenceOf(windows) / windows.length,
+    share,
   };
 }
 
+const middleOf = ({ zone }: ThreadBody) => (zone.fromS + zone.toS) / 2;
+const radiusAt = (body: ThreadBody, s: number) =>
+  body.radiusMm + body.halfTaper * (s - middleOf(body));
+
 function windowsOf(
-  grey: GreyImage,
-  camera: PosedCamera,
-  frame: AxisFrame,
-  zone: Extent,
-  pitchMm: number,
-  radiusMm: number,
-  halfTaper: number,
+  { grey, camera }: PosedPhoto,
+  body: ThreadBody,
+  foldMm: number,
   mostWindows: number,
 ): Window[] {
+  const { frame, zone } = body;
   const length = zone.toS - zone.fromS;
-  const wide = turns * pitchMm;
-  const middle = (zone.fromS + zone.toS) / 2;
+  const wide = turns * foldMm;
   const count = Math.max(1, Math.min(mostWindows, Math.round(length / wide)));
-  return Array.from({ length: count }, (_, k) => {
-    const s = count === 1 ? middle : zone.fromS + wide / 2 + (k * (length - wide)) / (count - 1);
-    return s;
-  }).flatMap((s) => {
-    const grown = radiusMm + halfTaper * (s - middle);
-    const patch = limbPatch(grey, camera, frame, s - wide / 2, turns, pitchMm, grown);
+  const places = Array.from({ length: count }, (_, k) =>
+    count === 1 ? middleOf(body) : zone.fromS + wide / 2 + (k * (length - wide)) / (count - 1),
+  );
+  return places.flatMap((s) => {
+    const fold = { fromS: s - wide / 2, turns, pitchMm: foldMm, radiusMm: radiusAt(body, s) };
+    const patch = limbPatch({ grey, camera }, frame, fold);
     if (!patch) return [];
     const { left, right } = crestsOf(patch);
     const first = patch.fromR + 0.5 * patch.binMm;
@@ -171,6 +111,96 @@ function windowsOf(
     ];
   });
 }
+
+/** Logarithm of the density of a radius and an offset of the axis, on a grid about the middle of both: values
+ *  [row of radii · columns + column of offsets]. */
+interface Density {
+  readonly values: Float64Array;
+  readonly rows: number;
+  readonly columns: number;
+  /** Index of the greatest value. */
+  readonly top: number;
+}
+
+function densityOf(windows: readonly Window[], body: ThreadBody, step: number): Density {
+  const { radiusMm } = body;
+  const reach = Math.min(Math.ceil((0.3 * radiusMm) / step), 40);
+  const side = Math.min(Math.ceil((0.22 * radiusMm) / step), 30);
+  const rows = 2 * reach + 1;
+  const columns = 2 * side + 1;
+  const values = new Float64Array(rows * columns);
+  for (const w of windows) {
+    const lefts = sampled(w.left, radiusAt(body, w.s), step, reach + side);
+    const rights = sampled(w.right, radiusAt(body, w.s), step, reach + side);
+    for (let i = 0; i < rows; i++)
+      for (let j = 0; j < columns; j++) {
+        const r = i - reach;
+        const o = j - side;
+        values[i * columns + j] += lefts[r + o + reach + side] + rights[r - o + reach + side];
+      }
+  }
+  let top = 0;
+  for (let i = 0; i < rows; i++)
+    for (let j = 0; j < columns; j++) {
+      const r = ((i - reach) * step) / (uRadiusShare * radiusMm);
+      const o = ((j - side) * step) / (uOffsetShare * radiusMm);
+      const k = i * columns + j;
+      values[k] -= 0.5 * (r * r + o * o);
+      if (values[k] > values[top]) top = k;
+    }
+  return { values, rows, columns, top };
+}
+
+/** The radius' main peak, in steps from the middle of the grid, its spread, and its probability against others. */
+function radiusIn({ values, rows, columns, top }: Density) {
+  const marginal = new Float64Array(rows);
+  let all = 0;
+  for (let k = 0; k < values.length; k++) {
+    const p = portable.exp(values[k] - values[top]);
+    marginal[Math.floor(k / columns)] += p;
+    all += p;
+  }
+  const ti = Math.floor(top / columns);
+  let share = 0;
+  let mean = 0;
+  let second = 0;
+  for (let i = Math.max(0, ti - 4); i <= Math.min(rows - 1, ti + 4); i++) {
+    share += marginal[i];
+    mean += marginal[i] * (i - ti);
+    second += marginal[i] * (i - ti) ** 2;
+  }
+  mean /= share;
+  return {
+    steps: ti - (rows - 1) / 2 + mean,
+    spread: Math.sqrt(Math.max(0.04, second / share - mean * mean)),
+    share: share / all,
+  };
+}
+
+/** Mean offset about the top, in steps. */
+function offsetIn({ values, rows, columns, top }: Density): number {
+  const ti = Math.floor(top / columns);
+  const tj = top % columns;
+  const side = (columns - 1) / 2;
+  let offsets = 0;
+  let weight = 0;
+  for (let i = Math.max(0, ti - 2); i <= Math.min(rows - 1, ti + 2); i++)
+    for (let j = Math.max(0, tj - 2); j <= Math.min(columns - 1, tj + 2); j++) {
+      const p = portable.exp(values[i * columns + j] - values[top]);
+      offsets += p * (j - side);
+      weight += p;
+    }
+  return offsets / weight;
+}
+
+/** Logarithm of the probability that there are crests, summed over windows and sides. */
+const evidenceOf = (windows: readonly Window[]): number =>
+  windows.reduce(
+    (sum, w) =>
+      sum +
+      (portable.log(1 - w.left.belief.none + 1e-3) + portable.log(1 - w.right.belief.none + 1e-3)),
+    0,
+  );
 
 /** Logarithm of the density at radius + k·step for k from −half to half. */
 function sampled({ belief, from, to }: Line, radius: number, step: number, half: number) {
@@ -190,13 +220,13 @@ function between(values: Float64Array, at: number): number {
 /** Turn and taper by the lines of single windows, drawn to none by what axes and threads are like. */
 function slopesOf(
   windows: readonly Window[],
-  middle: number,
-  radius: number,
-  offset: number,
-  taper0: number,
+  body: ThreadBody,
+  { radiusMm: radius, offsetMm: offset }: { radiusMm: number; offsetMm: number },
   pitch: number,
 ): { turn: number; uTurn: number; halfTaper: number } {
   const reach = 0.35 * pitch;
+  const middle = middleOf(body);
+  const taper0 = body.halfTaper;
   const rows = windows.flatMap(({ s, left, right }) => {
     const grown = radius + taper0 * (s - middle);
     const a = local(left, grown + offset, reach);

@@ -9,8 +9,8 @@ import { findThreads, threadsAlong } from './find-threads';
 import { likeliestThread } from './likeliest-thread';
 import type { SeatedThread } from './seat-thread';
 
-/** Logarithm of the odds below which chance explains a seat as well: one in a hundred. */
-const leastOdds = -4.6;
+/** Logarithm of the odds below which a seat is more likely wrong than right. */
+const leastOdds = 0;
 
 /** The thread on the fitting: of all that repeats along some axis, what surface and limbs speak for most;
  *  along the axis that a person has drawn, where one has. */

@@ -1,7 +1,7 @@
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import type { ThreadGuess } from './find-threads';
 import { type SeatedThread, seatThread } from './seat-thread';
+import type { ThreadGuess } from './threads-on-axis';
 
 /** Logarithm of the odds from which on nothing more is tried: nine to one. */
 const enough = 2.2;

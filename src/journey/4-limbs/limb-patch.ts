@@ -1,7 +1,6 @@
 import * as portable from '../../quantity/portable-math';
-import type { GreyImage } from '../../vision/grey-image';
-import type { PosedCamera } from '../2-card-pose/camera';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { straighten } from '../4-thread-signal/straightened';
 
 /** A few turns of a thread folded on one pitch, both sides: what a limb looks like whatever its size.
@@ -26,39 +25,35 @@ const sub = 2;
 /** Added to linear light (0…255) before its logarithm: noise of a dark pixel. */
 const darkLight = 0.7;
 
-/** Folds `turns` pitches from `fromS` on. `radiusMm` is where the crests are expected, within about a
- *  pitch or two. Null where the photo ends. */
-export function limbPatch(
-  grey: GreyImage,
-  camera: PosedCamera,
-  frame: AxisFrame,
-  fromS: number,
-  turns: number,
-  pitchMm: number,
-  radiusMm: number,
-): LimbPatch | null {
-  const binMm = pitchMm / binsPerPitch;
-  const fromR = radiusMm - binsInside * binMm;
-  const left = folded(grey, camera, frame, fromS, turns, pitchMm, fromR, binMm);
+/** What to fold: `turns` pitches from `fromS` on. `radiusMm` is where the crests are expected, within about a
+ *  pitch or two. */
+export interface Fold {
+  readonly fromS: number;
+  readonly turns: number;
+  readonly pitchMm: number;
+  readonly radiusMm: number;
+}
+
+/** Null where the photo ends. */
+export function limbPatch(photo: PosedPhoto, frame: AxisFrame, fold: Fold): LimbPatch | null {
+  const binMm = fold.pitchMm / binsPerPitch;
+  const fromR = fold.radiusMm - binsInside * binMm;
   const [x, y, z] = frame.left;
   const mirrored = { ...frame, left: [-x, -y, -z] as const };
-  const right = folded(grey, camera, mirrored, fromS, turns, pitchMm, fromR, binMm);
+  const left = folded(photo, frame, fold, fromR);
+  const right = folded(photo, mirrored, fold, fromR);
   if (!left || !right) return null;
   level(left, right);
   return { left, right, fromR, binMm };
 }
 
 function folded(
-  grey: GreyImage,
-  camera: PosedCamera,
+  { grey, camera }: PosedPhoto,
   frame: AxisFrame,
-  fromS: number,
-  turns: number,
-  pitchMm: number,
+  { fromS, turns, pitchMm }: Fold,
   fromR: number,
-  binMm: number,
 ): Float32Array | null {
-  const across = binMm / sub;
+  const across = pitchMm / binsPerPitch / sub;
   const along = pitchMm / (limbPhases * sub);
   const columns = turns * limbPhases * sub;
   const rows = limbBins * sub;

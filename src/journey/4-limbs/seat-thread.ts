@@ -3,13 +3,14 @@ import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import { type AxisFrame, type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
 import { atHeight, mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
+import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { type SurfacePeriod, surfacePeriods } from '../4-thread-signal/surface-period';
 import { unroll } from '../4-thread-signal/unrolled-surface';
-import { type CrestLines, crestLines } from './crest-lines';
-import type { ThreadGuess } from './find-threads';
+import { type CrestLines, crestLines, type ThreadBody } from './crest-lines';
 import { type HexSeen, hexHeight } from './hex-height';
 import { logOdds, type PeriodTraits } from './period-odds';
 import { type SeatTraits, seatOdds, seatTraits } from './seat-odds';
+import type { ThreadGuess } from './threads-on-axis';
 import { periodRange, usualSize } from './usual-size';
 
 /** A thread where it lies: axis at its height, surface and limbs agreeing. */
@@ -66,23 +67,15 @@ export function seatThread(
   let halfTaper = 0;
   let hex: HexSeen | null = null;
   let seated: SeatedThread | null = null;
+  const photo = { grey, camera };
   for (let round = 0; round < rounds; round++) {
-    const crests = crestLines(
-      grey,
-      camera,
-      frame,
-      zone,
-      foldMm,
-      radiusMm,
-      halfTaper,
-      round === 0 ? 1 : mostWindows,
-    );
+    const body = { frame, zone, radiusMm, halfTaper };
+    const crests = crestLines(photo, body, foldMm, round === 0 ? 1 : mostWindows);
     // No crests on either side: the second look has never found any.
     if (!crests || (round === 0 && crests.evidence < noCrests)) return seated;
     const ends = [photoAt(camera, frame, zone.fromS, 0), photoAt(camera, frame, zone.toS, 0)];
     frame = recentred(camera, frame, (zone.fromS + zone.toS) / 2, crests.offsetMm, crests.turn);
     const rangeMm = -camera.centre[2] + frame.origin[2];
-    const before = radiusMm;
     if (round < 2)
       hex = hexHeight(grey, camera, frame, seenFrom(camera, frame, ends), crests.radiusMm);
     if (!hex) return seated;
@@ -91,7 +84,7 @@ export function seatThread(
     zone = seenFrom(camera, frame, ends);
     radiusMm = crests.radiusMm * scale;
     halfTaper = crests.halfTaper;
-    const periods = rated(grey, camera, frame, zone, radiusMm, halfTaper, foldMm, crests.uTurn);
+    const periods = rated(photo, { frame, zone, radiusMm, halfTaper }, foldMm, crests.uTurn);
     if (periods.length === 0) return seated;
     const best = periods[0];
     const folded = foldMm;
@@ -113,7 +106,7 @@ export function seatThread(
       traits,
       odds: seatOdds(traits),
     };
-    if (round > 0 && agrees(crests, before, folded, foldMm)) break;
+    if (round > 0 && agrees(crests, body.radiusMm, folded, foldMm)) break;
   }
   return seated && (freeEndFirst ?? seated.hex.ahead > 0.5) ? seated : seated && reversed(seated);
 }
@@ -165,12 +158,8 @@ function foldPeriod(periods: readonly SurfacePeriod[]): number {
 
 /** Periods with what speaks for each: its pattern, and the turn that the axis would need for it. */
 function rated(
-  grey: GreyImage,
-  camera: PosedCamera,
-  frame: AxisFrame,
-  zone: Extent,
-  radiusMm: number,
-  halfTaper: number,
+  { grey, camera }: PosedPhoto,
+  { frame, zone, radiusMm, halfTaper }: ThreadBody,
   foldMm: number,
   uTurn: number,
 ): RatedPeriod[] {

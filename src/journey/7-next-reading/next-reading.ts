@@ -1,26 +1,12 @@
 import * as portable from '../../quantity/portable-math';
-import type { Connection } from '../../standards/connections/connection';
-import type { Thread } from '../../standards/thread';
 import { type AskableKind, askableKinds, type Seat } from '../6-candidates/reading';
-import type { Evidence, Weighed, WeighedThread } from '../6-candidates/weigh';
+import type { Evidence, Weighed } from '../6-candidates/weigh';
 import type { Ask } from './decision';
 import { type OutcomeTable, outcomeTable } from './outcomes';
+import type { Scenario } from './scenario';
 import { connectionKey } from './tally';
 import { readingEffort, type Tool } from './tools';
 import { explain } from './why';
-
-export type { Tool };
-
-/** One way things may be: a thread with one use. */
-export interface Scenario {
-  /** Null with `thread`: none of the listed threads. */
-  readonly weighed: WeighedThread | null;
-  readonly thread: Thread | null;
-  readonly connection: Connection | null;
-  readonly probability: number;
-  /** Scenarios that mean the same answer share a label. */
-  readonly label: number;
-}
 
 const most = 40;
 

@@ -34,7 +34,7 @@ import {
 } from '../6-candidates/reading-likelihood';
 import { unlistedParts } from '../6-candidates/unlisted';
 import { diameterPosterior, type Evidence } from '../6-candidates/weigh';
-import type { Scenario } from './next-reading';
+import type { Scenario } from './scenario';
 
 /** What a reading could say, and how likely each scenario makes each outcome. */
 export interface OutcomeTable {

@@ -1,7 +1,7 @@
 import type { AskableKind } from '../6-candidates/reading';
 import type { Fit } from './decision';
-import type { Scenario } from './next-reading';
 import type { OutcomeTable } from './outcomes';
+import type { Scenario } from './scenario';
 
 const most = 8;
 const tellsConnections: ReadonlySet<AskableKind> = new Set([

@@ -1,6 +1,6 @@
 import type { Estimate } from '../../quantity/estimate';
-import type { ClassLimits } from '../../standards/limits/class-limits';
 import { type TaperGauge, taperGauge } from '../../standards/limits/taper-gauge';
+import type { ClassLimits } from '../../standards/limits/thread-class';
 import type { Thread } from '../../standards/thread';
 import type { ThreadMeasurement } from '../5-measurement/thread-measurement';
 import { type CaliperFinding, judgeCaliper } from './caliper-places';

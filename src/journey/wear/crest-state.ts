@@ -1,4 +1,4 @@
-import type { ClassLimits } from '../../standards/limits/class-limits';
+import type { ClassLimits } from '../../standards/limits/thread-class';
 import type { CrestHeight } from './crest-heights';
 import { verdictOn } from './verdict';
 

@@ -1,5 +1,6 @@
 import type { Estimate } from '../../quantity/estimate';
-import { type ClassLimits, classLimits } from '../../standards/limits/class-limits';
+import { classLimits } from '../../standards/limits/class-limits';
+import type { ClassLimits } from '../../standards/limits/thread-class';
 import type { Thread } from '../../standards/thread';
 import { type Verdict, verdictOn } from './verdict';
 

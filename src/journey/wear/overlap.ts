@@ -1,4 +1,4 @@
-import type { ClassLimits } from '../../standards/limits/class-limits';
+import type { ClassLimits } from '../../standards/limits/thread-class';
 import type { Thread } from '../../standards/thread';
 
 /** How much of the crest still bears, mm a side, over the widest bore that the internal thread may have. */

@@ -1,30 +1,8 @@
-import type { CrestRange, Thread } from '../thread';
+import type { Thread } from '../thread';
 import { metricLimits } from './metric-limits';
 import { parallelPipeLimits } from './parallel-pipe-limits';
+import { type ClassLimits, classesBySystem, type ThreadClass } from './thread-class';
 import { unifiedLimits } from './unified-limits';
-
-/** Tolerance classes of external threads that fittings are made to; the usual one of each standard
- *  stands first (common practice). */
-const classesBySystem = {
-  UN: ['2A', '3A'],
-  M: ['6g', '6h'],
-  G: ['A', 'B'],
-  R: [],
-  NPT: [],
-} as const;
-
-export type ThreadClass = (typeof classesBySystem)[Thread['system']][number];
-
-/** Limits of size of an external thread, diameters in mm. */
-export interface ClassLimits {
-  readonly thread: string;
-  readonly class: ThreadClass;
-  /** Over the crests. */
-  readonly major: CrestRange;
-  /** What GO and NOT GO rings judge. */
-  readonly pitchDiameter: CrestRange;
-  readonly source: string;
-}
 
 /** Classes that a thread may be judged by. None on a taper, which its gauge plane judges, nor on NPSM,
  *  whose limits we only know within a tenth of a millimetre. */

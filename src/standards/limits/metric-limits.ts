@@ -1,5 +1,5 @@
 import type { Thread } from '../thread';
-import type { ClassLimits } from './class-limits';
+import type { ClassLimits } from './thread-class';
 
 /** ISO 965-1:1998 prints its tolerances rounded to the R40 series of preferred numbers, here and there
  *  off its own formulas: what it prints holds. Checked against the public table 'threadlib'

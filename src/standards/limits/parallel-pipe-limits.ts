@@ -1,5 +1,5 @@
 import type { Thread } from '../thread';
-import type { ClassLimits } from './class-limits';
+import type { ClassLimits } from './thread-class';
 
 const source = 'ISO 228-1:2000 Table 1 (from memory)';
 

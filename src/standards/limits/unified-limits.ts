@@ -1,6 +1,6 @@
 import { mmPerInch } from '../../quantity/length';
 import type { Thread } from '../thread';
-import type { ClassLimits } from './class-limits';
+import type { ClassLimits } from './thread-class';
 
 const source = 'ASME B1.1-2003, 5.8.1 (from memory)';
 

@@ -31,7 +31,7 @@ export function ThreadCandidates(props: {
     const row = props.tables?.thread(listed.designation) ?? null;
     return [
       ...(props.measurement ? evidenceFor(listed, props.measurement, row) : []),
-      ...(row ? readingsOnThread(props.readings, row) : []),
+      ...(row ? readingsOnThread(props.readings, row, props.conclusion.end) : []),
     ];
   };
   const sizeOf = ({ designation }: ListedThread) => {

@@ -1,5 +1,6 @@
 import { createMemo, For, Index, Show } from 'solid-js';
-import { type SectionDimensions, type SectionPoint, sectionShape } from './section-geometry';
+import type { SectionDimensions, SectionPoint } from './section';
+import { sectionShape } from './section-geometry';
 import './section-drawing.css';
 
 /** NaN lifts the pen. */

@@ -1,5 +1,5 @@
 import { raisedCone } from './inverted-flare';
-import type { SectionDimensions, SectionPoint, SectionShape } from './section-geometry';
+import type { SectionDimensions, SectionPoint, SectionShape } from './section';
 
 const degrees = Math.PI / 180;
 

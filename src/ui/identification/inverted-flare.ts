@@ -1,4 +1,4 @@
-import type { Nose, SectionDimensions, SectionPoint } from './section-geometry';
+import type { Nose, SectionDimensions, SectionPoint } from './section';
 
 /** Of the inverted flare's seat, to the axis (SAE J512). */
 const seatRad = (42 * Math.PI) / 180;

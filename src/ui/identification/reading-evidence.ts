@@ -4,7 +4,7 @@ import type { Connection } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
 import { t } from '../language/language';
 import type { Evidence } from './evidence';
-import { readingText } from './reading-text';
+import { type End, readingText } from './reading-text';
 
 /** A gauge leaf that fits is off by less than this share; the next leaf is several per cent away. */
 const leafShare = 0.015;
@@ -16,8 +16,12 @@ const slackMm = 0.2;
 const noseSlackMm = 0.9;
 
 /** How each reading sits with one thread. The weighing is the core's; this only says which way. */
-export function readingsOnThread(readings: readonly Reading[], thread: Thread): Evidence[] {
-  return evidence(readings, (reading) => {
+export function readingsOnThread(
+  readings: readonly Reading[],
+  thread: Thread,
+  end: End,
+): Evidence[] {
+  return evidence(readings, end, (reading) => {
     switch (reading.kind) {
       case 'pitch-gauge':
         return Math.abs(reading.pitchMm / thread.pitchMm - 1) < leafShare;
@@ -42,7 +46,7 @@ export function readingsOnThread(readings: readonly Reading[], thread: Thread): 
 
 /** How each reading sits with one end of one connection. */
 export function readingsOnConnection(readings: readonly Reading[], end: Connection): Evidence[] {
-  return evidence(readings, (reading) => {
+  return evidence(readings, end.end, (reading) => {
     if (reading.kind === 'seat') return fitsSeat(reading.seat, end);
     if (reading.kind === 'seat-gauge') {
       return shownSeats(end).some(
@@ -77,12 +81,13 @@ const within = (mm: number, range: { readonly minMm: number; readonly maxMm: num
 
 function evidence(
   readings: readonly Reading[],
+  end: End,
   fits: (reading: Reading) => boolean | null,
 ): Evidence[] {
   return readings.flatMap((reading) => {
     const fit = fits(reading);
     if (fit === null) return [];
-    const text = t().identification.evidence.reading(readingText(reading));
+    const text = t().identification.evidence.reading(readingText(reading, end));
     return [{ speaks: fit ? ('for' as const) : ('against' as const), text }];
   });
 }

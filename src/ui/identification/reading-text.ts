@@ -78,7 +78,10 @@ export function valueText(kind: ReadingKind, value: string, end: End = 'male'): 
   }
   if (kind === 'tube-od' && value === 'none') return reading.noTube;
   if (value === 'other') return reading.otherValue;
-  const spaced = value.replace(/\s*(tpi|mm|in)$/, ' $1').replace('…', ' – ');
+  const spaced = value
+    .replace(/\s*(mm|in)$/, ' $1')
+    .replace(/\s*tpi$/, ` ${reading.units.tpi}`)
+    .replace('…', ' – ');
   const counted =
     kind === 'turns-over'
       ? spaced.replace(/^([\d.,]+) in /, '$1 / ')

@@ -4,7 +4,8 @@ import type { Connection } from '../../standards/connections/connection';
 import type { Note } from '../../standards/families';
 import type { NeverJoin } from '../../standards/never-join';
 import type { Thread } from '../../standards/thread';
-import { depthMm, type SectionDimensions } from './section-geometry';
+import type { SectionDimensions } from './section';
+import { depthMm } from './section-geometry';
 
 export interface Tables {
   readonly thread: (designation: string) => Thread | null;

@@ -1,5 +1,5 @@
 import type { Thread } from '../../standards/thread';
-import { bothUnits, number } from '../language/format';
+import { number } from '../language/format';
 import { t } from '../language/language';
 
 /** Whether its standard gives its diameters in inches: ISO 228-1 and ISO 7-1 give millimetres. */
@@ -12,8 +12,12 @@ export function pitchWords({ tpi, pitchMm }: Thread): string {
 }
 
 /** Basic major diameter and pitch of a row, the thread's own unit first. */
-export const sizeWords = (thread: Thread): string =>
-  `${t().identification.basic} ${bothUnits(thread.basicMajorMm, inchFirst(thread))} · ${t().inspection.pitch} ${pitchWords(thread)}`;
+export function sizeWords(thread: Thread): string {
+  const metric = `${plain(thread.basicMajorMm)} mm`;
+  const inch = `${plain(thread.basicMajorMm / 25.4)} in`;
+  const [own, other] = inchFirst(thread) ? [inch, metric] : [metric, inch];
+  return `${t().identification.basic} ${own} (${other}) · ${t().inspection.pitch} ${pitchWords(thread)}`;
+}
 
 /** As many decimals as it has: 1.5, 11.5, 16. */
 const plain = (value: number): string =>

@@ -1,4 +1,6 @@
 import type { ConnectionEnd } from '../../journey/6-candidates/candidate';
+import type { Reading } from '../../journey/6-candidates/reading';
+import { shownSeats } from '../../journey/6-candidates/reading-likelihood';
 import type { Sheet } from '../../journey/8-sheet/sheet-schema';
 import { whatHolds } from '../../journey/8-sheet/what-holds';
 import type { Connection, ORing } from '../../standards/connections/connection';
@@ -41,7 +43,7 @@ export function resultFacts(sheet: Sheet, tables: Tables): ResultFacts | null {
   const decision = whatHolds(sheet);
   const { connection } = decision;
   if (!connection) return null;
-  const rows = tables.rows(connection, decision.thread);
+  const rows = asSeen(tables.rows(connection, decision.thread), sheet.readings);
   const row = rows[0];
   if (!row) return null;
   const name = decision.thread ?? row.thread;
@@ -70,7 +72,7 @@ export function resultFacts(sheet: Sheet, tables: Tables): ResultFacts | null {
           hand === 'left',
         ),
       ),
-      trade.toAdd,
+      row.endTypes.includes('stud') ? trade.toAdd.stud : trade.toAdd.other,
     ]),
     fact(result.dash, [row.dash === null ? '' : `−${row.dash}`]),
     fact(result.tube, [tubeText(row)]),
@@ -116,13 +118,23 @@ export function resultFacts(sheet: Sheet, tables: Tables): ResultFacts | null {
   };
 }
 
+/** Forms of one end that seal differently are told apart by a look. */
+function asSeen(rows: readonly Connection[], readings: readonly Reading[]): readonly Connection[] {
+  const looks = readings.flatMap((reading) => (reading.kind === 'seat' ? [reading.seat] : []));
+  const kept = rows.filter((row) =>
+    looks.every((look) => shownSeats(row).some(([seat]) => seat === look)),
+  );
+  return kept.length > 0 ? kept : rows;
+}
+
 function fact(name: string, lines: readonly string[]): Fact {
   return { name, lines: [...new Set(lines)].filter((line) => line !== '') };
 }
 
 function headingOf(kind: AssemblyKind): string {
   const known: Readonly<Record<string, string>> = t().trade.assemblyOf;
-  return known[kind] ?? t().trade.sealings[kind];
+  const heading = known[kind] ?? t().trade.sealings[kind];
+  return heading[0]!.toUpperCase() + heading.slice(1);
 }
 
 /** One line where all forms say the same, else a line for each. */

@@ -3,8 +3,9 @@ import { type Connection, hasSeat } from '../../standards/connections/connection
 import { seatText } from '../identification/reading-text';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
+import type { Column } from './column';
 import { familyCell } from './family-cell';
-import { type Column, SortedTable } from './SortedTable';
+import { SortedTable } from './SortedTable';
 import { lengthText } from './ThreadTable';
 
 export function ConnectionTable(props: {

@@ -1,5 +1,5 @@
 import { For } from 'solid-js';
-import type { Column, Lines } from './SortedTable';
+import type { Column, Lines } from './column';
 
 /** Two lines a row, for a telephone; a touch shows all that the table has of it. */
 export function RowList<Row>(props: {

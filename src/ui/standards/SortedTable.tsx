@@ -1,27 +1,10 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { t } from '../language/language';
 import { narrow } from '../widgets/narrow';
+import type { Column, Lines } from './column';
 import { RowList } from './RowList';
 import { isFound } from './search';
 import { WideTable } from './WideTable';
-
-export interface Column<Row> {
-  readonly name: string;
-  readonly show: (row: Row) => string;
-  /** What to sort by; the shown text when left out. */
-  readonly by?: (row: Row) => number | string;
-  /** Other words that the row is found by. */
-  readonly also?: (row: Row) => string;
-  readonly numeric?: boolean;
-  readonly wide?: boolean;
-}
-
-/** A row on a telephone: what it is, then what tells it from its neighbours. */
-export interface Lines {
-  readonly head: string;
-  readonly tail: string;
-  readonly under: string;
-}
 
 const firstRows = 80;
 

@@ -5,7 +5,8 @@ import type { Thread } from '../../standards/thread';
 import { number } from '../language/format';
 import { t } from '../language/language';
 import { tradeName } from '../language/trade-names';
-import { type Column, SortedTable } from './SortedTable';
+import type { Column } from './column';
+import { SortedTable } from './SortedTable';
 
 export function lengthText(mm: number, unit: 'mm' | 'in'): string {
   return unit === 'mm' ? number(mm, 3) : number(mm / 25.4, 4);

@@ -1,6 +1,6 @@
 import { For } from 'solid-js';
 import { t } from '../language/language';
-import type { Column } from './SortedTable';
+import type { Column } from './column';
 
 /** Every column side by side, where there is room for them. */
 export function WideTable<Row>(props: {

@@ -1,7 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { CrestHeight } from '../../journey/wear/crest-heights';
 import { crestState } from '../../journey/wear/crest-state';
-import type { ClassLimits } from '../../standards/limits/class-limits';
+import type { ClassLimits } from '../../standards/limits/thread-class';
 import { number } from '../language/format';
 import { t } from '../language/language';
 

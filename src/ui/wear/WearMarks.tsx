@@ -2,7 +2,7 @@ import { For } from 'solid-js';
 import type { CrestMark, Overlay, PhotoPoint } from '../../journey/overlay';
 import type { CrestHeight } from '../../journey/wear/crest-heights';
 import { type CrestState, crestState } from '../../journey/wear/crest-state';
-import type { ClassLimits } from '../../standards/limits/class-limits';
+import type { ClassLimits } from '../../standards/limits/thread-class';
 
 export interface MarkedCrest {
   readonly crest: CrestHeight;

@@ -2,7 +2,7 @@ import type { WearAssessment } from '../../journey/wear/assess';
 import type { WearFinding } from '../../journey/wear/finding';
 import { canPass, guardFactor, type Verdict } from '../../journey/wear/verdict';
 import type { Estimate } from '../../quantity/estimate';
-import type { ClassLimits } from '../../standards/limits/class-limits';
+import type { ClassLimits } from '../../standards/limits/thread-class';
 import { number, plusMinus } from '../language/format';
 import { t } from '../language/language';
 

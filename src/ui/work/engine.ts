@@ -2,7 +2,7 @@ import type { RectangleKind } from '../../journey/2-reference/rectangles';
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import type { Reading } from '../../journey/6-candidates/reading';
 import type { Conclusion } from '../../journey/7-next-reading/decision';
-import type { Tool } from '../../journey/7-next-reading/next-reading';
+import type { Tool } from '../../journey/7-next-reading/tools';
 import type { Guidance } from '../../journey/guidance';
 import type { Identification, MeasureOptions, OnStage } from '../../journey/identification';
 import { MeasuringWorker, WorkerDied } from '../../worker/client';

@@ -1,4 +1,4 @@
-import type { Tool } from '../../journey/7-next-reading/next-reading';
+import type { Tool } from '../../journey/7-next-reading/tools';
 import type { SheetWithPhotos } from '../../journey/8-sheet/sheet-file';
 import type { CounterAnswer, Sheet, Shot } from '../../journey/8-sheet/sheet-schema';
 import { whatHolds } from '../../journey/8-sheet/what-holds';

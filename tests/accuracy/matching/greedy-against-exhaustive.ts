@@ -1,12 +1,8 @@
 import type { AskableKind } from '../../../src/journey/6-candidates/reading';
 import { type Evidence, weigh } from '../../../src/journey/6-candidates/weigh';
-import {
-  mostUseful,
-  rate,
-  type Scenario,
-  scenariosOf,
-} from '../../../src/journey/7-next-reading/next-reading';
+import { mostUseful, rate, scenariosOf } from '../../../src/journey/7-next-reading/next-reading';
 import { type OutcomeTable, outcomeTable } from '../../../src/journey/7-next-reading/outcomes';
+import type { Scenario } from '../../../src/journey/7-next-reading/scenario';
 import { readingEffort } from '../../../src/journey/7-next-reading/tools';
 import { seededRandom } from '../../../src/quantity/random';
 import { drawHydraulic } from './part';

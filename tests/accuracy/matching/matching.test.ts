@@ -19,6 +19,6 @@ test('the matching core reaches its targets on 1500 simulated fittings', {
   expect(resolved.filter((row) => !row.met)).toEqual([]);
   expect(figures.threadSettled).toBeGreaterThan(1300);
   expect(figures.readingsAlone.threadWrong).toBe(0);
-  // What is settled wrongly goes back to a reading that has nothing to do with the part.
+  // What is settled wrongly goes back to a reading that has nothing to do with the part, or a slipped photo.
   expect(figures.wrongUnmisled).toBe(0);
 });

@@ -18,9 +18,12 @@ export const qualities: readonly Quality[] = [
   { name: 'poor', pitch: 0.006, scale: 0.008, edgeMm: 0.08 },
 ];
 
+/** `slipped`: off by three times as much as it says. */
+export type SimulatedPhoto = MeasuredThread & { readonly slipped: boolean };
+
 /** What stages 1 to 5 would say of the part: errors as stated, but for one in a hundred, which is
  *  off by three times as much without saying so. */
-export function photograph(part: Part, quality: Quality, random: Random): MeasuredThread {
+export function photograph(part: Part, quality: Quality, random: Random): SimulatedPhoto {
   const slip = random.uniform() < 0.01 ? 3 : 1;
   const error = (u: number) => slip * u * random.normal();
   const scale = error(quality.scale);
@@ -37,6 +40,7 @@ export function photograph(part: Part, quality: Quality, random: Random): Measur
   const uTaper = Math.max(0.002, (1.5 * quality.edgeMm) / (to - from));
   const coneShown = part.noseDeg !== null && random.uniform() < 0.5;
   return {
+    slipped: slip > 1,
     pitchMm: { value: pitchMm, u: uPitch },
     majorDiameterMm: { value: majorMm, u: uMajor },
     correlation: covariance / (uPitch * uMajor),

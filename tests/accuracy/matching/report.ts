@@ -29,7 +29,7 @@ export function runMatchingAccuracy(args: readonly string[]): number {
     console.log(`${met ? 'met   ' : 'MISSED'} ${what.padEnd(58)} ${shown.padStart(10)}  ${target}`);
   }
   console.log(
-    `\nSettled wrongly though no reading was plain wrong: ${figures.wrongUnmisled} of ${cases}`,
+    `\nSettled wrongly though no reading was plain wrong, and the photo as good as it says: ${figures.wrongUnmisled} of ${cases}`,
   );
   const alone = figures.readingsAlone;
   console.log(

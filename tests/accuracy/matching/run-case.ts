@@ -1,5 +1,4 @@
 import { parseReading } from '../../../src/journey/6-candidates/parse-reading';
-import type { MeasuredThread } from '../../../src/journey/6-candidates/photo-likelihood';
 import type { Reading } from '../../../src/journey/6-candidates/reading';
 import { conclude } from '../../../src/journey/7-next-reading/conclude';
 import type { Conclusion } from '../../../src/journey/7-next-reading/decision';
@@ -7,13 +6,14 @@ import { allTools } from '../../../src/journey/7-next-reading/tools';
 import type { Random } from '../../../src/quantity/random';
 import { type Taken, takeReading } from './bench';
 import type { Part } from './part';
+import type { SimulatedPhoto } from './photo';
 
 export interface CaseRun {
   readonly part: Part;
   readonly first: Conclusion;
   readonly last: Conclusion;
   readonly readings: readonly Reading[];
-  /** Some reading had nothing to do with the part. */
+  /** Some reading had nothing to do with the part, or the photo was off by far more than it says. */
   readonly misled: boolean;
 }
 
@@ -24,12 +24,12 @@ const everything = { atHand: allTools };
 /** Concludes, takes the asked reading, and again, until settled or nothing more is asked. */
 export function runCase(
   part: Part,
-  photo: MeasuredThread | null,
+  photo: SimulatedPhoto | null,
   random: Random,
   given: readonly Taken[] = [],
 ): CaseRun {
   const readings = given.map(({ text }) => read(text));
-  let misled = given.some(({ wrong }) => wrong);
+  let misled = photo?.slipped || given.some(({ wrong }) => wrong);
   const first = conclude(photo, readings, everything);
   let last = first;
   while (last.decision.ask && readings.length - given.length < mostReadings) {

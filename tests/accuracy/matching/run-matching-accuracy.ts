@@ -19,7 +19,8 @@ export interface MatchingFigures {
   readonly threadWrong: number;
   readonly connectionSettled: number;
   readonly connectionWrong: number;
-  /** Cases settled wrongly, thread or connection, without a reading that was plain wrong. */
+  /** Cases settled wrongly, thread or connection, without a reading that was plain wrong,
+   *  or a photo off by three times what it says. */
   readonly wrongUnmisled: number;
   /** Listed hydraulic threads at 0.3 % and 0.3 %, photo alone. */
   readonly photoAlone: number;

@@ -23,7 +23,10 @@ export const tradeDe: Trade = {
   form: (form) => `Form ${form}`,
   size: (size) => `Größe ${size}`,
   orderLine: 'Bestellangabe',
-  toAdd: 'Noch anzugeben: Werkstoff, und ob fest oder einstellbar.',
+  toAdd: {
+    stud: 'Noch anzugeben: Werkstoff, und ob fest oder einstellbar.',
+    other: 'Noch anzugeben: der Werkstoff.',
+  },
   oRingOrdered: (designation, hardness) =>
     `O-Ring ${designation}${hardness && `, NBR ${hardness}`}`,
   inTheMate: (ring) => `im Gegenstück mit Außengewinde: ${ring}`,

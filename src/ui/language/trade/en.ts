@@ -22,7 +22,10 @@ export const tradeEn = {
   form: (form: string) => `form ${form}`,
   size: (size: string) => `size ${size}`,
   orderLine: 'To order by',
-  toAdd: 'Still to say: material, and whether it is fixed or adjustable.',
+  toAdd: {
+    stud: 'Still to say: material, and whether it is fixed or adjustable.',
+    other: 'Still to say: the material.',
+  },
   oRingOrdered: (designation: string, hardness: string) =>
     `O-ring ${designation}${hardness && `, NBR ${hardness}`}`,
   inTheMate: (ring: string) => `in the mating male end: ${ring}`,

@@ -23,7 +23,10 @@ export const tradeEs: Trade = {
   form: (form) => `forma ${form}`,
   size: (size) => `tamaño ${size}`,
   orderLine: 'Para pedir',
-  toAdd: 'Falta decir: el material, y si es fijo u orientable.',
+  toAdd: {
+    stud: 'Falta decir: el material, y si es fijo u orientable.',
+    other: 'Falta decir: el material.',
+  },
   oRingOrdered: (designation, hardness) =>
     `junta tórica ${designation}${hardness && `, NBR ${hardness}`}`,
   inTheMate: (ring) => `en el extremo macho que le corresponde: ${ring}`,

@@ -23,7 +23,10 @@ export const tradeFr: Trade = {
   form: (form) => `forme ${form}`,
   size: (size) => `taille ${size}`,
   orderLine: 'Pour commander',
-  toAdd: 'Reste à préciser : la matière, et fixe ou orientable.',
+  toAdd: {
+    stud: 'Reste à préciser : la matière, et fixe ou orientable.',
+    other: 'Reste à préciser : la matière.',
+  },
   oRingOrdered: (designation, hardness) =>
     `joint torique ${designation}${hardness && `, NBR ${hardness}`}`,
   inTheMate: (ring) => `dans l’extrémité mâle qui s’y monte : ${ring}`,

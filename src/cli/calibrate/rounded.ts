@@ -1,0 +1,1 @@
+export const rounded = (v: number): number => Number(v.toPrecision(3));
