@@ -3,14 +3,25 @@ import type { RectangleKind } from '../journey/2-reference/rectangles';
 import { type Guidance, judgeFrame, type SeenFrame } from '../journey/guidance';
 import type { Identification, MeasureOptions, OnStage } from '../journey/identification';
 import { identifyPhoto } from '../journey/identify';
+import type { Vision } from '../vision/vision';
 import { heicAsJpeg } from './heic-as-jpeg';
 import { workerDecoders } from './worker-decoders';
 import { loadWorkerVision } from './worker-vision';
 
-// Begun at once, so that it arrives while the person still chooses a photo.
-const vision = loadWorkerVision();
-// The first call that needs it reports the failure; until then it is nobody's.
-vision.catch(() => {});
+let loading: Promise<Vision> | null = null;
+
+/** OpenCV, once it has arrived; after a failed fetch it is tried anew. */
+function vision(): Promise<Vision> {
+  loading ??= loadWorkerVision().catch((error: unknown) => {
+    loading = null;
+    throw error;
+  });
+  return loading;
+}
+
+// Begun at once, so that it arrives while the person still chooses a photo. The first call that
+// needs it reports a failure; until then it is nobody's.
+vision().catch(() => {});
 
 /** A frame of the live view; its pixels are transferred, not copied. */
 export interface Frame {
@@ -25,7 +36,7 @@ let before: SeenFrame | null = null;
 export const api = {
   /** Resolves when OpenCV is compiled and ready. */
   async ready(_signal: AbortSignal, _onStage: OnStage): Promise<void> {
-    await vision;
+    await vision();
   },
 
   async identify(
@@ -34,7 +45,7 @@ export const api = {
     photo: Blob,
     options: MeasureOptions,
   ): Promise<Identification> {
-    const [bytes, loaded] = await Promise.all([photo.arrayBuffer(), vision]);
+    const [bytes, loaded] = await Promise.all([photo.arrayBuffer(), vision()]);
     const tools = { vision: loaded, decoders: workerDecoders };
     return identifyPhoto(signal, new Uint8Array(bytes), options, tools, onStage);
   },
@@ -48,7 +59,7 @@ export const api = {
   ): Promise<Guidance> {
     const rgba = new Uint8ClampedArray(frame.rgba);
     const grey = toGrey({ ...frame, data: rgba });
-    const { guidance, seen } = judgeFrame(grey, before, await vision, outline);
+    const { guidance, seen } = judgeFrame(grey, before, await vision(), outline);
     before = seen;
     return guidance;
   },
