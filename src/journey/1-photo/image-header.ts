@@ -1,4 +1,5 @@
 import { reader, textAt } from './bytes';
+import { isFrameHeader, jpegMarker, jpegSegments } from './jpeg-segments';
 import type { Size } from './photo';
 
 /** What a file says of itself before anything is decoded. */
@@ -9,40 +10,21 @@ export interface ImageHeader extends Size {
   readonly unsupported: string | null;
 }
 
-/** Markers up to the first frame header, ITU-T T.81 Annex B. Null when there is none. */
-export function readJpegHeader(bytes: Uint8Array): ImageHeader | null {
-  const { u8, u16 } = reader(bytes, 'big');
+/** Up to the first frame header. Null when there is none. */
+export function readJpegHeader(file: Uint8Array): ImageHeader | null {
   let exif: Uint8Array | null = null;
-  let at = 2;
-  while (at + 4 <= bytes.length) {
-    if (u8(at) !== 0xff) return null;
-    const marker = u8(at + 1);
-    if (marker === 0xff) {
-      at += 1; // fill byte
-      continue;
-    }
-    const length = u16(at + 2);
-    if (!(length >= 2)) return null;
+  for (const { marker, bytes, scan } of jpegSegments(file)) {
+    if (scan) return null;
     if (isFrameHeader(marker)) {
-      return {
-        width: u16(at + 7),
-        height: u16(at + 5),
-        exif,
-        unsupported: unsupportedJpeg(marker, u8(at + 4), u8(at + 9)),
-      };
+      if (bytes.length < 10) return null;
+      const { u8, u16 } = reader(bytes, 'big');
+      const unsupported = unsupportedJpeg(marker, u8(4), u8(9));
+      return { width: u16(7), height: u16(5), exif, unsupported };
     }
-    if (marker === 0xe1 && exif === null && textAt(bytes, at + 4, 6) === 'Exif\0\0') {
-      exif = bytes.subarray(at + 10, at + 2 + length);
-    }
-    if (marker === 0xda || marker === 0xd9) return null;
-    at += 2 + length;
+    if (marker === jpegMarker.app1 && exif === null && textAt(bytes, 4, 6) === 'Exif\0\0')
+      exif = bytes.subarray(10);
   }
   return null;
-}
-
-/** SOF0–SOF15 without DHT (C4), JPG (C8) and DAC (CC). */
-function isFrameHeader(marker: number): boolean {
-  return marker >= 0xc0 && marker <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(marker);
 }
 
 function unsupportedJpeg(marker: number, bits: number, components: number): string | null {
