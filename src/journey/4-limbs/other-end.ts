@@ -7,8 +7,8 @@ import { threadsBeside } from './find-threads';
 import { type SeatedThread, seatThread } from './seat-thread';
 
 /** What is less likely a thread by its first look is not seated. */
-const promising = 0.02;
-const mostSeats = 3;
+const promising = 0.001;
+const mostSeats = 4;
 /** Logarithm of the odds from which on a second end is believed: seven to one, for most parts have one. */
 const sure = 2;
 const fewestTurnsBetween = 3;
