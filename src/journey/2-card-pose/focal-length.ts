@@ -14,6 +14,27 @@ const uLnDistance = 0.45;
  *  taken for 2 %), so that only a card which clearly says otherwise is believed. */
 const wrongStatements = 0.02;
 
+/** Long over short side of what cameras deliver; a file of another shape has been cropped. */
+const frames = [1, 4 / 3, 3 / 2, 16 / 9];
+const sameShape = 0.02;
+/** Of the lens's centre from the middle of a whole frame, over its long side. */
+const uCentre = 0.003;
+
+/** The frame that a photo was cut from, px: 4:3, as most phones shoot, one side kept; and how far its middle may
+ *  lie from the photo's, rectangular (JCGM 100:2008, 4.3.7). */
+function wholeFrame(width: number, height: number): { diagonalPx: number; uCentrePx: number } {
+  const [long, short] = [Math.max(width, height), Math.min(width, height)];
+  const ratio = long / short;
+  const whole = { diagonalPx: Math.hypot(long, short), uCentrePx: uCentre * long };
+  if (frames.some((frame) => Math.abs(ratio / frame - 1) < sameShape)) return whole;
+  const [a, b] = ratio > 4 / 3 ? [long, 0.75 * long] : [(4 / 3) * short, short];
+  const lost = a - long + (b - short);
+  return {
+    diagonalPx: Math.hypot(a, b),
+    uCentrePx: Math.hypot(uCentre * a, lost / 2 / Math.sqrt(3)),
+  };
+}
+
 /** What is believed of a camera's focal length before its photo is looked at: as EXIF states it, and from
  *  what phones have and how far from the reference they are held. The photo's scale ties the two of
  *  these together: f = px per mm · distance. */
@@ -23,15 +44,16 @@ export function lensPriors(
   pxPerMm: number,
   usualDistanceMm: number,
 ): { readonly stated: LensPrior | null; readonly open: LensPrior } {
+  const { diagonalPx, uCentrePx } = wholeFrame(width, height);
   const lens = (fPx: number, uLnF: number): LensPrior => ({
     fPx,
     uLnF,
     cx: (width - 1) / 2,
     cy: (height - 1) / 2,
-    uCentrePx: 0.003 * Math.max(width, height),
+    uCentrePx,
     uK1: 0.05,
   });
-  const perF35 = Math.hypot(width, height) / diagonal35Mm;
+  const perF35 = diagonalPx / diagonal35Mm;
   const [a, b] = [1 / uLnTypical ** 2, 1 / uLnDistance ** 2];
   const lnF =
     (a * portable.log(perF35 * typicalF35Mm) + b * portable.log(pxPerMm * usualDistanceMm)) /
