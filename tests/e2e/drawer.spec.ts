@@ -81,6 +81,10 @@ onSize('phone', () => {
     expect(['', ...names]).toContain(await later.getByLabel('Name of this sheet').inputValue());
     await later.getByLabel('Name of this sheet').fill('After all');
     await later.getByLabel('Name of this sheet').press('Enter');
+    // Another tab hears of it once it is kept.
+    const other = await context.newPage();
+    await openApp(other, '#/drawer');
+    await expect(other.locator('.sheet-card').filter({ hasText: 'After all' })).toBeVisible();
     await later.reload();
     await expect(later.getByLabel('Name of this sheet')).toHaveValue('After all');
   });

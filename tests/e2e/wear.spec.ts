@@ -242,6 +242,7 @@ test('the question in four languages, without a word of English left', async ({ 
   const english = await page.locator('.wear').innerText();
   for (const code of ['de', 'fr', 'es']) {
     await page.locator('.language-picker select').selectOption(code);
+    await expect(page.locator('html')).toHaveAttribute('lang', code);
     const here = await page.locator('.wear').innerText();
     const lines = (text: string) => text.split('\n').filter((one) => one.split(' ').length > 3);
     const kept = lines(here).filter((one) => lines(english).includes(one));
