@@ -23,6 +23,8 @@ export interface PhotoShape {
   readonly distance2: PhotoLikelihood;
   readonly pitchMm: Estimate;
   readonly majorDiameterMm: Estimate;
+  /** The measured pitch, and those that its other periods would make of it, mm. */
+  readonly pitchesMm: readonly number[];
 }
 
 export type MeasuredThread = Pick<
@@ -76,6 +78,7 @@ export function photoShape(m: MeasuredThread): PhotoShape {
       ),
     pitchMm: { value: m.pitchMm.value, u: uPitch },
     majorDiameterMm: { value: m.majorDiameterMm.value, u: uDiameter },
+    pitchesMm: [1, ...others.map(({ ratio }) => ratio)].map((ratio) => ratio * m.pitchMm.value),
   };
 }
 

@@ -107,7 +107,13 @@ const speaksOfPitch = ({ reading: { kind } }: ReadingModel) =>
   kind === 'pitch-gauge' || kind === 'turns-over';
 
 function isNear(pitchMm: number, shape: PhotoShape | null): boolean {
-  return !shape || Math.abs(pitchMm - shape.pitchMm.value) < 40 * shape.pitchMm.u;
+  return (
+    !shape ||
+    shape.pitchesMm.some(
+      (possible) =>
+        (Math.abs(pitchMm - possible) * shape.pitchMm.value) / possible < 40 * shape.pitchMm.u,
+    )
+  );
 }
 
 /** Quadrature points around a value with weights that include the prior density d(ln x)/range. */

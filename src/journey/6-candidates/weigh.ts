@@ -129,9 +129,11 @@ function threadLikelihood(
   );
 }
 
-function isFar(pitchMm: number, { pitchMm: { value, u } }: PhotoShape): boolean {
-  const off = Math.abs(pitchMm - value);
-  return off > far.pitchU * u && off > far.share * value;
+function isFar(pitchMm: number, { pitchMm: { value, u }, pitchesMm }: PhotoShape): boolean {
+  return pitchesMm.every((possible) => {
+    const off = (Math.abs(pitchMm - possible) * value) / possible;
+    return off > far.pitchU * u && off > far.share * value;
+  });
 }
 
 function overDensity(

@@ -24,8 +24,9 @@ test('the matching core reaches its targets on 1500 simulated fittings', {
   const rows = targetRows(figures, greedyAgainstExhaustive(30, 20));
   // 300 unlisted threads: three standard errors below 99 % is 97.3 %.
   expect(figures.unlistedNotSettled).toBeGreaterThan(0.973);
-  // 153 on a quiet machine (2026-11-26); a shared one cannot promise speed: twice the time.
-  expect(figures.secondsPer10k / reference).toBeLessThan(300);
+  // 115 to 153 on a quiet machine, where an earlier state of the core, with fewer rows, took 103 (2026-11-26): a
+  // shared one cannot promise speed, twice that.
+  expect(figures.secondsPer10k / reference).toBeLessThan(200);
   const resolved = rows.filter(({ what }) => !/no table|one core/.test(what));
   expect(resolved).toHaveLength(8);
   expect(resolved.filter((row) => !row.met)).toEqual([]);
