@@ -78,7 +78,39 @@ export function combineShots(
       })),
       { source: 'edge-noise', pitchMm: Math.sqrt(p.own), majorDiameterMm: Math.sqrt(d.own) },
     ],
+    ...otherPeriodsOf(shots),
   });
+}
+
+/** Periods within this of each other, relative, are one. */
+const samePeriod = 0.03;
+/** What a photo that does not name a period leaves to it, and below which none is carried on. */
+const leastShare = 0.002;
+
+/** Other periods that all photos leave possible, each photo weighed alike: the product of what each says. Photos
+ *  that say nothing of periods, as beside a rule, say nothing here. */
+function otherPeriodsOf(
+  shots: readonly ThreadMeasurement[],
+): Pick<ThreadMeasurement, 'otherPeriods'> {
+  const told = shots.flatMap(({ otherPeriods }) => (otherPeriods ? [otherPeriods] : []));
+  if (told.length === 0) return {};
+  const sameAs = (ratio: number) => (other: { ratio: number }) =>
+    Math.abs(other.ratio / ratio - 1) < samePeriod;
+  const ratios = told.flat().reduce<number[]>((found, { ratio }) => {
+    return found.some((one) => sameAs(one)({ ratio })) ? found : [...found, ratio];
+  }, []);
+  const odds = ratios.map((ratio) =>
+    told.reduce((product, others) => {
+      const own = 1 - others.reduce((sum, { share }) => sum + share, 0);
+      return (product * (others.find(sameAs(ratio))?.share ?? leastShare)) / own;
+    }, 1),
+  );
+  const all = 1 + odds.reduce((sum, one) => sum + one, 0);
+  return {
+    otherPeriods: ratios.flatMap((ratio, i) =>
+      odds[i] / all < leastShare ? [] : [{ ratio, share: odds[i] / all }],
+    ),
+  };
 }
 
 function split(shot: ThreadMeasurement, key: 'pitchMm' | 'majorDiameterMm', value: number): Split {

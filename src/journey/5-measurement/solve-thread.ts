@@ -25,13 +25,13 @@ import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { bandAbout, bothSidesSpeak, continued } from './follow-fit';
 import { closer, contrastOf, handOf } from './hand';
-import { type Resting, widestHalfWidth } from './hex-height';
 import { lampShadow } from './lamp-shadow';
 import { ridgeEstimate } from './ridge-estimate';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns, grownWhile, outlineAgrees } from './thread-extent';
 import { anyForm } from './thread-form';
 import type { ThreadSolution } from './thread-solution';
+import { type Resting, widestHalfWidth } from './widest-part';
 
 const rounds = 3;
 

@@ -3,8 +3,8 @@ import type { RatedPeriod } from '../4-limbs/seat-thread';
 import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
 import type { RidgeFit } from '../4-thread-signal/ridges';
 import type { FitAsMade } from './fit-as-made';
-import type { Resting } from './hex-height';
 import type { OtherPeriod } from './thread-measurement';
+import type { Resting } from './widest-part';
 
 /** A period that was weighed, with what the outline said for it: a logarithm. */
 export interface Rival {

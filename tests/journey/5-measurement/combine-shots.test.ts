@@ -125,4 +125,19 @@ describe('several photos of one fitting', () => {
     expect(both.majorDiameterMm.value).toBeCloseTo(20, 6);
     expect(both.middleFromEndMm).toBe(4);
   });
+
+  it('keeps another period only as far as every photo leaves it possible', () => {
+    const one = shot({ pitch: 1.5, major: 18, own: [0.002, 0.02], scale: 0.002 });
+    const doubtful = { ...one, otherPeriods: [{ ratio: 2, share: 0.2 }] };
+    const periods = (...shots: ThreadMeasurement[]) => combined(shots).otherPeriods;
+    expect(periods(one, one)).toBeUndefined();
+    // A photo beside a rule says nothing of periods.
+    expect(periods(doubtful, one)![0].share).toBeCloseTo(0.2, 9);
+    // Odds multiply: (0.2/0.8)² to 1.
+    expect(periods(doubtful, doubtful)![0]).toEqual({
+      ratio: 2,
+      share: expect.closeTo(0.0625 / 1.0625, 9),
+    });
+    expect(periods(doubtful, { ...one, otherPeriods: [] })).toEqual([]);
+  });
 });
