@@ -2,7 +2,6 @@ import { fork } from 'node:child_process';
 import { readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { periodWeights } from '../journey/4-limbs/period-odds';
 import { casesInFolder } from './accuracy/cases';
 import { pathFrom, runIfStarted, UsageError } from './arguments';
 import { fitPeriod } from './calibrate/fit-period';
@@ -58,10 +57,7 @@ async function run(args: string[]): Promise<number> {
   if (values.keep) await writeFile(pathFrom(values.keep), JSON.stringify(kept));
   const start = { fit: 1, apart: 0.3, known: 0.3, pitch: 0.005, pixel: 0.1 };
   const lengths = kept.flatMap((row) => (row.lengths ? [row.lengths] : []));
-  const period = fitPeriod(
-    kept.map((row) => row.rivals),
-    periodWeights,
-  );
+  const period = fitPeriod(kept.map((row) => row.rivals));
   const seat = fitSeats(kept.map((row) => row.seats));
   const pitch = fitShares(
     lengths.map((row) => row.pitch),

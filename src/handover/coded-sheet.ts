@@ -1,4 +1,5 @@
-import type { EarlierMeasurement, Sheet, Shot, WearPart } from '../journey/8-sheet/sheet-schema';
+import type { EarlierMeasurement, Sheet, Shot } from '../journey/8-sheet/sheet-schema';
+import type { WearPart } from '../journey/8-sheet/wear-schema';
 import type { Estimate } from '../quantity/estimate';
 import type { Coded } from './coded-schema';
 

@@ -1,6 +1,6 @@
 import { logOdds, type PeriodWeights } from '../../journey/4-limbs/period-odds';
 import type { Candidate } from './residual';
-import { rounded } from './rounded';
+import { searchWeights } from './search-weights';
 
 const names = ['score', 'turn', 'size', 'multiple', 'outline'] as const;
 /** Weights stay small where photos say little: a ridge of so much per unit squared. */
@@ -9,29 +9,14 @@ const ridge = 0.02;
 /** Weights under which the true periods are likeliest among those weighed on each photo (conditional logit),
  *  by a search along each weight in turn. Photos on which the true one was not among them say
  *  nothing. */
-export function fitPeriod(photos: readonly (readonly Candidate[])[], start: PeriodWeights) {
+export function fitPeriod(photos: readonly (readonly Candidate[])[]): PeriodWeights {
   const told = photos.filter((list) => list.length > 1 && list.some(({ right }) => right));
   const cost = (w: PeriodWeights) =>
     told.reduce(
       (sum, list) => sum - logShare(list, w),
       ridge * names.reduce((t, name) => t + w[name] ** 2, 0),
     );
-  let best = start;
-  let least = cost(best);
-  for (let hop = 1; hop > 0.01; hop /= 2)
-    for (let pass = 0; pass < 8; pass++)
-      for (const name of names)
-        for (const d of [hop, -hop]) {
-          const tried = { ...best, [name]: Math.max(0, best[name] + d) };
-          const value = cost(tried);
-          if (value < least) {
-            least = value;
-            best = tried;
-          }
-        }
-  return Object.fromEntries(
-    names.map((name) => [name, rounded(best[name])]),
-  ) as unknown as PeriodWeights;
+  return searchWeights(names, { score: 1, turn: 1, size: 1, multiple: 1, outline: 1 }, cost);
 }
 
 /** Logarithm of the probability that a photo's candidates leave to the true one. */

@@ -1,5 +1,5 @@
 import { type SeatTraits, type SeatWeights, seatOdds } from '../../journey/4-limbs/seat-odds';
-import { rounded } from './rounded';
+import { searchWeights } from './search-weights';
 
 /** A place that was tried, and whether the thread lies there. */
 export interface SeatSeen {
@@ -23,22 +23,9 @@ export function fitSeats(photos: readonly (readonly SeatSeen[])[]): SeatWeights 
       }
     return sum + ridge * names.reduce((t, name) => t + w[name] ** 2, 0);
   };
-  let best: SeatWeights = { base: 4, score: 1, turn: 1, size: 1, evidence: 1, share: 1 };
-  let least = cost(best);
-  for (let hop = 1; hop > 0.01; hop /= 2)
-    for (let pass = 0; pass < 8; pass++)
-      for (const name of names)
-        for (const d of [hop, -hop]) {
-          const moved = best[name] + d;
-          // What speaks for a seat never speaks against it.
-          const tried = { ...best, [name]: name === 'base' ? moved : Math.max(0, moved) };
-          const value = cost(tried);
-          if (value < least) {
-            least = value;
-            best = tried;
-          }
-        }
-  return Object.fromEntries(
-    names.map((name) => [name, rounded(best[name])]),
-  ) as unknown as SeatWeights;
+  const start = { base: 4, score: 1, turn: 1, size: 1, evidence: 1, share: 1 };
+  // What speaks for a seat never speaks against it.
+  return searchWeights(names, start, cost, (name) =>
+    name === 'base' ? Number.NEGATIVE_INFINITY : 0,
+  );
 }

@@ -4,7 +4,8 @@ import type { Conclusion } from '../7-next-reading/decision';
 import type { Measured, MeasureOptions } from '../identification';
 import type { CameraFacts } from './jpeg-camera-facts';
 import type { StrippedJpeg } from './jpeg-strip';
-import { type Sheet, type Shot, sheetVersion, type WearPart } from './sheet-schema';
+import { type Sheet, type Shot, sheetVersion } from './sheet-schema';
+import type { WearPart } from './wear-schema';
 
 export interface NewShot {
   readonly photo: Pick<StrippedJpeg, 'widthPx' | 'heightPx'>;

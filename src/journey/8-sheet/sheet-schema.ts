@@ -3,29 +3,11 @@ import type { BudgetRow } from '../5-measurement/thread-measurement';
 import { askableKinds, endTypes, gaugedCones, marks, seats } from '../6-candidates/reading';
 import { allTools } from '../7-next-reading/tools';
 import { type Note, referenceKinds } from '../identification';
-import { wearAnswers } from '../wear/wear-readings';
-
-// Compiled parsers need eval, which the page's content security policy forbids; without this,
-// zod tries once and the browser reports a violation.
-z.config({ jitless: true });
+import { estimate, line, mm, point, share, text, time, word } from './schema-bounds';
+import { wearSchema } from './wear-schema';
 
 export const sheetVersion = 1;
 export const maxShots = 8;
-
-/** Limits are far above what the program writes, and low enough that a hostile file is cheap. */
-const word = z.string().max(120);
-const line = z.string().max(400);
-const text = z.string().max(4000);
-const time = z.iso.datetime();
-const pixel = z.number().min(-1e6).max(1e6);
-const point = z.tuple([pixel, pixel]);
-const mm = z.number().min(-1e5).max(1e5);
-const share = z.number().min(0).max(1);
-
-const estimate = z.object({
-  value: z.number(),
-  u: z.number().nonnegative(),
-});
 
 const sources = {
   'edge-noise': true,
@@ -273,34 +255,6 @@ const crestHeightsSchema = z
   .max(2000)
   .default([]);
 
-const caliperSchema = z
-  .object({ mm: z.number().positive().max(1e4), text: line })
-  .nullable()
-  .default(null);
-const answer = <const A extends readonly [string, ...string[]]>(answers: A) =>
-  z.enum(answers).nullable().default(null);
-
-export const wearReadingsSchema = z.object({
-  seal: answer(wearAnswers.seal),
-  firstTurns: answer(wearAnswers.firstTurns),
-  byHand: answer(wearAnswers.byHand),
-  goRing: answer(wearAnswers.goRing),
-  notGoRing: answer(wearAnswers.notGoRing),
-  caliper: z
-    .object({ end: caliperSchema, middle: caliperSchema, last: caliperSchema })
-    .default({ end: null, middle: null, last: null }),
-  ringTurns: z.number().min(-100).max(100).nullable().default(null),
-});
-
-/** The question whether this one is still good. */
-export const wearSchema = z.object({
-  /** Which it should be; null: the one found. */
-  thread: word.nullable(),
-  /** Null: the usual class of its standard. */
-  class: word.nullable(),
-  readings: wearReadingsSchema,
-});
-
 /** Ends that a shot measured besides its own; older sheets have none. */
 const otherEndsSchema = z
   .array(z.object({ measurement: measurementSchema, axis: z.tuple([point, point]) }))
@@ -394,7 +348,6 @@ export const sheetSchema = z.object({
 /** The identification of one fitting. */
 export type Sheet = z.infer<typeof sheetSchema>;
 export type Shot = z.infer<typeof shotSchema>;
-export type WearPart = z.infer<typeof wearSchema>;
 export type CounterAnswer = z.infer<typeof counterSchema>;
 export type Party = z.infer<typeof party>;
 export type EarlierMeasurement = z.infer<typeof earlierSchema>;

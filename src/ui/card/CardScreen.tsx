@@ -1,9 +1,10 @@
 import { createEffect, createResource, createSignal, For, onCleanup, Show } from 'solid-js';
-import { card, type Field, markers } from '../../scale-card/geometry';
+import { card, type Field } from '../../scale-card/geometry';
 import { number } from '../language/format';
 import { t } from '../language/language';
 import { ScreenCard } from '../reference/ScreenCard';
 import { notify } from '../shell/notices';
+import { CardMarks } from '../widgets/CardMarks';
 import { saveFile } from '../widgets/save-file';
 import { Bars, createBars } from './Bars';
 import { cardChecks, keepCheck, removeCheck, uOfBarsMm, useCheck, usedCheck } from './card-checks';
@@ -239,17 +240,7 @@ function BarsPicture() {
   return (
     <svg class="bars-picture" viewBox="-2 -2 188 140" aria-hidden="true">
       <rect width={card.widthMm} height={card.heightMm} />
-      <For each={markers}>
-        {({ xMm, yMm }) => (
-          <rect
-            class="mark"
-            x={xMm - card.markerSideMm / 2}
-            y={yMm - card.markerSideMm / 2}
-            width={card.markerSideMm}
-            height={card.markerSideMm}
-          />
-        )}
-      </For>
+      <CardMarks />
       <path
         d={`M${horizontal.fromXMm} ${horizontal.yMm - tick}v${2 * tick}m0 ${-tick}H${horizontal.toXMm}m0 ${-tick}v${2 * tick}`}
       />

@@ -1,5 +1,6 @@
-import { For, Match, Switch } from 'solid-js';
-import { card, markers } from '../../scale-card/geometry';
+import { Match, Switch } from 'solid-js';
+import { card } from '../../scale-card/geometry';
+import { CardMarks } from '../widgets/CardMarks';
 import type { Choice } from './reference-choice';
 import './reference.css';
 
@@ -10,17 +11,7 @@ export function ReferencePicture(props: { readonly of: Choice }) {
       <Switch>
         <Match when={props.of === 'card'}>
           <rect class="face" width={card.widthMm} height={card.heightMm} />
-          <For each={markers}>
-            {({ xMm, yMm }) => (
-              <rect
-                class="mark"
-                x={xMm - card.markerSideMm / 2}
-                y={yMm - card.markerSideMm / 2}
-                width={card.markerSideMm}
-                height={card.markerSideMm}
-              />
-            )}
-          </For>
+          <CardMarks />
           <Fitting x={92} y={68} size={1} />
         </Match>
         <Match when={props.of === 'id1'}>

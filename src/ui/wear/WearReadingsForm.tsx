@@ -1,5 +1,5 @@
 import { createSignal, createUniqueId, For, Show } from 'solid-js';
-import type { WearPart } from '../../journey/8-sheet/sheet-schema';
+import type { WearPart } from '../../journey/8-sheet/wear-schema';
 import {
   type CaliperPlace,
   caliperPlaces,

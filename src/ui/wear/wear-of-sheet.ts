@@ -1,4 +1,5 @@
-import type { Sheet, WearPart } from '../../journey/8-sheet/sheet-schema';
+import type { Sheet } from '../../journey/8-sheet/sheet-schema';
+import type { WearPart } from '../../journey/8-sheet/wear-schema';
 import { assessWear, type WearAssessment } from '../../journey/wear/assess';
 import { noWearReadings } from '../../journey/wear/wear-readings';
 import type { Thread } from '../../standards/thread';

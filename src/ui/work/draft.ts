@@ -1,5 +1,5 @@
 import { type DBSchema, openDB } from 'idb';
-import type { WearPart } from '../../journey/8-sheet/sheet-schema';
+import type { WearPart } from '../../journey/8-sheet/wear-schema';
 import type { MeasureOptions } from '../../journey/identification';
 
 /** The photo in hand, kept until it is measured, so that a reload (phones do it when

@@ -1,5 +1,5 @@
 import { createSignal } from 'solid-js';
-import type { WearPart } from '../../journey/8-sheet/sheet-schema';
+import type { WearPart } from '../../journey/8-sheet/wear-schema';
 import {
   defaultOptions,
   type Measured,

@@ -6,7 +6,8 @@ import {
 } from '../../../src/handover/picture-code';
 import { readSheet } from '../../../src/journey/8-sheet/read-sheet';
 import { sheetFromFile, sheetToFile } from '../../../src/journey/8-sheet/sheet-file';
-import type { Sheet, WearPart } from '../../../src/journey/8-sheet/sheet-schema';
+import type { Sheet } from '../../../src/journey/8-sheet/sheet-schema';
+import type { WearPart } from '../../../src/journey/8-sheet/wear-schema';
 import { noWearReadings } from '../../../src/journey/wear/wear-readings';
 import { exampleSheet } from '../8-sheet/example';
 
