@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { casesInFolder } from './accuracy/cases';
 import { pathFrom, runIfStarted, UsageError } from './arguments';
+import { fitApart } from './calibrate/fit-apart';
 import { fitPeriod } from './calibrate/fit-period';
 import { fitSeats } from './calibrate/fit-seats';
 import { fitShares } from './calibrate/fit-shares';
@@ -82,6 +83,13 @@ async function run(args: string[]): Promise<number> {
     shares: { pitch, radius },
     period,
     seat,
+    outline: {
+      furthestApart: fitApart(
+        lengths.flatMap(({ outline, radius }) =>
+          outline ? [{ ...outline, pitchMm: radius.traces.pitchMm }] : [],
+        ),
+      ),
+    },
     height: { known: rounded(height.known), ofHeight: rounded(height.pitch) },
   };
   await writeFile(file, `${JSON.stringify(allowances, null, 2)}\n`);

@@ -28,7 +28,7 @@ export function measureEnd(
   'no-thread' | 'too-few-turns'
 > {
   const { grey, flashFired } = photo;
-  const solved = solveSeated(grey, reference, seat, field, sides);
+  const solved = solveSeated({ grey, card: reference, seat, field, sides });
   if (!solved.ok) return solved;
   const solution = solved.value;
   const { camera, response } = reference;

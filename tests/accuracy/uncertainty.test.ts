@@ -35,7 +35,9 @@ async function solved(name: string) {
   const place = findThread(photo.value.grey, card.value, fitting.value, null);
   if (!place.ok) throw new Error(place.reason);
   const { field } = fitting.value;
-  const solution = solveSeated(photo.value.grey, card.value, place.value, field);
+  const { grey } = photo.value;
+  const view = { grey, card: card.value, seat: place.value, field, sides: 'both' as const };
+  const solution = solveSeated(view);
   if (!solution.ok) throw new Error(solution.reason);
   return { card: card.value, solution: solution.value, field };
 }

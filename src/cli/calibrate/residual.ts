@@ -9,13 +9,21 @@ import type { PeriodTraits } from '../../journey/4-limbs/period-odds';
 import { type SeatedThread, seatThread } from '../../journey/4-limbs/seat-thread';
 import { onAxisPlane } from '../../journey/4-thread-signal/axis-frame';
 import { type Traces, tracesOf } from '../../journey/5-measurement/learnt-spread';
-import { solveSeated } from '../../journey/5-measurement/solve-seated';
+import {
+  limbsApart,
+  type SeatedView,
+  solveByLimbs,
+  solveByOutline,
+  solveSeated,
+} from '../../journey/5-measurement/solve-seated';
+import type { ThreadSolution } from '../../journey/5-measurement/thread-solution';
 import { uncheckedPrint, withUncertainty } from '../../journey/5-measurement/uncertainty';
 import { defaultOptions } from '../../journey/identification';
 import type { Tools } from '../../journey/identify';
 import type { GreyImage } from '../../vision/grey-image';
 import type { Case } from '../accuracy/cases';
 import type { Truth } from '../accuracy/truth';
+import type { OutlineSeen } from './fit-apart';
 import type { SeatSeen } from './fit-seats';
 
 /** What is off on one photo, in mm, with what the measurement left behind to tell. `sharedMm` is what
@@ -39,6 +47,8 @@ export interface Candidate {
 export interface Lengths {
   readonly pitch: Off;
   readonly radius: Off;
+  /** The radius by the outline and by the limbs alone, and how far they are apart; null where one gave none. */
+  readonly outline: OutlineSeen | null;
   readonly height: {
     readonly errorMm: number;
     readonly knownMm: number;
@@ -69,9 +79,11 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
   const unmeasured = { name: truth.name, seats, rivals: [], lengths: null };
   const seat = findThread(grey, reference, fitting.value, null);
   if (!seat.ok) return unmeasured;
-  const solved = solveSeated(grey, reference, seat.value, fitting.value.field);
+  const { field } = fitting.value;
+  const view: SeatedView = { grey, card: reference, seat: seat.value, field, sides: 'both' };
+  const solved = solveSeated(view);
   if (!solved.ok) return unmeasured;
-  const { fit, frame, known } = solved.value;
+  const { fit, known } = solved.value;
   if (!known) return unmeasured;
   const rivals = known.rivals.map(({ period, spoken }) => ({
     right: Math.abs(period.periodMm / truth.pitch_mm - 1) < 0.015,
@@ -80,7 +92,7 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
   }));
   if (Math.abs(fit.pitchMm / truth.pitch_mm - 1) > 0.2)
     return { name: truth.name, seats, rivals, lengths: null };
-  const lighting = { field: fitting.value.field, flashFired: photo.value.flashFired };
+  const lighting = { field, flashFired: photo.value.flashFired };
   const { budget } = withUncertainty(reference, solved.value, lighting, scale.u);
   const shared = budget.filter(({ source }) => sharedSources.includes(source));
   const traces = tracesOf(solved.value, known);
@@ -96,16 +108,30 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
         traces: traces.pitch,
       },
       radius: {
-        errorMm: fit.crestRadiusMm - trueRadiusMm(truth, onAxisPlane(frame, fit.middleS, 0)),
+        errorMm: radiusErrorMm(solved.value, truth),
         sharedMm: Math.hypot(...shared.map((row) => row.majorDiameterMm)) / 2,
         traces: traces.radius,
       },
+      outline: outlineAgainstLimbs(view, truth),
       height: {
         errorMm: hex.heightMm - truth.axis_p0[2],
         knownMm: hex.uHeightMm,
         heightMm: hex.heightMm,
       },
     },
+  };
+}
+
+const radiusErrorMm = ({ fit, frame }: ThreadSolution, truth: Truth): number =>
+  fit.crestRadiusMm - trueRadiusMm(truth, onAxisPlane(frame, fit.middleS, 0));
+
+function outlineAgainstLimbs(view: SeatedView, truth: Truth): OutlineSeen | null {
+  const [outline, limbs] = [solveByOutline(view), solveByLimbs(view)];
+  if (!outline.ok || !limbs.ok) return null;
+  return {
+    apart: limbsApart(outline.value),
+    outlineErrorMm: radiusErrorMm(outline.value, truth),
+    limbsErrorMm: radiusErrorMm(limbs.value, truth),
   };
 }
 

@@ -39,6 +39,8 @@ export const spreadMm = (t: Traces, a: Shares): number =>
 
 /** Of pitch and crest radius, and of the axis' height over what the hex network claims. */
 export const learntShares: { readonly pitch: Shares; readonly radius: Shares } = learnt.shares;
+/** How far, in its u, an outline moves the limbs' radius before it is taken for the edge of something else. */
+export const learntFurthestApart: number = learnt.outline.furthestApart;
 export const learntHeight: { readonly known: number; readonly ofHeight: number } = learnt.height;
 
 /** What the traces of a seated thread amount to. `shadowMm`: what a shadow known to be there adds to the

@@ -21,8 +21,7 @@ import { crestRim } from './crest-rim';
 import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { bandAbout, bothSidesSpeak, continued, startAt } from './follow-fit';
-import { learntHeight } from './learnt-spread';
-
+import { learntFurthestApart, learntHeight } from './learnt-spread';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns } from './thread-extent';
 import { anyForm } from './thread-form';
@@ -33,9 +32,6 @@ import type { Rival, ThreadSolution } from './thread-solution';
  *  moves against the ridges from end to end, limbs are told to a share of the pitch. Wide against
  *  what either achieves, so that a clear outline decides. */
 const priors = { surface: 0.002, surfaceDrift: 0.02, limb: 0.06 };
-/** An outline that would move the limbs' radius by more than this, in its u, is the edge of something else: of 150
- *  photos (seed 20261126) it was further from the truth whenever it did. */
-const furthestApart = 2;
 /** Share of its height within which an axis lies that no hex holds. */
 const unknownHeight = 0.2;
 const rounds = 2;
@@ -54,21 +50,29 @@ const shownByChance = 0.6;
 const usualAmplitude = 0.25;
 const uLnAmplitude = 0.4;
 
-/** The outline's edges about a seated thread, fitted as one thread with what limbs and surface know as
- *  prior: they say which edge is the outline, it says where exactly. */
-export function solveSeated(
-  grey: GreyImage,
-  card: PosedCard,
-  seat: SeatedThread,
-  field: Field,
-  sides: Side | 'both' = 'both',
-): Result<ThreadSolution, 'no-thread' | 'too-few-turns'> {
-  const solved = solveWith(grey, card, seat, field, sides, free);
-  if (!solved.ok || !solved.value.known) return solved;
-  const { fit, known } = solved.value;
-  const apart = Math.abs(fit.crestRadiusMm - known.radius.value) / known.radius.u;
-  return apart > furthestApart ? solveWith(grey, card, seat, field, sides, held) : solved;
+/** A thread where it was seated, and what its outline is sought in. */
+export interface SeatedView {
+  readonly grey: GreyImage;
+  readonly card: PosedCard;
+  readonly seat: SeatedThread;
+  readonly field: Field;
+  /** Whose outline counts, where a person has said so. */
+  readonly sides: Side | 'both';
 }
+
+type Solved = Result<ThreadSolution, 'no-thread' | 'too-few-turns'>;
+
+/** The outline's edges about a seated thread, fitted as one thread with what limbs and surface know as
+ *  prior: they say which edge is the outline, it says where exactly. An outline too far from the limbs is the edge
+ *  of something else. */
+export function solveSeated(view: SeatedView): Solved {
+  const solved = solveByOutline(view);
+  return solved.ok && limbsApart(solved.value) > learntFurthestApart ? solveByLimbs(view) : solved;
+}
+
+/** How far the outline moves the limbs' radius, in its u. */
+export const limbsApart = ({ fit, known }: ThreadSolution): number =>
+  known ? Math.abs(fit.crestRadiusMm - known.radius.value) / known.radius.u : 0;
 
 /** How far the outline may move the axis, mm and rad, at first and then, and the radius, in its u. */
 interface Freedom {
@@ -77,18 +81,14 @@ interface Freedom {
   readonly radius: number;
 }
 
-const free: Freedom = { offsetMm: [0.4, 0.25], turn: [0.01, 0.006], radius: 1 };
-/** By the limbs alone: the outline says where along the axis its crests are. */
-const held: Freedom = { offsetMm: [0.01, 0.01], turn: [0.0005, 0.0005], radius: 0.05 };
+export const solveByOutline = (view: SeatedView): Solved =>
+  solveWith(view, { offsetMm: [0.4, 0.25], turn: [0.01, 0.006], radius: 1 });
 
-function solveWith(
-  grey: GreyImage,
-  card: PosedCard,
-  seat: SeatedThread,
-  field: Field,
-  sides: Side | 'both',
-  freedom: Freedom,
-): Result<ThreadSolution, 'no-thread' | 'too-few-turns'> {
+/** The limbs hold axis and radius: the outline says where along the axis its crests are. */
+export const solveByLimbs = (view: SeatedView): Solved =>
+  solveWith(view, { offsetMm: [0.01, 0.01], turn: [0.0005, 0.0005], radius: 0.05 });
+
+function solveWith({ grey, card, seat, field, sides }: SeatedView, freedom: Freedom): Solved {
   const { camera } = card;
   let { frame, zone } = seat;
   const mmPerPx = mmPerPxAt(camera, frame, zone);
