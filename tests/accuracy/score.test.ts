@@ -145,6 +145,30 @@ describe('score of one photo', () => {
     expect(score({ ...truth, exif: 'none', tilt_deg: 4 }, answer({})).scaleKnown).toBe(true);
   });
 
+  // Looking straight down from 200 mm over the world's origin, lens's centre 5 px to the right of the photo's.
+  it('takes it there without markers too, where the truth states the camera', () => {
+    const tapered = truthSchema.parse({
+      ...truth,
+      taper: 0.0625,
+      crest_major_at_start_mm: 16,
+      crest_major_at_end_mm: 16.75,
+      f_px: 2000,
+      camera: [
+        [1, 0, 0, 0],
+        [0, 1, 0, 0],
+        [0, 0, 1, 200],
+      ],
+      cxcy: [5, 0],
+    });
+    // At a height of 12 mm, 2000 / 188 px per mm: the axis' first and eighth millimetre.
+    const at = (mm: number) => [(2000 / 188) * mm + 999.5 + 5, 749.5] as const;
+    const made = answer({ major: 16 + 0.0625 * 4.5 });
+    const overlay = { ...made.overlay, axis: [at(1), at(8)] } as const;
+    const n = score(tapered, { ...made, overlay: { ...overlay, axis: [...overlay.axis] } })
+      .numbers!;
+    expect(n.majorError).toBeCloseTo(0, 9);
+  });
+
   it('takes a tapered thread’s true diameter at the middle of the zone that was measured', () => {
     const scene = Array.from({ length: 60 }, (_, i) => drawScene(9, i)).find(
       (s) => s.fitting.thread.taper > 0 && s.tiltRad > 0.2,

@@ -19,6 +19,16 @@ export const truthSchema = z.looseObject({
   hex_af_mm: z.number(),
   f_px: z.number(),
   k1: z.number(),
+  /** Camera to world, rows of [right up back origin], and the lens's centre off the photo's, px; renders of
+   *  fixtures/renderer. */
+  camera: z
+    .tuple([
+      z.array(z.number()).length(4),
+      z.array(z.number()).length(4),
+      z.array(z.number()).length(4),
+    ])
+    .optional(),
+  cxcy: z.tuple([z.number(), z.number()]).optional(),
   distance_mm: z.number(),
   tilt_deg: z.number(),
   exif: z.enum(['f35', 'none']),
