@@ -1,8 +1,8 @@
 import { card } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import { posed, type Vec3 } from '../2-card-pose/camera';
-import { type CameraFit, fitCamera } from '../2-card-pose/fit-camera';
-import { lensPriors } from '../2-card-pose/focal-length';
+import { type CameraFit, fitCamera, type LensPrior } from '../2-card-pose/fit-camera';
+import { lensPriors, overLenses } from '../2-card-pose/focal-length';
 import { homography, poseFromHomography, scaleAt } from '../2-card-pose/homography';
 import { type EdgePoint, outward } from '../2-card-pose/marker-edges';
 import type { PhotoPoint } from '../overlay';
@@ -66,8 +66,13 @@ export function fitRectangle(
     );
     if (!H) throw new Error('four corners in general position have a homography');
     const pxPerMm = scaleAt(H, middle[0], middle[1]);
-    const { stated, open } = lensPriors(photo.grey, photo.f35Mm, pxPerMm, rectangle.distanceMm);
-    const prior = { ...((told && stated) || open), uK1: uK1OfPhones };
+    const { stated, open, usual } = lensPriors(
+      photo.grey,
+      photo.f35Mm,
+      pxPerMm,
+      rectangle.distanceMm,
+    );
+    const prior = (told && stated) || open;
     const start = posed(poseFromHomography(H, prior.fPx, prior.cx, prior.cy));
     const shape = {
       scaleX: 1,
@@ -77,7 +82,10 @@ export function fitRectangle(
       edges: { count: 4, uMm: rectangle.uEdgeMm, uLeanMm: rectangle.uLeanMm },
     };
     // The points' u is their scatter.
-    return { rectangle, fit: fitCamera(points, start, prior, shape, 1), points };
+    const fitWith = (lens: LensPrior) =>
+      fitCamera(points, start, { ...lens, uK1: uK1OfPhones }, shape, 1);
+    const fit = stated ? fitWith(prior) : overLenses(usual, fitWith);
+    return { rectangle, fit, points };
   });
 }
 
