@@ -8,7 +8,7 @@ import { findThreads } from '../../journey/4-limbs/find-threads';
 import type { PeriodTraits } from '../../journey/4-limbs/period-odds';
 import { type SeatedThread, seatThread } from '../../journey/4-limbs/seat-thread';
 import { onAxisPlane } from '../../journey/4-thread-signal/axis-frame';
-import { type Traces, tracesOf } from '../../journey/5-measurement/learnt-spread';
+import { tracesOf } from '../../journey/5-measurement/learnt-spread';
 import {
   limbsApart,
   type SeatedView,
@@ -25,9 +25,9 @@ import type { Case } from '../accuracy/cases';
 import type { Truth } from '../accuracy/truth';
 import type { OutlineSeen } from './fit-apart';
 import type { SeatSeen } from './fit-seats';
+import type { Off } from './fit-spread';
 
-/** What is off on one photo, in mm, with what the measurement left behind to tell. `sharedMm` is what
- *  camera, height, card and print are worth together. */
+/** What is off on one photo, in mm, with what the measurement left behind to tell. */
 export interface Residual {
   readonly name: string;
   /** Places that were tried, right ones and wrong ones. */
@@ -49,17 +49,7 @@ export interface Lengths {
   readonly radius: Off;
   /** The radius by the outline and by the limbs alone, and how far they are apart; null where one gave none. */
   readonly outline: OutlineSeen | null;
-  readonly height: {
-    readonly errorMm: number;
-    readonly knownMm: number;
-    readonly heightMm: number;
-  };
-}
-
-export interface Off {
-  readonly errorMm: number;
-  readonly sharedMm: number;
-  readonly traces: Traces;
+  readonly height: { readonly errorMm: number; readonly uMm: number };
 }
 
 const sharedSources = ['focal-length', 'height', 'card-bow', 'tilt', 'print-scale'];
@@ -115,8 +105,7 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
       outline: outlineAgainstLimbs(view, truth),
       height: {
         errorMm: hex.heightMm - truth.axis_p0[2],
-        knownMm: hex.uHeightMm,
-        heightMm: hex.heightMm,
+        uMm: hex.uHeightMm,
       },
     },
   };
