@@ -17,7 +17,7 @@ import {
   solveSeated,
 } from '../../journey/5-measurement/solve-seated';
 import type { ThreadSolution } from '../../journey/5-measurement/thread-solution';
-import { uncheckedPrint, withUncertainty } from '../../journey/5-measurement/uncertainty';
+import { withUncertainty } from '../../journey/5-measurement/uncertainty';
 import { defaultOptions } from '../../journey/identification';
 import type { Tools } from '../../journey/identify';
 import type { GreyImage } from '../../vision/grey-image';
@@ -58,7 +58,8 @@ const sharedSources = ['focal-length', 'height', 'card-bow', 'tilt', 'print-scal
 export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<Residual | null> {
   const photo = await readPhoto(new AbortController().signal, bytes, tools.decoders);
   if (!photo.ok) return null;
-  const scale = { x: 1, y: 1, u: uncheckedPrint };
+  // The renderer prints to size.
+  const scale = { x: 1, y: 1, u: 0 };
   const { grey } = photo.value;
   const found = findReference(photo.value, tools.vision, scale, defaultOptions.reference);
   if (!found.ok) return null;
