@@ -18,6 +18,8 @@ const marginPx = 2;
 const leastAreaShare = 0.02;
 const leastSupport = 0.5;
 const leastMeanSupport = 0.72;
+/** Of the side along which the light changes over: a line was found by that much of it. */
+const leastOwn = 0.25;
 
 /** Best first; a quad that shares its corners with a better one is left out. */
 export function findQuads(field: EdgeField, edges: readonly StraightEdge[], most: number): Quad[] {
@@ -99,11 +101,17 @@ function quadOf(field: EdgeField, sides: readonly StraightEdge[]): Omit<Quad, 's
   if (ratio > 3 || ratio < 1 / 3) return null;
   let sum = 0;
   let beyond = 0;
+  let reversed = 0;
   for (let i = 0; i < 4; i++) {
     const [from, to] = [corners[i], corners[(i + 1) % 4]];
     const share = support(field, sides[i], from, to, 0.08, 0.92);
-    if (share < leastSupport) return null;
-    sum += share / 4;
+    if (share < leastSupport) {
+      // Where gloss, a stripe or a shadow meets one side, the light changes over along it.
+      if (share < leastOwn || ++reversed > 1) return null;
+      const opposite = support(field, turned(sides[i]), from, to, 0.08, 0.92);
+      if (share + opposite < leastMeanSupport) return null;
+      sum += Math.min(1, share + opposite) / 4;
+    } else sum += share / 4;
     beyond += support(field, sides[i], from, to, -0.12, -0.03) / 8;
     beyond += support(field, sides[i], from, to, 1.03, 1.12) / 8;
   }
@@ -115,6 +123,13 @@ function quadOf(field: EdgeField, sides: readonly StraightEdge[]): Omit<Quad, 's
     score: sum - 0.7 * beyond + 0.1 * Math.sqrt(Math.abs(area) / (field.width * field.height)),
   };
 }
+
+const turned = ({ nx, ny, offset, ...rest }: StraightEdge): StraightEdge => ({
+  ...rest,
+  nx: -nx,
+  ny: -ny,
+  offset: -offset,
+});
 
 function meeting(a: StraightEdge, b: StraightEdge): PhotoPoint | null {
   const det = a.nx * b.ny - a.ny * b.nx;
