@@ -1,4 +1,5 @@
 import type { Measured } from '../../journey/identification';
+import type { PhotoPoint } from '../../journey/overlay';
 import { leastSquares } from '../../quantity/least-squares';
 import { card, markers } from '../../scale-card/geometry';
 import type { Truth } from './truth';
@@ -19,6 +20,16 @@ export function trueMajorMm(truth: Truth, answer: Measured): number {
     return ((x - p0[0]) * (p1[0] - p0[0]) + (y - p0[1]) * (p1[1] - p0[1])) / length;
   });
   return start + truth.taper * ((along[0]! + along[1]!) / 2);
+}
+
+/** A photo point on the level at this height over the card: x, y in the world frame, mm. */
+export function worldAt(
+  truth: Truth,
+  answer: Measured,
+  at: PhotoPoint,
+  heightMm: number,
+): [number, number] {
+  return atHeight(truth, answer, poseFromCorners(truth, answer), at, heightMm);
 }
 
 /** Three angles and the camera's position in the world frame. */
