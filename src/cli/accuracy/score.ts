@@ -1,5 +1,6 @@
 import type { Identification, Measured } from '../../journey/identification';
 import { findThread } from '../../standards/threads';
+import { type EndScore, endScores } from './end-score';
 import type { Truth } from './truth';
 import { trueMajorMm } from './zone-middle';
 
@@ -21,6 +22,8 @@ export interface Score {
   /** Null unless a connection was settled and the truth names one. */
   readonly connectionRight: boolean | null;
   readonly numbers: Numbers | null;
+  /** None where the truth does not say what the ends look like. */
+  readonly ends: readonly EndScore[];
   readonly notes: readonly string[];
   readonly totalMs: number;
 }
@@ -60,6 +63,7 @@ export function score(truth: Truth, answer: Identification): Score {
       concluded: null,
       connectionRight: null,
       numbers: null,
+      ends: endScores(truth, null),
       notes: [],
     };
   return {
@@ -70,6 +74,7 @@ export function score(truth: Truth, answer: Identification): Score {
     concluded: answer.conclusion.decision.thread,
     connectionRight: connectionRight(truth, answer),
     numbers: numbersOf(truth, answer),
+    ends: endScores(truth, answer),
     notes: answer.notes,
   };
 }
@@ -126,9 +131,11 @@ const families: Readonly<Record<string, string>> = {
   ORFS: 'ISO 8434-3',
   '37 flare': 'ISO 8434-2',
   '45 flare': 'SAE J512',
+  'JIS 30 cone': 'JIS B 8363',
   'O-ring stud': 'ISO 11926',
   '24 cone': 'ISO 8434-1',
   'ISO 6149 stud': 'ISO 6149',
+  'ISO 9974 stud': 'ISO 9974',
   BSPP: 'ISO 1179',
   BSPT: 'ISO 7-1',
   NPT: 'ASME B1.20.1',

@@ -39,6 +39,21 @@ export const truthSchema = z.looseObject({
   iso: z.number().positive().optional(),
   family: z.string().optional(),
   size: z.string().optional(),
+  /** What the end looks like: 'cone', 'plain', 'flat_face'; the cone's half angle; the section of a ring at
+   *  the hex; a turned shoulder. Of an adaptor, its other end, always plain, at `axis_rear`. */
+  nose: z.string().optional(),
+  nose_half_angle_deg: z.number().optional(),
+  stud_oring: z.number().optional(),
+  collar: z.boolean().optional(),
+  axis_rear: point.optional(),
+  other: z
+    .looseObject({
+      system: z.string(),
+      basic_major_mm: z.number(),
+      pitch_mm: z.number(),
+      thread_len_mm: z.number(),
+    })
+    .optional(),
   camera_height_mm: z.number().optional(),
   /** How the print-check bars were measured; synthetic photos only. */
   bars: z

@@ -1,4 +1,5 @@
 import type { Measured } from '../../journey/identification';
+import type { PhotoPoint } from '../../journey/overlay';
 import { leastSquares } from '../../quantity/least-squares';
 import { card, markers } from '../../scale-card/geometry';
 import type { Truth } from './truth';
@@ -11,7 +12,7 @@ export function trueMajorMm(truth: Truth, answer: Measured): number {
   if (truth.taper === 0) return (start + truth.crest_major_at_end_mm) / 2;
   const ends = answer.overlay.axis;
   if (!ends) return (start + truth.crest_major_at_end_mm) / 2;
-  const pose = statedPose(truth) ?? poseFromCorners(truth, answer);
+  const pose = poseOf(truth, answer);
   const [p0, p1] = [truth.axis_p0, truth.axis_p1];
   const length = Math.hypot(p1[0] - p0[0], p1[1] - p0[1], p1[2] - p0[2]);
   const along = ends.map((end) => {
@@ -38,6 +39,19 @@ function statedPose({ camera, cxcy }: Truth): Pose | null {
     centre: [x!, y!, z!],
     offPx: cxcy ?? [0, 0],
   };
+}
+
+const poseOf = (truth: Truth, answer: Measured): Pose =>
+  statedPose(truth) ?? poseFromCorners(truth, answer);
+
+/** A photo point on the level at this height over the card: x, y in the world frame, mm. */
+export function worldAt(
+  truth: Truth,
+  answer: Measured,
+  at: PhotoPoint,
+  heightMm: number,
+): [number, number] {
+  return atHeight(truth, answer, poseOf(truth, answer), at, heightMm);
 }
 
 function axesOf([a, b, c]: ArrayLike<number> & Iterable<number>) {
