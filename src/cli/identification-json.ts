@@ -43,13 +43,24 @@ export function identificationJson(
 function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
   const { pitchMm, majorDiameterMm, correlation, taper, flankAngleDeg } = measurement;
   const { turns, hand, starts, noseHalfAngleDeg } = measurement;
-  const major = resolvedMajor(measurement)
-    ? { majorDiameterMm, correlation }
-    : { majorDiameterMm: null, correlation: null };
+  const resolved = resolvedMajor(measurement);
   const { threads, connections, decision, end } = conclusion;
+  const diameters =
+    end === 'female'
+      ? { majorDiameterMm: null, minorDiameterMm: resolved && majorDiameterMm }
+      : { majorDiameterMm: resolved && majorDiameterMm };
   return {
-    thread: { pitchMm, ...major, taper, flankAngleDeg, turns, hand, starts },
-    end: { kind: end, noseHalfAngleDeg },
+    thread: {
+      pitchMm,
+      ...diameters,
+      correlation: resolved && correlation,
+      taper,
+      flankAngleDeg,
+      turns,
+      hand,
+      starts,
+    },
+    end: { kind: end, gender: measurement.end ?? 'male', noseHalfAngleDeg },
     threads,
     connections,
     decision,

@@ -45,6 +45,8 @@ export const codedSchema = z.object({
       s: number.optional(),
       e: number.optional(),
       b: z.array(z.tuple([z.string().max(40), number, number])).max(50),
+      /** A female end; later than the rest. */
+      g: z.literal(1).optional(),
     })
     .optional(),
   l: z

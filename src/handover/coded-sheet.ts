@@ -217,11 +217,13 @@ function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
     ...given('s', m.starts),
     ...given('e', m.middleFromEndMm === null ? null : digits(m.middleFromEndMm, 4)),
     b: m.budget.map((row) => [row.source, digits(row.pitchMm, 2), digits(row.majorDiameterMm, 2)]),
+    ...given('g', m.end === 'female' ? (1 as const) : undefined),
   };
 }
 
 function unfoldMeasurement(m: NonNullable<Coded['m']>) {
   return {
+    ...(m.g && { end: 'female' as const }),
     pitchMm: unfoldEstimate(m.p),
     majorDiameterMm: unfoldEstimate(m.d),
     correlation: m.c,

@@ -37,6 +37,7 @@ export type MeasuredThread = Pick<
   | 'noseHalfAngleDeg'
   | 'middleFromEndMm'
 > & {
+  readonly end?: ThreadMeasurement['end'];
   readonly turns: number | null;
   readonly otherPeriods?: ThreadMeasurement['otherPeriods'] | undefined;
   readonly hand?: ThreadMeasurement['hand'];
