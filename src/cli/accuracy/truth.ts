@@ -17,6 +17,10 @@ export const truthSchema = z.looseObject({
   axis_p0: point,
   axis_p1: point,
   hex_af_mm: z.number(),
+  gender: z.enum(['male', 'female']).optional(),
+  /** Over the crests inside; how it stands or lies, and how long it is: female ends only. */
+  minor_mm: z.number().positive().optional(),
+  pose: z.enum(['standing', 'lying']).optional(),
   f_px: z.number(),
   k1: z.number(),
   /** Camera to world, rows of [right up back origin], and the lens's centre off the photo's, px; renders of

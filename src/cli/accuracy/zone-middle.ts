@@ -4,10 +4,11 @@ import { leastSquares } from '../../quantity/least-squares';
 import { card, markers } from '../../scale-card/geometry';
 import type { Truth } from './truth';
 
-/** True major diameter at the middle of the zone that was measured. On a straight thread it is the
+/** True diameter over the crests at the middle of the zone that was measured. On a straight thread it is the
  *  same everywhere; on a taper it depends on where, so the zone's ends in the photo are carried to
  *  the true axis: lens from the truth, pose from the marker corners, by code of its own. */
 export function trueMajorMm(truth: Truth, answer: Measured): number {
+  if (truth.minor_mm !== undefined) return truth.minor_mm;
   const start = truth.crest_major_at_start_mm;
   if (truth.taper === 0) return (start + truth.crest_major_at_end_mm) / 2;
   const ends = answer.overlay.axis;
