@@ -63,6 +63,7 @@ async function run(args: string[]): Promise<number> {
     spreads: {
       pitch: fitSpread(lengths.map((row) => row.pitch)),
       radius: fitSpread(lengths.map((row) => row.radius)),
+      growth: fitSpread(lengths.map((row) => row.growth)),
     },
     period: fitPeriod(kept.map((row) => row.rivals)),
     seat: fitSeats(kept.map((row) => row.seats)),

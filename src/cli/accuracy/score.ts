@@ -19,6 +19,14 @@ export interface Score {
   readonly refusal: string | null;
   readonly verdict: Verdict;
   readonly concluded: string | null;
+  /** The likeliest candidate, whether settled or not, and whether it is the right one. */
+  readonly leader: {
+    readonly thread: string;
+    readonly probability: number;
+    readonly right: boolean;
+  } | null;
+  /** What is asked for. */
+  readonly asked: string | null;
   /** Null unless a connection was settled and the truth names one. */
   readonly connectionRight: boolean | null;
   readonly numbers: Numbers | null;
@@ -61,6 +69,8 @@ export function score(truth: Truth, answer: Identification): Score {
       refusal: answer.refusal.reason,
       verdict: 'refused',
       concluded: null,
+      leader: null,
+      asked: null,
       connectionRight: null,
       numbers: null,
       ends: endScores(truth, null),
@@ -72,6 +82,8 @@ export function score(truth: Truth, answer: Identification): Score {
     refusal: null,
     verdict: verdictOf(truth, answer),
     concluded: answer.conclusion.decision.thread,
+    leader: leaderOf(truth, answer),
+    asked: answer.conclusion.decision.ask?.reading ?? null,
     connectionRight: connectionRight(truth, answer),
     numbers: numbersOf(truth, answer),
     ends: endScores(truth, answer),
@@ -117,13 +129,24 @@ function verdictOf(truth: Truth, { conclusion }: Measured): Verdict {
   const { thread, state } = conclusion.decision;
   if (state === 'unlisted') return 'unlisted';
   if (thread === null) return 'asked';
-  const row = findThread(thread);
-  const same =
+  return isTrue(truth, thread) ? 'right' : 'wrong';
+}
+
+function leaderOf(truth: Truth, { conclusion }: Measured): Score['leader'] {
+  const [first] = conclusion.threads;
+  if (!first || first.system === null) return null;
+  const { designation, probability } = first;
+  return { thread: designation, probability, right: isTrue(truth, designation) };
+}
+
+function isTrue(truth: Truth, designation: string): boolean {
+  const row = findThread(designation);
+  return (
     row !== null &&
     row.system === truth.system &&
     Math.abs(row.pitchMm - truth.pitch_mm) < 1e-3 &&
-    Math.abs(row.basicMajorMm - truth.basic_major_mm) < 0.05;
-  return same ? 'right' : 'wrong';
+    Math.abs(row.basicMajorMm - truth.basic_major_mm) < 0.05
+  );
 }
 
 /** The truth files' words for families, as the tables name them. */

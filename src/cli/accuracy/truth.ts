@@ -46,7 +46,7 @@ export const truthSchema = z.looseObject({
   /** What the end looks like: 'cone', 'plain', 'flat_face'; the cone's half angle; the section of a ring at
    *  the hex; a turned shoulder. Of an adaptor, its other end, always plain, at `axis_rear`. */
   nose: z.string().optional(),
-  nose_half_angle_deg: z.number().optional(),
+  nose_half_angle_deg: z.number().nullish(),
   stud_oring: z.number().optional(),
   collar: z.boolean().optional(),
   axis_rear: point.optional(),

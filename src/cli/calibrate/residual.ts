@@ -47,6 +47,8 @@ export interface Candidate {
 export interface Lengths {
   readonly pitch: Off;
   readonly radius: Off;
+  /** Of the radius from end to end. */
+  readonly growth: Off;
   /** The radius by the outline and by the limbs alone, and how far they are apart; null where one gave none. */
   readonly outline: OutlineSeen | null;
   readonly height: { readonly errorMm: number; readonly uMm: number };
@@ -59,7 +61,7 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
   const photo = await readPhoto(new AbortController().signal, bytes, tools.decoders);
   if (!photo.ok) return null;
   // The renderer prints to size.
-  const scale = { x: 1, y: 1, u: 0 };
+  const scale = { x: 1, y: 1, u: 1e-6 };
   const { grey } = photo.value;
   const found = findReference(photo.value, tools.vision, scale, defaultOptions.reference);
   if (!found.ok) return null;
@@ -87,6 +89,7 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
   const { budget } = withUncertainty(reference, solved.value, lighting, scale.u);
   const shared = budget.filter(({ source }) => sharedSources.includes(source));
   const traces = tracesOf(solved.value, known);
+  const lengthMm = solved.value.zone.toS - solved.value.zone.fromS;
   const { hex } = seat.value;
   return {
     name: truth.name,
@@ -102,6 +105,11 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
         errorMm: radiusErrorMm(solved.value, truth),
         sharedMm: Math.hypot(...shared.map((row) => row.majorDiameterMm)) / 2,
         traces: traces.radius,
+      },
+      growth: {
+        errorMm: ((2 * fit.halfTaper - truth.taper) / 2) * lengthMm,
+        sharedMm: 0,
+        traces: traces.growth,
       },
       outline: outlineAgainstLimbs(view, truth),
       height: {

@@ -46,9 +46,9 @@ export function spreadMm(t: Traces, w: SpreadWeights): number {
   return t.pitchMm * Math.max(w.least, Math.min(w.most, spread));
 }
 
-/** Of pitch and crest radius, and what the height's u is multiplied by that the hex network states. Set by
- *  `npm run calibrate` on photos with truth. */
-export const learntSpreads: { readonly pitch: SpreadWeights; readonly radius: SpreadWeights } =
+/** Of pitch, crest radius and its growth from end to end, and what the height's u is multiplied by that the hex
+ *  network states. Set by `npm run calibrate` on photos with truth. */
+export const learntSpreads: Readonly<Record<'pitch' | 'radius' | 'growth', SpreadWeights>> =
   learnt.spreads;
 export const learntHeight: number = learnt.height;
 /** How far, in its u, an outline moves the limbs' radius before it is taken for the edge of something else. */
@@ -62,7 +62,7 @@ export function learntSpread(
   shadowMm: number,
 ): LocalSpread {
   const { fit, zone } = solution;
-  const { pitch, radius } = tracesOf(solution, known);
+  const { pitch, radius, growth } = tracesOf(solution, known);
   const radiusMm = spreadMm(radius, learntSpreads.radius);
   return {
     rows: [
@@ -78,24 +78,23 @@ export function learntSpread(
         majorDiameterMm: 2 * Math.hypot(radiusMm, solution.uFormMm),
       },
     ],
-    // Sides drawn inwards or outwards at one end only.
-    uTaper: (2 * radiusMm) / (zone.toS - zone.fromS),
+    uTaper: (2 * spreadMm(growth, learntSpreads.growth)) / (zone.toS - zone.fromS),
   };
 }
 
-/** Traces of pitch and crest radius. */
+/** Traces of pitch, crest radius, and how much the radius grows from end to end. */
 export function tracesOf(
-  { fit }: Pick<ThreadSolution, 'fit'>,
+  { fit, zone }: Pick<ThreadSolution, 'fit' | 'zone'>,
   { uLimbMm, score, dark }: Pick<Known, 'uLimbMm' | 'score' | 'dark'>,
-): { readonly pitch: Traces; readonly radius: Traces } {
-  const traces = (k: number): Traces => ({
+): { readonly pitch: Traces; readonly radius: Traces; readonly growth: Traces } {
+  const traces = (k: number, lengthMm = 1): Traces => ({
     pitchMm: fit.pitchMm,
-    fitMm: Math.sqrt(fit.covariance[k * fitParameters.length + k]),
+    fitMm: Math.sqrt(fit.covariance[k * fitParameters.length + k]) * lengthMm,
     limbMm: uLimbMm,
     score,
     dark,
   });
-  return { pitch: traces(0), radius: traces(2) };
+  return { pitch: traces(0), radius: traces(2), growth: traces(3, zone.toS - zone.fromS) };
 }
 
 /** Beyond a 95 % interval. */
