@@ -67,7 +67,8 @@ export function fitRectangle(
     if (!H) throw new Error('four corners in general position have a homography');
     const pxPerMm = scaleAt(H, middle[0], middle[1]);
     const { stated, open } = lensPriors(photo.grey, photo.f35Mm, pxPerMm, rectangle.distanceMm);
-    const prior = { ...((told && stated) || open), uK1: uK1OfPhones };
+    const lens = told && stated ? stated : { ...open, uLnF: Math.max(open.uLnF, uLnUntold) };
+    const prior = { ...lens, uK1: uK1OfPhones };
     const start = posed(poseFromHomography(H, prior.fPx, prior.cx, prior.cy));
     const shape = {
       scaleX: 1,
@@ -81,6 +82,9 @@ export function fitRectangle(
   });
 }
 
+/** With a longer lens people step back until card or sheet fills the photo, so that usual lens and usual
+ *  distance say one thing twice: together they are worth no more than the distance, 15 to 60 cm, alone. */
+const uLnUntold = 0.45;
 /** Phones straighten their photos to about 1 % at the corner, 0.8 of the focal length off the middle at 26 mm
  *  (common practice): 0.01 / 0.8². Four edges that gloss and shadow bend do not tell it better; what the lens
  *  prior of the scale card leaves open, they would fill. */
