@@ -13,8 +13,11 @@ export interface Quad {
   readonly score: number;
 }
 
-/** Corners may lie this far outside the photo: lines meet beyond a rounded corner. */
-const marginPx = 2;
+/** Corners may lie this far outside the photo, as a share of its long side: a sheet is often not quite in
+ *  (renders: up to 0.065), and lines are measured along their sides. */
+const margin = 0.07;
+/** Of a side, so much must lie in the photo. */
+const leastVisible = 0.6;
 const leastAreaShare = 0.02;
 const leastSupport = 0.5;
 const leastMeanSupport = 0.72;
@@ -83,6 +86,7 @@ function quadOf(field: EdgeField, sides: readonly StraightEdge[]): Omit<Quad, 's
     const at = meeting(sides[(i + 3) % 4], sides[i]);
     if (!at) return null;
     const [x, y] = at;
+    const marginPx = margin * Math.max(field.width, field.height);
     if (x < -marginPx || y < -marginPx) return null;
     if (x > field.width - 1 + marginPx || y > field.height - 1 + marginPx) return null;
     corners.push(at);
@@ -144,7 +148,8 @@ function signedArea(p: readonly PhotoPoint[]): number {
   );
 }
 
-/** Share of a stretch of a side where the photo is steep the side's way within a pixel or two. */
+/** Share of a stretch of a side, as far as the photo shows it, where it is steep the side's way within a pixel or
+ *  two; 0 when it shows too little. */
 function support(
   { width, height, gx, gy }: EdgeField,
   side: StraightEdge,
@@ -154,11 +159,14 @@ function support(
   end: number,
 ): number {
   const count = 40;
+  let visible = 0;
   let seen = 0;
   for (let k = 0; k < count; k++) {
     const t = start + ((end - start) * (k + 0.5)) / count;
     const x = from[0] + t * (to[0] - from[0]);
     const y = from[1] + t * (to[1] - from[1]);
+    if (x < 0 || y < 0 || x > width - 1 || y > height - 1) continue;
+    visible++;
     for (let d = -2; d <= 2; d++) {
       const px = Math.round(x + d * side.nx);
       const py = Math.round(y + d * side.ny);
@@ -171,5 +179,5 @@ function support(
       }
     }
   }
-  return seen / count;
+  return visible < leastVisible * count ? 0 : seen / visible;
 }
