@@ -7,6 +7,7 @@ import { lyingBore } from '../../journey/4-bore/lying-bore';
 import { crestsBehind } from '../../journey/4-bore/mouth-plane';
 import type { PlacedBore } from '../../journey/4-bore/placed-bore';
 import { standingBore } from '../../journey/4-bore/standing-bore';
+import { withoutMarkers } from '../../journey/4-bore/without-markers';
 import { uncheckedPrint } from '../../journey/5-measurement/uncertainty';
 import { defaultOptions } from '../../journey/identification';
 import type { Tools } from '../../journey/identify';
@@ -41,8 +42,9 @@ export async function boresSeen({ truth, bytes }: Case, tools: Tools): Promise<B
   const { grey } = photo.value;
   const fitting = findFitting(grey, found.value, tools.vision);
   if (!fitting.ok) return [];
+  const plain = withoutMarkers(grey, found.value);
   return [standingBore, lyingBore].flatMap((bore) => {
-    const placed = bore(grey, found.value, fitting.value, tools.vision);
+    const placed = bore(plain, found.value, fitting.value, tools.vision);
     return placed ? [seen(placed, found.value, truth)] : [];
   });
 }

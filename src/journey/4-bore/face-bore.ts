@@ -33,7 +33,15 @@ export interface MouthBox {
 const viewPxPerMm = 5;
 const mostRings = 6;
 /** Smallest and largest rim that is looked for, mm. */
-export const rimRadii = { from: 3, to: 36 };
+const rimRadii = { from: 3, to: 36 };
+/** Smallest and largest ring by the box of the part: a mouth takes a good part of it. */
+const ofBox = { from: 0.16, to: 0.6 };
+
+/** Radii of rings that may be a mouth on a part in a box of this size, mm. */
+export const ringRadii = (width: number, height: number) => ({
+  fromRadius: Math.max(rimRadii.from, ofBox.from * Math.min(width, height)),
+  toRadius: Math.min(rimRadii.to, ofBox.to * Math.max(width, height)),
+});
 
 export function faceBore(
   grey: GreyImage,
@@ -60,8 +68,7 @@ export function faceBore(
       toX: margin + width,
       fromY: margin,
       toY: margin + height,
-      fromRadius: rimRadii.from,
-      toRadius: Math.min(rimRadii.to, 0.6 * span),
+      ...ringRadii(width, height),
     },
     mostRings,
   );

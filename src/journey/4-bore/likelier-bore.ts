@@ -5,6 +5,7 @@ import type { FoundFitting } from '../3-find/find-fitting';
 import { lyingBore } from './lying-bore';
 import type { PlacedBore } from './placed-bore';
 import { standingBore } from './standing-bore';
+import { withoutMarkers } from './without-markers';
 
 /** Logarithm of the odds below which a bore is more likely wrong than right. */
 const leastOdds = 0;
@@ -18,9 +19,10 @@ export function likelierBore(
   vision: Vision,
   maleOdds: number | null,
 ): PlacedBore | null {
+  const plain = withoutMarkers(grey, reference);
   let best: PlacedBore | null = null;
   for (const bore of [standingBore, lyingBore]) {
-    const found = bore(grey, reference, fitting, vision);
+    const found = bore(plain, reference, fitting, vision);
     if (found && (!best || found.seat.odds > best.seat.odds)) best = found;
   }
   return best && best.seat.odds > Math.max(leastOdds, maleOdds ?? leastOdds) ? best : null;

@@ -54,6 +54,13 @@ export function ringShare(
 /** Steps of the search: within them the blurred edges still answer. */
 const hopPx = 3;
 const radiusHopPx = 2;
+/** How far a ring may reach out of the part's box, in its radii: the box of a part's crisp edges may miss some. */
+const mostOutside = 0.3;
+
+/** How much a ring stands out against chance: what agrees by chance falls with the root of its length, and there are
+ *  more small things than large ones. */
+export const weightOf = ({ radius, share }: Pick<Ring, 'radius' | 'share'>): number =>
+  share * Math.sqrt(radius * Math.sqrt(radius));
 
 /** The rings that stand out most, best first: none has another, better one within `apartMm` of middle and radius. */
 export function findRings(edges: RingEdges, search: RingSearch, most: number): Ring[] {
@@ -63,11 +70,18 @@ export function findRings(edges: RingEdges, search: RingSearch, most: number): R
   for (let y = search.fromY; y <= search.toY; y += hopMm)
     for (let x = search.fromX; x <= search.toX; x += hopMm)
       for (let r = search.fromRadius; r <= search.toRadius; r += radiusHopMm) {
+        const out = Math.max(
+          search.fromX + r - x,
+          x + r - search.toX,
+          search.fromY + r - y,
+          y + r - search.toY,
+        );
+        if (out > mostOutside * r) break;
         if (ringShare(edges, x, y, r, 4) < 0.25) continue;
         const share = ringShare(edges, x, y, r);
         if (share > 0.25) found.push({ x, y, radius: r, share });
       }
-  found.sort((a, b) => b.share - a.share);
+  found.sort((a, b) => weightOf(b) - weightOf(a));
   const kept: Ring[] = [];
   for (const ring of found) {
     if (kept.some((q) => near(q, ring))) continue;
