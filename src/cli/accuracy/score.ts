@@ -1,6 +1,7 @@
 import type { Identification, Measured } from '../../journey/identification';
 import { findThread } from '../../standards/threads';
 import type { Truth } from './truth';
+import { type WearScore, wearScore } from './wear-score';
 import { trueMajorMm } from './zone-middle';
 
 /** Of what was concluded about the thread: an open question counts as asked, whatever is asked. */
@@ -21,6 +22,7 @@ export interface Score {
   /** Null unless a connection was settled and the truth names one. */
   readonly connectionRight: boolean | null;
   readonly numbers: Numbers | null;
+  readonly wear: WearScore | null;
   readonly notes: readonly string[];
   readonly totalMs: number;
 }
@@ -60,8 +62,10 @@ export function score(truth: Truth, answer: Identification): Score {
       concluded: null,
       connectionRight: null,
       numbers: null,
+      wear: null,
       notes: [],
     };
+  const major = trueMajorMm(truth, answer);
   return {
     ...base,
     outcome: 'measured',
@@ -69,14 +73,14 @@ export function score(truth: Truth, answer: Identification): Score {
     verdict: verdictOf(truth, answer),
     concluded: answer.conclusion.decision.thread,
     connectionRight: connectionRight(truth, answer),
-    numbers: numbersOf(truth, answer),
+    numbers: numbersOf(truth, answer, major),
+    wear: wearScore(truth, answer, major),
     notes: answer.notes,
   };
 }
 
-function numbersOf(truth: Truth, answer: Measured): Numbers {
+function numbersOf(truth: Truth, answer: Measured, major: number): Numbers {
   const { pitchMm, majorDiameterMm, correlation, taper, budget } = answer.measurement;
-  const major = trueMajorMm(truth, answer);
   const pitchError = pitchMm.value / truth.pitch_mm - 1;
   const majorError = majorDiameterMm.value / major - 1;
   const ratioError = (1 + majorError) / (1 + pitchError) - 1;

@@ -37,6 +37,8 @@ export const truthSchema = z.looseObject({
   /** What lit it, and its noise over that of a usual phone at 100 ISO; renders of fixtures/renderer. */
   light_kind: z.string().optional(),
   iso: z.number().positive().optional(),
+  /** What use has done to single crests, in a word. */
+  damage: z.string().nullish(),
   family: z.string().optional(),
   size: z.string().optional(),
   camera_height_mm: z.number().optional(),
