@@ -5,6 +5,7 @@ import { truthOf } from '../../fixtures/synthetic/truth';
 import { score } from '../../src/cli/accuracy/score';
 import { spread, summarise } from '../../src/cli/accuracy/summary';
 import { type Truth, truthSchema } from '../../src/cli/accuracy/truth';
+import { wearText } from '../../src/cli/accuracy/wear-score';
 import type { Identification, Measured } from '../../src/journey/identification';
 import { card, markers } from '../../src/scale-card/geometry';
 
@@ -140,6 +141,22 @@ describe('score of one photo', () => {
     expect(led('11/16-16 UN')).toEqual({ thread: '11/16-16 UN', probability: 0.6, right: true });
     expect(led('M18x1.5')!.right).toBe(false);
     expect(score(truth, open).leader).toBeNull();
+  });
+
+  // 11/16-16 UN 2A: 17.185 to 17.424 over the crests (ASME B1.1, 5.8.1, computed).
+  it('tells what is said of the crests from what is true', () => {
+    const worn = { ...truth, crest_major_at_start_mm: 16.9, crest_major_at_end_mm: 16.9 };
+    expect(score(truth, answer({})).wear).toMatchObject({ said: 'within', truly: 'within' });
+    expect(score(truth, answer({ major: 17 })).wear).toMatchObject({
+      said: 'below',
+      truly: 'within',
+    });
+    const missed = score(worn, answer({})).wear!;
+    expect(missed).toMatchObject({ said: 'within', truly: 'below' });
+    expect(missed.belowMm).toBeCloseTo(0.285, 2);
+    expect(wearText([missed])).toContain('within and below by more than U: 1 ');
+    expect(wearText([missed])).toContain('0 of 1 found below');
+    expect(score({ ...truth, taper: 0.0625 }, answer({})).wear).toBeNull();
   });
 
   it('judges the connection only where both name one', () => {

@@ -2,6 +2,7 @@ import type { Identification, Measured } from '../../journey/identification';
 import { findThread } from '../../standards/threads';
 import { type EndScore, endScores } from './end-score';
 import type { Truth } from './truth';
+import { type WearScore, wearScore } from './wear-score';
 import { trueMajorMm } from './zone-middle';
 
 /** Of what was concluded about the thread: an open question counts as asked, whatever is asked. */
@@ -32,6 +33,7 @@ export interface Score {
   readonly numbers: Numbers | null;
   /** None where the truth does not say what the ends look like. */
   readonly ends: readonly EndScore[];
+  readonly wear: WearScore | null;
   readonly notes: readonly string[];
   readonly totalMs: number;
 }
@@ -74,8 +76,10 @@ export function score(truth: Truth, answer: Identification): Score {
       connectionRight: null,
       numbers: null,
       ends: endScores(truth, null),
+      wear: null,
       notes: [],
     };
+  const major = trueMajorMm(truth, answer);
   return {
     ...base,
     outcome: 'measured',
@@ -85,15 +89,15 @@ export function score(truth: Truth, answer: Identification): Score {
     leader: leaderOf(truth, answer),
     asked: answer.conclusion.decision.ask?.reading ?? null,
     connectionRight: connectionRight(truth, answer),
-    numbers: numbersOf(truth, answer),
     ends: endScores(truth, answer),
+    numbers: numbersOf(truth, answer, major),
+    wear: wearScore(truth, answer, major),
     notes: answer.notes,
   };
 }
 
-function numbersOf(truth: Truth, answer: Measured): Numbers {
+function numbersOf(truth: Truth, answer: Measured, major: number): Numbers {
   const { pitchMm, majorDiameterMm, correlation, taper, budget } = answer.measurement;
-  const major = trueMajorMm(truth, answer);
   const pitchError = pitchMm.value / truth.pitch_mm - 1;
   const majorError = majorDiameterMm.value / major - 1;
   const ratioError = (1 + majorError) / (1 + pitchError) - 1;

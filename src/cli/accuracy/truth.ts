@@ -41,6 +41,8 @@ export const truthSchema = z.looseObject({
   /** What lit it, and its noise over that of a usual phone at 100 ISO; renders of fixtures/renderer. */
   light_kind: z.string().optional(),
   iso: z.number().positive().optional(),
+  /** What use has done to single crests, in a word. */
+  damage: z.string().nullish(),
   family: z.string().optional(),
   size: z.string().optional(),
   /** What the end looks like: 'cone', 'plain', 'flat_face'; the cone's half angle; the section of a ring at

@@ -1,5 +1,6 @@
 import type { GreyImage } from '../../vision/grey-image';
-import { type PosedCamera, projectRow, type Vec3 } from '../2-card-pose/camera';
+import type { PosedCamera, Vec3 } from '../2-card-pose/camera';
+import { planeGrey } from '../2-card-pose/plane-grey';
 
 /** A plane that lies as the face of a female end does, card frame, mm; the three directions are units, square to each
  *  other. Circles parallel to it are circles on it, at whatever depth they lie: a camera maps one plane to a parallel
@@ -26,26 +27,9 @@ export function planeView(
 ): PlaneView {
   const width = Math.max(8, Math.round(size.widthMm * pxPerMm));
   const height = Math.max(8, Math.round(size.heightMm * pxPerMm));
-  const data = new Uint8Array(width * height);
-  const at = new Float64Array(2 * width);
-  const d = grey.data;
   const step = plane.right.map((v) => v / pxPerMm) as unknown as Vec3;
-  for (let j = 0; j < height; j++) {
-    projectRow(camera, onPlane(plane, 0, j / pxPerMm), step, width, at);
-    for (let i = 0; i < width; i++) {
-      const x = Math.max(0, Math.min(grey.width - 1.001, at[2 * i]));
-      const y = Math.max(0, Math.min(grey.height - 1.001, at[2 * i + 1]));
-      const x0 = Math.floor(x);
-      const y0 = Math.floor(y);
-      const k = y0 * grey.width + x0;
-      const fx = x - x0;
-      const fy = y - y0;
-      data[j * width + i] =
-        (d[k] * (1 - fx) + d[k + 1] * fx) * (1 - fy) +
-        (d[k + grey.width] * (1 - fx) + d[k + grey.width + 1] * fx) * fy +
-        0.5;
-    }
-  }
+  const rowFrom = (row: number) => onPlane(plane, 0, row / pxPerMm);
+  const data = planeGrey(grey, camera, { width, height }, rowFrom, step);
   return { width, height, data, pxPerMm };
 }
 
