@@ -15,8 +15,8 @@ import type { ThreadSolution } from './thread-solution';
  *  nearer to true more likely: triangular, u = 0.5 %/√6 (JCGM 100:2008, 4.3.9). */
 export const uncheckedPrint = 0.005 / Math.sqrt(6);
 
-/** Straight and 1:16 lie 0.0625 apart: beyond a sixth of it a taper is not resolved. */
-const unresolvedTaper = 0.01;
+/** Straight and 1:16 lie 1/16 apart: beyond a quarter of it, the middle between them lies within 2 u. */
+const unresolvedTaper = 1 / 64;
 
 /** What no residual shows. Standard uncertainties, from what renders and drawn photos of known geometry
  *  leave over; no bench has been asked. */
