@@ -2,6 +2,7 @@ import { fork } from 'node:child_process';
 import { readFile, writeFile } from 'node:fs/promises';
 import { parseArgs } from 'node:util';
 import { casesInFolder, type LazyCase, saveCases, syntheticCases } from './accuracy/cases';
+import { endTable } from './accuracy/end-tables';
 import { measureCases } from './accuracy/measure-cases';
 import type { Score } from './accuracy/score';
 import { strataNames } from './accuracy/summary';
@@ -85,6 +86,7 @@ async function run(args: string[]): Promise<number> {
   const tables = [
     photoTable(scores),
     summaryTable(scores),
+    endTable(scores.flatMap(({ ends }) => ends)),
     (values.by !== undefined || scores.length >= 40) && strataTable(scores, values.by ?? null),
     values.budget && budgetTable(scores),
     values.wear && wearText(scores.flatMap(({ wear }) => wear ?? [])),

@@ -1,4 +1,5 @@
 import type { ThreadMeasurement } from '../journey/5-measurement/thread-measurement';
+import { seatsSeen } from '../journey/6-candidates/end-looks';
 import { conclude } from '../journey/7-next-reading/conclude';
 import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
@@ -42,14 +43,31 @@ export function identificationJson(
 
 function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
   const { pitchMm, majorDiameterMm, correlation, taper, flankAngleDeg } = measurement;
-  const { turns, hand, starts, noseHalfAngleDeg } = measurement;
-  const major = resolvedMajor(measurement)
-    ? { majorDiameterMm, correlation }
-    : { majorDiameterMm: null, correlation: null };
+  const { turns, hand, starts, noseHalfAngleDeg, hexAcrossFlatsMm = null } = measurement;
+  const resolved = resolvedMajor(measurement);
   const { threads, connections, decision, end } = conclusion;
+  const diameters =
+    end === 'female'
+      ? { majorDiameterMm: null, minorDiameterMm: resolved && majorDiameterMm }
+      : { majorDiameterMm: resolved && majorDiameterMm };
   return {
-    thread: { pitchMm, ...major, taper, flankAngleDeg, turns, hand, starts },
-    end: { kind: end, noseHalfAngleDeg },
+    thread: {
+      pitchMm,
+      ...diameters,
+      correlation: resolved && correlation,
+      taper,
+      flankAngleDeg,
+      turns,
+      hand,
+      starts,
+    },
+    end: {
+      kind: end,
+      gender: measurement.end ?? 'male',
+      noseHalfAngleDeg,
+      hexAcrossFlatsMm,
+      seen: seatsSeen(measurement),
+    },
     threads,
     connections,
     decision,

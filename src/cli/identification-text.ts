@@ -1,5 +1,6 @@
 import type { ThreadMeasurement } from '../journey/5-measurement/thread-measurement';
 import type { ConnectionEnd } from '../journey/6-candidates/candidate';
+import { claimedSeat } from '../journey/6-candidates/end-looks';
 import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
 import type { Estimate } from '../quantity/estimate';
@@ -19,11 +20,11 @@ export function identificationText(photo: string, identification: Identification
   const height =
     reference.axisHeightMm === null
       ? ''
-      : `, axis ${reference.axisHeightMm.toFixed(1)} mm above the card`;
+      : `, ${measurement.end === 'female' ? 'mouth' : 'axis'} ${reference.axisHeightMm.toFixed(1)} mm above the card`;
   return [
     photo,
     ...measurementLines(measurement),
-    `  scale           ${reference.pxPerMm.toFixed(2)} px/mm at the axis${height}`,
+    `  scale           ${reference.pxPerMm.toFixed(2)} px/mm at the ${measurement.end === 'female' ? 'mouth' : 'axis'}${height}`,
     ...(notes.length > 0 ? [`  note            ${notes.join(', ')}`] : []),
     conclusionText(conclusion),
   ].join('\n');
@@ -31,14 +32,18 @@ export function identificationText(photo: string, identification: Identification
 
 function measurementLines(measurement: ThreadMeasurement): string[] {
   const { pitchMm, majorDiameterMm, taper, flankAngleDeg, noseHalfAngleDeg } = measurement;
+  const acrossFlats = measurement.hexAcrossFlatsMm;
+  const seat = claimedSeat(measurement);
   const tpi = `(${(25.4 / pitchMm.value).toFixed(2)} tpi)`;
   const inch = `(${(majorDiameterMm.value / 25.4).toFixed(4)} in)`;
   return [
     `  pitch           ${withInterval(pitchMm, 4, 'mm')} ${tpi}`,
-    `  major diameter  ${withInterval(majorDiameterMm, 3, 'mm')} ${inch}`,
+    `  ${measurement.end === 'female' ? 'minor' : 'major'} diameter  ${withInterval(majorDiameterMm, 3, 'mm')} ${inch}`,
     ...(taper ? [`  taper           ${withInterval(taper, 4, 'mm/mm')}`] : []),
     ...(flankAngleDeg ? [`  flank angle     ${withInterval(flankAngleDeg, 1, '°')}`] : []),
     ...(noseHalfAngleDeg ? [`  nose half angle ${withInterval(noseHalfAngleDeg, 1, '°')}`] : []),
+    ...(acrossFlats ? [`  across flats    ${withInterval(acrossFlats, 2, 'mm')}`] : []),
+    ...(seat ? [`  end             the photo shows ${seat}`] : []),
     `  turns seen      ${measurement.turns.toFixed(1)}, hand ${measurement.hand ?? 'not resolved'}`,
   ];
 }

@@ -1,9 +1,30 @@
 import { z } from 'zod';
+import { endLooks } from '../journey/5-measurement/thread-measurement';
 import { referenceKind } from '../journey/8-sheet/sheet-schema';
 
 const number = z.number();
 const estimate = z.tuple([number, number]);
 const points = z.array(number).max(400);
+
+const measurement = z.object({
+  p: estimate,
+  d: estimate,
+  c: number,
+  t: estimate.optional(),
+  f: estimate.optional(),
+  n: estimate.optional(),
+  u: number,
+  h: z.enum(['right', 'left']).optional(),
+  s: number.optional(),
+  e: number.optional(),
+  b: z.array(z.tuple([z.string().max(40), number, number])).max(50),
+  /** Across flats; looks of the end in the order of `endLooks`. Later than the rest, and dropped by readers
+   *  that do not know them. */
+  a: estimate.optional(),
+  l: z.array(number).length(endLooks.length).optional(),
+  /** A female end; later still. */
+  g: z.literal(1).optional(),
+});
 
 /** A sheet as the code on a shared picture carries it: short keys, rounded numbers, no arrays that
  *  grow with the photo. Only the shape is checked here; what it unfolds to goes through the sheet's
@@ -32,20 +53,12 @@ export const codedSchema = z.object({
       b: z.tuple([number, number, number, z.string().max(120).nullable()]).optional(),
     })
     .optional(),
-  m: z
-    .object({
-      p: estimate,
-      d: estimate,
-      c: number,
-      t: estimate.optional(),
-      f: estimate.optional(),
-      n: estimate.optional(),
-      u: number,
-      h: z.enum(['right', 'left']).optional(),
-      s: number.optional(),
-      e: number.optional(),
-      b: z.array(z.tuple([z.string().max(40), number, number])).max(50),
-    })
+  m: measurement.optional(),
+  /** Other ends of the part: measurement and axis; later than the rest, and dropped by readers that do
+   *  not know them. */
+  o: z
+    .array(z.object({ m: measurement, a: points }))
+    .max(3)
     .optional(),
   l: z
     .object({

@@ -1,3 +1,4 @@
+import { endLooks } from '../journey/5-measurement/thread-measurement';
 import type { EarlierMeasurement, Sheet, Shot } from '../journey/8-sheet/sheet-schema';
 import type { WearPart } from '../journey/8-sheet/wear-schema';
 import type { Estimate } from '../quantity/estimate';
@@ -39,6 +40,15 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
     ...given('i', shot?.photo.flashFired ? (1 as const) : undefined),
     ...given('s', shot && foldReference(shot, photo)),
     ...given('m', sheet.measurement && foldMeasurement(sheet.measurement)),
+    ...given(
+      'o',
+      detail !== 'numbers' && shot && shot.otherEnds.length > 0
+        ? shot.otherEnds.map(({ measurement, axis }) => ({
+            m: foldMeasurement(measurement),
+            a: axis.flatMap((at) => foldPoint(at, uprightWidth(shot))),
+          }))
+        : undefined,
+    ),
     ...given('l', drawn && shot?.overlay ? foldOverlay(shot.overlay, detail === 'all') : undefined),
     g: sheet.readings.map((reading) => ({ ...reading, text: text(reading.text, 40) })),
     c: {
@@ -110,7 +120,10 @@ export function unfoldSheet(coded: Coded, arrived: { widthPx: number; heightPx: 
       overlay: coded.l ? unfoldOverlay(coded.l, arrived) : null,
       profile: null,
       crests: [],
-      otherEnds: [],
+      otherEnds: (coded.o ?? []).map(({ m, a }) => ({
+        measurement: unfoldMeasurement(m),
+        axis: unfoldPoints(a, arrived.widthPx),
+      })),
       notes: coded.s.o ?? [],
       bars: coded.s.b
         ? {
@@ -184,12 +197,10 @@ function foldEarlier(one: EarlierMeasurement): NonNullable<Coded['y']>[number] {
 
 function foldReference(shot: Shot, photo: PhotoInPicture): NonNullable<Coded['s']> {
   const { kind, pxPerMm, axisHeightMm, cameraHeightMm, tiltDeg, field } = shot.reference;
-  const turned = shot.photo.orientation >= 5;
-  const uprightWidthPx = turned ? shot.photo.heightPx : shot.photo.widthPx;
   return {
     k: kind,
     q: [
-      digits((pxPerMm * photo.widthPx) / uprightWidthPx, 5),
+      digits((pxPerMm * photo.widthPx) / uprightWidth(shot), 5),
       axisHeightMm === null ? null : digits(axisHeightMm, 4),
       cameraHeightMm === null ? null : digits(cameraHeightMm, 4),
       tiltDeg === null ? null : digits(tiltDeg, 3),
@@ -217,11 +228,15 @@ function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
     ...given('s', m.starts),
     ...given('e', m.middleFromEndMm === null ? null : digits(m.middleFromEndMm, 4)),
     b: m.budget.map((row) => [row.source, digits(row.pitchMm, 2), digits(row.majorDiameterMm, 2)]),
+    ...given('a', m.hexAcrossFlatsMm && foldEstimate(m.hexAcrossFlatsMm)),
+    ...given('l', m.looks && endLooks.map((look) => digits(m.looks?.[look] ?? 0, 4))),
+    ...given('g', m.end === 'female' ? (1 as const) : undefined),
   };
 }
 
 function unfoldMeasurement(m: NonNullable<Coded['m']>) {
   return {
+    ...(m.g && { end: 'female' as const }),
     pitchMm: unfoldEstimate(m.p),
     majorDiameterMm: unfoldEstimate(m.d),
     correlation: m.c,
@@ -233,6 +248,8 @@ function unfoldMeasurement(m: NonNullable<Coded['m']>) {
     starts: m.s ?? null,
     middleFromEndMm: m.e ?? null,
     budget: m.b.map(([source, pitchMm, majorDiameterMm]) => ({ source, pitchMm, majorDiameterMm })),
+    ...given('hexAcrossFlatsMm', m.a && unfoldEstimate(m.a)),
+    ...given('looks', m.l && Object.fromEntries(endLooks.map((look, i) => [look, m.l?.[i]]))),
   };
 }
 
@@ -251,9 +268,17 @@ function foldWear({ thread, class: className, readings }: WearPart): NonNullable
   };
 }
 
+const uprightWidth = ({ photo }: Shot): number =>
+  photo.orientation >= 5 ? photo.heightPx : photo.widthPx;
+
+const foldPoint = ([x, y]: Point, widthPx: number): number[] =>
+  [x, y].map((value) => Math.round((value / widthPx) * pointUnit));
+
+const unfoldPoints = (flat: readonly number[], widthPx: number): number[][] =>
+  chunks(flat, 2).map((pair) => pair.map((v) => (v / pointUnit) * widthPx));
+
 function foldOverlay(overlay: Overlay, withCrests: boolean): NonNullable<Coded['l']> {
-  const at = ([x, y]: Point) =>
-    [x, y].map((value) => Math.round((value / overlay.widthPx) * pointUnit));
+  const at = (point: Point) => foldPoint(point, overlay.widthPx);
   return {
     ...given('a', overlay.axis?.flatMap(at)),
     c: overlay.contactLines.slice(0, 4).flatMap((line) => line.flatMap(at)),
@@ -269,8 +294,7 @@ function unfoldOverlay(
   coded: NonNullable<Coded['l']>,
   { widthPx, heightPx }: { widthPx: number; heightPx: number },
 ) {
-  const all = (flat: readonly number[]) =>
-    chunks(flat, 2).map((pair) => pair.map((v) => (v / pointUnit) * widthPx));
+  const all = (flat: readonly number[]) => unfoldPoints(flat, widthPx);
   return {
     widthPx,
     heightPx,

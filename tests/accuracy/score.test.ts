@@ -147,6 +147,18 @@ describe('score of one photo', () => {
     expect(score({ ...truth, taper: 0.0625 }, answer({})).wear).toBeNull();
   });
 
+  it('says whether the right thread leads, settled or not', () => {
+    const open = answer({ thread: null, state: 'needs-reading' });
+    const listed = { system: 'UN', basicMajorMm: 17.4625, pitchMm: 1.5875 } as const;
+    const led = (designation: string) => {
+      const threads = [{ ...listed, designation, probability: 0.6 }];
+      return score(truth, { ...open, conclusion: { ...open.conclusion, threads } }).leader;
+    };
+    expect(led('11/16-16 UN')).toEqual({ thread: '11/16-16 UN', probability: 0.6, right: true });
+    expect(led('M18x1.5')!.right).toBe(false);
+    expect(score(truth, open).leader).toBeNull();
+  });
+
   it('judges the connection only where both name one', () => {
     const right = { family: 'ISO 8434-3', size: '-6' };
     expect(score(truth, answer({ connection: right })).connectionRight).toBe(true);

@@ -1,5 +1,6 @@
 import type { Identification, Measured } from '../../journey/identification';
 import { findThread } from '../../standards/threads';
+import { type EndScore, endScores } from './end-score';
 import type { Truth } from './truth';
 import { type WearScore, wearScore } from './wear-score';
 import { trueMajorMm } from './zone-middle';
@@ -19,10 +20,20 @@ export interface Score {
   readonly refusal: string | null;
   readonly verdict: Verdict;
   readonly concluded: string | null;
+  /** The likeliest candidate, whether settled or not, and whether it is the right one. */
+  readonly leader: {
+    readonly thread: string;
+    readonly probability: number;
+    readonly right: boolean;
+  } | null;
+  /** What is asked for. */
+  readonly asked: string | null;
   /** Null unless a connection was settled and the truth names one. */
   readonly connectionRight: boolean | null;
   readonly numbers: Numbers | null;
   readonly wear: WearScore | null;
+  /** None where the truth does not say what the ends look like. */
+  readonly ends: readonly EndScore[];
   readonly notes: readonly string[];
   readonly totalMs: number;
 }
@@ -60,9 +71,12 @@ export function score(truth: Truth, answer: Identification): Score {
       refusal: answer.refusal.reason,
       verdict: 'refused',
       concluded: null,
+      leader: null,
+      asked: null,
       connectionRight: null,
       numbers: null,
       wear: null,
+      ends: endScores(truth, null),
       notes: [],
     };
   const major = trueMajorMm(truth, answer);
@@ -72,9 +86,12 @@ export function score(truth: Truth, answer: Identification): Score {
     refusal: null,
     verdict: verdictOf(truth, answer),
     concluded: answer.conclusion.decision.thread,
+    leader: leaderOf(truth, answer),
+    asked: answer.conclusion.decision.ask?.reading ?? null,
     connectionRight: connectionRight(truth, answer),
     numbers: numbersOf(truth, answer, major),
     wear: wearScore(truth, answer, major),
+    ends: endScores(truth, answer),
     notes: answer.notes,
   };
 }
@@ -116,13 +133,24 @@ function verdictOf(truth: Truth, { conclusion }: Measured): Verdict {
   const { thread, state } = conclusion.decision;
   if (state === 'unlisted') return 'unlisted';
   if (thread === null) return 'asked';
-  const row = findThread(thread);
-  const same =
+  return isTrue(truth, thread) ? 'right' : 'wrong';
+}
+
+function leaderOf(truth: Truth, { conclusion }: Measured): Score['leader'] {
+  const [first] = conclusion.threads;
+  if (!first || first.system === null) return null;
+  const { designation, probability } = first;
+  return { thread: designation, probability, right: isTrue(truth, designation) };
+}
+
+function isTrue(truth: Truth, designation: string): boolean {
+  const row = findThread(designation);
+  return (
     row !== null &&
     row.system === truth.system &&
     Math.abs(row.pitchMm - truth.pitch_mm) < 1e-3 &&
-    Math.abs(row.basicMajorMm - truth.basic_major_mm) < 0.05;
-  return same ? 'right' : 'wrong';
+    Math.abs(row.basicMajorMm - truth.basic_major_mm) < 0.05
+  );
 }
 
 /** The truth files' words for families, as the tables name them. */
@@ -130,9 +158,11 @@ const families: Readonly<Record<string, string>> = {
   ORFS: 'ISO 8434-3',
   '37 flare': 'ISO 8434-2',
   '45 flare': 'SAE J512',
+  'JIS 30 cone': 'JIS B 8363',
   'O-ring stud': 'ISO 11926',
   '24 cone': 'ISO 8434-1',
   'ISO 6149 stud': 'ISO 6149',
+  'ISO 9974 stud': 'ISO 9974',
   BSPP: 'ISO 1179',
   BSPT: 'ISO 7-1',
   NPT: 'ASME B1.20.1',

@@ -17,6 +17,10 @@ export const truthSchema = z.looseObject({
   axis_p0: point,
   axis_p1: point,
   hex_af_mm: z.number(),
+  gender: z.enum(['male', 'female']).optional(),
+  /** Over the crests inside; how it stands or lies, and how long it is: female ends only. */
+  minor_mm: z.number().positive().optional(),
+  pose: z.enum(['standing', 'lying']).optional(),
   f_px: z.number(),
   k1: z.number(),
   /** Camera to world, rows of [right up back origin], and the lens's centre off the photo's, px; renders of
@@ -41,6 +45,21 @@ export const truthSchema = z.looseObject({
   damage: z.string().nullish(),
   family: z.string().optional(),
   size: z.string().optional(),
+  /** What the end looks like: 'cone', 'plain', 'flat_face'; the cone's half angle; the section of a ring at
+   *  the hex; a turned shoulder. Of an adaptor, its other end, always plain, at `axis_rear`. */
+  nose: z.string().optional(),
+  nose_half_angle_deg: z.number().nullish(),
+  stud_oring: z.number().optional(),
+  collar: z.boolean().optional(),
+  axis_rear: point.optional(),
+  other: z
+    .looseObject({
+      system: z.string(),
+      basic_major_mm: z.number(),
+      pitch_mm: z.number(),
+      thread_len_mm: z.number(),
+    })
+    .optional(),
   camera_height_mm: z.number().optional(),
   /** How the print-check bars were measured; synthetic photos only. */
   bars: z

@@ -1,17 +1,19 @@
 import type { Measured } from '../../journey/identification';
+import type { PhotoPoint } from '../../journey/overlay';
 import { leastSquares } from '../../quantity/least-squares';
 import { card, markers } from '../../scale-card/geometry';
 import type { Truth } from './truth';
 
-/** True major diameter at the middle of the zone that was measured. On a straight thread it is the
+/** True diameter over the crests at the middle of the zone that was measured. On a straight thread it is the
  *  same everywhere; on a taper it depends on where, so the zone's ends in the photo are carried to
  *  the true axis: lens from the truth, pose from the marker corners, by code of its own. */
 export function trueMajorMm(truth: Truth, answer: Measured): number {
+  if (truth.minor_mm !== undefined) return truth.minor_mm;
   const start = truth.crest_major_at_start_mm;
   if (truth.taper === 0) return (start + truth.crest_major_at_end_mm) / 2;
   const ends = answer.overlay.axis;
   if (!ends) return (start + truth.crest_major_at_end_mm) / 2;
-  const pose = statedPose(truth) ?? poseFromCorners(truth, answer);
+  const pose = poseOf(truth, answer);
   const [p0, p1] = [truth.axis_p0, truth.axis_p1];
   const length = Math.hypot(p1[0] - p0[0], p1[1] - p0[1], p1[2] - p0[2]);
   const along = ends.map((end) => {
@@ -38,6 +40,19 @@ function statedPose({ camera, cxcy }: Truth): Pose | null {
     centre: [x!, y!, z!],
     offPx: cxcy ?? [0, 0],
   };
+}
+
+const poseOf = (truth: Truth, answer: Measured): Pose =>
+  statedPose(truth) ?? poseFromCorners(truth, answer);
+
+/** A photo point on the level at this height over the card: x, y in the world frame, mm. */
+export function worldAt(
+  truth: Truth,
+  answer: Measured,
+  at: PhotoPoint,
+  heightMm: number,
+): [number, number] {
+  return atHeight(truth, answer, poseOf(truth, answer), at, heightMm);
 }
 
 function axesOf([a, b, c]: ArrayLike<number> & Iterable<number>) {

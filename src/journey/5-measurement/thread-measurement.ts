@@ -15,11 +15,29 @@ export interface BudgetRow {
   readonly majorDiameterMm: number;
 }
 
+/** What the end of a part may show beside its thread: a cone ahead of it (half angle in degrees), a ring
+ *  or a turned shoulder between thread and hex, or none of these. */
+export const endLooks = [
+  'cone-30',
+  'cone-37',
+  'cone-45',
+  'o-ring-at-hex',
+  'shoulder',
+  'plain',
+] as const;
+export type EndLook = (typeof endLooks)[number];
+
+/** Probability of each look from the photo alone, were all as common; they sum to 1. */
+export type EndLooks = Readonly<Record<EndLook, number>>;
+
 /** What the photo says of the thread. Plain data: stages 6–8, the sheet and the
  *  command line use it as it is. A quantity the photo does not resolve is null. */
 export interface ThreadMeasurement {
+  /** Absent: male. */
+  readonly end?: 'male' | 'female' | undefined;
   readonly pitchMm: Estimate;
-  /** Over the crests as they are; on a tapered thread at the middle of the measured zone. */
+  /** Over the crests as they are; on a tapered thread at the middle of the measured zone. Of a female end over the
+   *  crests inside, which is its minor diameter. */
   readonly majorDiameterMm: Estimate;
   /** Between pitch and major diameter, −1…1. */
   readonly correlation: number;
@@ -28,6 +46,10 @@ export interface ThreadMeasurement {
   /** Included angle between the flanks. */
   readonly flankAngleDeg: Estimate | null;
   readonly noseHalfAngleDeg: Estimate | null;
+  /** Of the hex beside the thread; absent from sheets that are older than it. */
+  readonly hexAcrossFlatsMm?: Estimate | null | undefined;
+  /** Null where the photo does not show enough of the end. */
+  readonly looks?: EndLooks | null | undefined;
   readonly turns: number;
   readonly hand: 'right' | 'left' | null;
   readonly starts: number | null;

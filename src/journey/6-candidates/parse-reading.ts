@@ -56,6 +56,8 @@ export function parseReading(text: string): Parsed {
       if (how === 'gauge') return seatGauge(name);
       return choice(seats, name, 'seat', (seat) => ({ kind, seat, text: seat }));
     }
+    case 'other-seat':
+      return choice(seats, word, 'seat', (seat) => ({ kind, seat, text: seat }));
     case 'seat-gauge':
       return seatGauge(word);
     case 'cone-size':

@@ -36,7 +36,9 @@ export type MeasuredThread = Pick<
   | 'flankAngleDeg'
   | 'noseHalfAngleDeg'
   | 'middleFromEndMm'
+  | 'looks'
 > & {
+  readonly end?: ThreadMeasurement['end'];
   readonly turns: number | null;
   readonly otherPeriods?: ThreadMeasurement['otherPeriods'] | undefined;
   readonly hand?: ThreadMeasurement['hand'];
@@ -114,14 +116,19 @@ export function noseLikelihood(measured: Estimate | null, connection: Connection
   if (measured === null) return 1;
   const cone = connection?.coneOutwards ? connection.seatHalfAngleDeg : null;
   const seen = cone === null ? coneSeen.other : coneSeen.cone;
+  return seen * coneAngleChance(measured, cone);
+}
+
+/** Density per degree of a half angle measured ahead of the thread, on a cone or (null) on none. */
+export function coneAngleChance(measured: Estimate, cone: number | null): number {
   const anywhere = 1 / 70;
   if (cone !== null) {
     const mistaken = 0.04;
     const u = Math.hypot(measured.u, 0.7);
-    return seen * ((1 - mistaken) * normal(measured.value, cone, u) + mistaken * anywhere);
+    return (1 - mistaken) * normal(measured.value, cone, u) + mistaken * anywhere;
   }
   const chamfer = (deg: number) => normal(measured.value, deg, Math.hypot(measured.u, 4));
-  return seen * (0.4 * chamfer(45) + 0.3 * chamfer(30) + 0.3 * anywhere);
+  return 0.4 * chamfer(45) + 0.3 * chamfer(30) + 0.3 * anywhere;
 }
 
 /** Every listed thread is right-hand with one start; the photo may mistake either. */

@@ -194,6 +194,7 @@ export const speaksOfUse = ({ reading }: ReadingModel): boolean => saysOfUse.has
 
 const saysOfUse: ReadonlySet<Reading['kind']> = new Set([
   'seat',
+  'other-seat',
   'seat-gauge',
   'cone-size',
   'end-type',
@@ -207,6 +208,8 @@ function factorOfUse(model: ReadingModel, connection: Connection | null): number
   switch (reading.kind) {
     case 'seat':
       return overShown(connection, (shown) => seatChance(reading.seat, shown, misread));
+    case 'other-seat':
+      return overShown(connection, (shown) => 1 - seatChance(reading.seat, shown, misread));
     case 'seat-gauge':
       return overShown(connection, (shown) => gaugedConeChance(reading.cone, shown, misread));
     case 'cone-size': {

@@ -54,6 +54,8 @@ export type Reading =
     }
   /** By eye: flares of 30°, 37° and 45° look alike. */
   | { readonly kind: 'seat'; readonly seat: Seat; readonly text: string }
+  /** The photo's claim denied: whatever it shows, this it is not. */
+  | { readonly kind: 'other-seat'; readonly seat: Seat; readonly text: string }
   | { readonly kind: 'seat-gauge'; readonly cone: GaugedCone; readonly text: string }
   | {
       /** A cone on a male end: across its wide and its narrow end, and the length between them. Half

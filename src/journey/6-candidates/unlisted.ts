@@ -1,8 +1,8 @@
 import * as portable from '../../quantity/portable-math';
+import { endLikelihood } from './end-likelihood';
 import {
   flankLikelihood,
   type MeasuredThread,
-  noseLikelihood,
   type PhotoShape,
   taperLikelihood,
   windingLikelihood,
@@ -52,10 +52,10 @@ export function weighUnlisted(
       unlistedParts.whitworth * flankLikelihood(photo.flankAngleDeg, 55) +
       (1 - unlistedParts.whitworth) * flankLikelihood(photo.flankAngleDeg, 60);
     factor *= windingLikelihood(photo, false);
-    factor *= noseLikelihood(photo.noseHalfAngleDeg, null);
+    factor *= endLikelihood({ photo, readings: models.map(({ reading }) => reading) }, null);
   }
   for (const model of models) factor *= otherFactor(model);
-  const ends = shape ? (['male'] as const) : (['male', 'female'] as const);
+  const ends = photo ? ([photo.end ?? 'male'] as const) : (['male', 'female'] as const);
   let weight = 0;
   for (const end of ends) {
     const endPrior = shape ? 1 : end === 'female' ? unlistedParts.female : 1 - unlistedParts.female;

@@ -1,11 +1,11 @@
 import { runOutMm, type Thread } from '../../standards/thread';
 import { atPlace, type DiameterDensity } from './diameter-density';
+import { endLikelihood } from './end-likelihood';
 import { headLikelihood } from './flange-heads';
 import { type Hypothesis, hypotheses, type Use } from './hypotheses';
 import {
   flankLikelihood,
   type MeasuredThread,
-  noseLikelihood,
   type PhotoShape,
   photoShape,
   taperLikelihood,
@@ -76,7 +76,7 @@ export function weigh(
     let weight = 0;
     const uses = hypothesis.uses.map((use) => {
       let own = likelihood;
-      if (evidence.photo) own *= noseLikelihood(evidence.photo.noseHalfAngleDeg, use.connection);
+      own *= endLikelihood(evidence, use.connection);
       for (const model of ofUse) own *= useFactor(model, use.connection);
       weight += own * use.prior;
       return { use, likelihood: own, weight: own * use.prior };
@@ -109,8 +109,7 @@ function threadLikelihood(
     const place = densityAtPlace(thread, end, density, null);
     return factor * overDensity(place, lengths, end, null, thread.pitchMm);
   }
-  // The photo shows the outline of an external thread.
-  if (end === 'female') return 0;
+  if (end !== (photo.end ?? 'male')) return 0;
   if (isFar(thread.pitchMm, shape)) return 0;
   for (const model of models) factor *= threadFactor(model, thread, end);
   factor *= windingLikelihood(photo, true);

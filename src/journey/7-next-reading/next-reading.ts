@@ -1,4 +1,5 @@
 import * as portable from '../../quantity/portable-math';
+import { showsCone } from '../6-candidates/end-looks';
 import { type AskableKind, askableKinds, type Seat } from '../6-candidates/reading';
 import type { Evidence, Weighed } from '../6-candidates/weigh';
 import type { Ask } from './decision';
@@ -104,11 +105,13 @@ function isSensible(
   }
   if (kind === 'cone-size') {
     if (photo?.noseHalfAngleDeg || better('seat-gauge')) return false;
+    if (photo && showsCone(photo)) return true;
     return readings.some((r) => r.kind === 'seat' && isFlare(r.seat));
   }
   if (kind === 'seat-gauge') {
     const looks = readings.filter((r) => r.kind === 'seat');
-    return looks.length > 0 ? looks.some((r) => isCone(r.seat)) : declined('seat');
+    if (looks.length > 0) return looks.some((r) => isCone(r.seat));
+    return declined('seat') || (photo !== null && showsCone(photo));
   }
   return true;
 }

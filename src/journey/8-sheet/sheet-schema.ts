@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { BudgetRow } from '../5-measurement/thread-measurement';
+import { type BudgetRow, endLooks } from '../5-measurement/thread-measurement';
 import { askableKinds, endTypes, gaugedCones, marks, seats } from '../6-candidates/reading';
 import { allTools } from '../7-next-reading/tools';
 import { type Note, referenceKinds } from '../identification';
@@ -37,12 +37,15 @@ function keys<T extends Record<string, true>>(of: T) {
 }
 
 export const measurementSchema = z.object({
+  end: z.enum(['male', 'female']).optional(),
   pitchMm: estimate,
   majorDiameterMm: estimate,
   correlation: z.number().min(-1).max(1),
   taper: estimate.nullable(),
   flankAngleDeg: estimate.nullable(),
   noseHalfAngleDeg: estimate.nullable(),
+  hexAcrossFlatsMm: estimate.nullable().optional(),
+  looks: z.record(z.enum(endLooks), share).nullable().optional(),
   turns: z.number().nonnegative(),
   hand: z.enum(['right', 'left']).nullable(),
   starts: z.number().int().positive().max(100).nullable(),
@@ -83,7 +86,7 @@ export const readingSchema = z.discriminatedUnion('kind', [
     mm: z.number().positive().max(1e4).nullable(),
     text: line,
   }),
-  z.object({ kind: z.literal('seat'), seat: z.enum(seats), text: line }),
+  z.object({ kind: z.enum(['seat', 'other-seat']), seat: z.enum(seats), text: line }),
   z.object({
     kind: z.literal('flank'),
     flankDeg: z.union([z.literal(55), z.literal(60)]),

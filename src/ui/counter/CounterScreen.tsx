@@ -3,12 +3,14 @@ import { stampOf } from '../../journey/8-sheet/what-holds';
 import { Contradictions } from '../identification/Contradictions';
 import { DecisionBlock } from '../identification/DecisionBlock';
 import { ReadingLines } from '../identification/ReadingLines';
+import { SeatClaim } from '../identification/SeatClaim';
 import { loadTables, type Tables } from '../identification/table-rows';
 import { t } from '../language/language';
 import { Cautions } from '../result/Cautions';
 import { OpenQuestions } from '../result/OpenQuestions';
 import { BeforeAfter } from '../sheet/BeforeAfter';
 import { HandOver } from '../sheet/HandOver';
+import { OtherEnds } from '../sheet/OtherEnds';
 import { SheetFacts } from '../sheet/SheetFacts';
 import { SheetPage } from '../sheet/SheetPage';
 import { sendPicture, spokenName } from '../sheet/send';
@@ -54,7 +56,9 @@ function Counter(props: { readonly tables: Tables }) {
           contradictions={sheet().conclusion.contradictions}
           readings={sheet().readings}
         />
+        <OtherEnds looking />
         <BeforeAfter sheet={sheet()} />
+        <SeatClaim sheet={sheet()} />
         <ReadingLines sheet={sheet()} />
         <WearNote />
         <p>

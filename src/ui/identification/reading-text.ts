@@ -33,6 +33,7 @@ export function kindWords(kind: AskableKind, end: End = 'male'): KindWords {
 /** A reading as people say it, e.g. 'Pitch gauge: 16 tpi'. */
 export function readingText(reading: Reading, end: End = 'male'): string {
   if (reading.kind === 'cannot-tell') return t().trade.cannotTellOf(kindWords(reading.of).name);
+  if (reading.kind === 'other-seat') return t().loop.seatClaim.denied(seatText(reading.seat, end));
   return `${kindWords(reading.kind).name}: ${valueText(reading.kind, reading.text, end)}`;
 }
 

@@ -1,6 +1,7 @@
 import { type JSX, Show } from 'solid-js';
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import type { Reference } from '../../journey/identification';
+import { spannersBetween } from '../../standards/spanners';
 import { decimalsFor, number, plusMinus } from '../language/format';
 import { t } from '../language/language';
 import './numbers.css';
@@ -43,6 +44,11 @@ export function Numbers(props: {
         name={t().inspection.nose}
         main={m().noseHalfAngleDeg ? plusMinus(m().noseHalfAngleDeg!, '°') : null}
       />
+      <Row
+        name={t().loop.hexAcrossFlats}
+        main={m().hexAcrossFlatsMm ? plusMinus(m().hexAcrossFlatsMm!, 'mm') : null}
+        also={spannerText(m().hexAcrossFlatsMm)}
+      />
       <Row name={t().inspection.turns} main={number(m().turns, 1)} />
       <Row name={t().inspection.hand} main={m().hand ? t().inspection[m().hand!] : null} />
       <Row name={t().inspection.starts} main={m().starts === null ? null : String(m().starts)} />
@@ -73,6 +79,19 @@ export function Numbers(props: {
     </dl>
   );
 }
+
+/** Spanners within the interval that is shown, 2 u to either side. */
+function spannerText(acrossFlats: ThreadMeasurement['hexAcrossFlatsMm']): string | undefined {
+  if (!acrossFlats) return undefined;
+  const { value, u } = acrossFlats;
+  const sizes = spannersBetween(value - 2 * u, value + 2 * u);
+  if (sizes.length === 0 || sizes.length > mostSpanners) return undefined;
+  const names = sizes.map(({ system, name }) => `${name} ${system === 'metric' ? 'mm' : 'in'}`);
+  return `${t().loop.spanner}: ${names.join(', ')}`;
+}
+
+/** A list of more tells nobody which to take. */
+const mostSpanners = 4;
 
 function taperText(m: ThreadMeasurement): string | null {
   if (!m.taper) return null;

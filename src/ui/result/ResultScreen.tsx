@@ -1,6 +1,7 @@
 import { createMemo, createResource, For, type JSX, Show } from 'solid-js';
 import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
 import { ReadingLines } from '../identification/ReadingLines';
+import { SeatClaim } from '../identification/SeatClaim';
 import { SectionDrawing } from '../identification/SectionDrawing';
 import { dimensionsOf, loadTables, type Tables } from '../identification/table-rows';
 import { inchFirst, pitchWords } from '../identification/thread-words';
@@ -8,6 +9,7 @@ import { pitchBoth, plusMinusBoth } from '../language/format';
 import { t } from '../language/language';
 import { BeforeAfter } from '../sheet/BeforeAfter';
 import { HandOver } from '../sheet/HandOver';
+import { OtherEnds } from '../sheet/OtherEnds';
 import { SheetFacts } from '../sheet/SheetFacts';
 import { SheetPage } from '../sheet/SheetPage';
 import { sendPicture, sendToCounter, spokenName } from '../sheet/send';
@@ -123,6 +125,7 @@ function Result(props: { readonly tables: Tables }) {
             <ThreadPicture item={openSheet()!} />
           </div>
         </div>
+        <OtherEnds looking />
         <div class="result-middle">
           <section class="stack tight">
             <h2>{t().result.numbers}</h2>
@@ -145,6 +148,7 @@ function Result(props: { readonly tables: Tables }) {
             <Show when={sheet().remarks}>
               <p class="result-remarks">{sheet().remarks}</p>
             </Show>
+            <SeatClaim sheet={sheet()} />
             <ReadingLines sheet={sheet()} />
           </section>
           <Show when={facts()} keyed>

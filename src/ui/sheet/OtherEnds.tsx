@@ -10,27 +10,31 @@ import { openSheet } from '../work/sheets';
 
 type OtherEnd = Shot['otherEnds'][number];
 
-/** Of a part threaded at both ends: what the other end is, and the way to ask about that one instead. */
-export function OtherEnds() {
+/** Of a part threaded at both ends: what the other end is, and (unless only for looking at) the way to ask
+ *  about that one instead. */
+export function OtherEnds(props: { readonly looking?: boolean }) {
   const ends = () => openSheet()!.sheet.shots[0]?.otherEnds ?? [];
   return (
     <Show when={ends().length > 0}>
       <section class="other-ends panel stack tight" aria-labelledby="other-ends-title">
         <h2 id="other-ends-title">{t().loop.bothEnds.title}</h2>
         <p class="soft">{t().loop.bothEnds.lead}</p>
-        <For each={ends()}>{(end) => <OtherEndLine end={end} />}</For>
+        <For each={ends()}>
+          {(end) => <OtherEndLine end={end} looking={props.looking === true} />}
+        </For>
       </section>
     </Show>
   );
 }
 
-function OtherEndLine(props: { readonly end: OtherEnd }) {
+function OtherEndLine(props: { readonly end: OtherEnd; readonly looking: boolean }) {
   const [problem, setProblem] = createSignal<string | null>(null);
   const [conclusion] = createResource(
     () => props.end.measurement,
     (measurement) => conclude(measurement, [], []),
   );
   const likeliest = () => conclusion()?.threads.find((one) => one.system !== null);
+  const connection = () => conclusion()?.decision.connection ?? null;
   const ask = async () => {
     setProblem(null);
     const { asked } = openSheet()!.sheet.shots[0];
@@ -52,20 +56,30 @@ function OtherEndLine(props: { readonly end: OtherEnd }) {
             </>
           )}
         </Show>
+        <Show when={connection()} keyed>
+          {(one) => (
+            <>
+              {' · '}
+              {one.family} {one.size}
+            </>
+          )}
+        </Show>
         {' · '}⌀ {number(props.end.measurement.majorDiameterMm.value, 2)} mm · P{' '}
         {number(props.end.measurement.pitchMm.value, 3)} mm
       </p>
-      <div class="row">
-        <button
-          type="button"
-          class="button"
-          disabled={remeasuring() !== null}
-          onClick={() => void ask()}
-        >
-          {t().loop.bothEnds.ask}
-        </button>
-      </div>
-      <RemeasuringNote problem={problem()} />
+      <Show when={!props.looking}>
+        <div class="row">
+          <button
+            type="button"
+            class="button"
+            disabled={remeasuring() !== null}
+            onClick={() => void ask()}
+          >
+            {t().loop.bothEnds.ask}
+          </button>
+        </div>
+        <RemeasuringNote problem={problem()} />
+      </Show>
     </>
   );
 }

@@ -5,6 +5,7 @@ import { Contradictions } from '../identification/Contradictions';
 import { withReadings } from '../identification/conclusion-actions';
 import { DecisionBlock } from '../identification/DecisionBlock';
 import { AskedReading, ReadingList } from '../identification/Readings';
+import { SeatClaim } from '../identification/SeatClaim';
 import { loadTables } from '../identification/table-rows';
 import { Inspection } from '../inspection/Inspection';
 import { t } from '../language/language';
@@ -88,6 +89,7 @@ function OpenedSheet() {
         <ThreadPicture item={item()} />
         <OtherEnds />
         <BeforeAfter sheet={sheet()} />
+        <SeatClaim sheet={sheet()} onReading={(one) => void add(one)} />
         <Show when={!settled()}>{reading(true)}</Show>
         <ReadingList readings={sheet().readings} end={sheet().conclusion.end} onRemove={remove} />
         <WearNote />

@@ -71,6 +71,14 @@ export const loopDe: Widen<LoopWords> = {
   otherReading: 'Anderer Messwert, andere Werkzeuge',
   openReceived: 'Ein erhaltenes Bild öffnen',
   otherEnd: 'Ein anderes Ende',
+  seatClaim: {
+    title: 'Das Foto zeigt an diesem Ende',
+    yes: 'Ja, so ist es',
+    no: 'Nein, es ist etwas anderes',
+    denied: (seat: string) => `Verneint: am Ende ist das Foto im Irrtum (${seat})`,
+  },
+  hexAcrossFlats: 'Schlüsselweite des Sechskants',
+  spanner: 'Schlüssel',
   bothEnds: {
     title: 'An beiden Enden Gewinde',
     lead: 'Dieses Blatt gilt einem Ende; das Foto zeigt am selben Teil ein weiteres Gewinde.',

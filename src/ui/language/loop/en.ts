@@ -69,6 +69,14 @@ export const loopEn = {
   otherReading: 'Another reading, or other tools',
   openReceived: 'Open a picture you received',
   otherEnd: 'Another end',
+  seatClaim: {
+    title: 'The photo shows of this end',
+    yes: 'Yes, so it is',
+    no: 'No, it is something else',
+    denied: (seat: string) => `Denied: the photo is wrong about the end (${seat})`,
+  },
+  hexAcrossFlats: 'Hex across flats',
+  spanner: 'spanner',
   bothEnds: {
     title: 'Threaded at both ends',
     lead: 'This sheet is about one end; the photo shows another thread on the same part.',

@@ -71,6 +71,14 @@ export const loopEs: Widen<LoopWords> = {
   otherReading: 'Otra lectura, otras herramientas',
   openReceived: 'Abrir una imagen recibida',
   otherEnd: 'Otro extremo',
+  seatClaim: {
+    title: 'La foto muestra en este extremo',
+    yes: 'Sí, así es',
+    no: 'No, es otra cosa',
+    denied: (seat: string) => `Negado: la foto se equivoca en el extremo (${seat})`,
+  },
+  hexAcrossFlats: 'Hexágono entre caras',
+  spanner: 'llave',
   bothEnds: {
     title: 'Rosca en ambos extremos',
     lead: 'Esta hoja trata de un extremo; la foto muestra otra rosca en la misma pieza.',

@@ -71,6 +71,14 @@ export const loopFr: Widen<LoopWords> = {
   otherReading: 'Un autre relevé, d’autres outils',
   openReceived: 'Ouvrir une image reçue',
   otherEnd: 'Un autre embout',
+  seatClaim: {
+    title: 'La photo montre à cette extrémité',
+    yes: 'Oui, c’est bien cela',
+    no: 'Non, c’est autre chose',
+    denied: (seat: string) => `Démenti : la photo se trompe sur l’extrémité (${seat})`,
+  },
+  hexAcrossFlats: 'Cote sur plats de l’hexagone',
+  spanner: 'clé',
   bothEnds: {
     title: 'Fileté aux deux bouts',
     lead: 'Cette fiche concerne une extrémité ; la photo montre un autre filetage sur la même pièce.',
