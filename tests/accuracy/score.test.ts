@@ -131,18 +131,6 @@ describe('score of one photo', () => {
     expect(score(truth, refused)).toMatchObject({ verdict: 'refused', refusal: 'no-thread' });
   });
 
-  it('says whether the right thread leads, settled or not', () => {
-    const open = answer({ thread: null, state: 'needs-reading' });
-    const listed = { system: 'UN', basicMajorMm: 17.4625, pitchMm: 1.5875 } as const;
-    const led = (designation: string) => {
-      const threads = [{ ...listed, designation, probability: 0.6 }];
-      return score(truth, { ...open, conclusion: { ...open.conclusion, threads } }).leader;
-    };
-    expect(led('11/16-16 UN')).toEqual({ thread: '11/16-16 UN', probability: 0.6, right: true });
-    expect(led('M18x1.5')!.right).toBe(false);
-    expect(score(truth, open).leader).toBeNull();
-  });
-
   // 11/16-16 UN 2A: 17.185 to 17.424 over the crests (ASME B1.1, 5.8.1, computed).
   it('tells what is said of the crests from what is true', () => {
     const worn = { ...truth, crest_major_at_start_mm: 16.9, crest_major_at_end_mm: 16.9 };
@@ -157,6 +145,18 @@ describe('score of one photo', () => {
     expect(wearText([missed])).toContain('within and below by more than U: 1 ');
     expect(wearText([missed])).toContain('0 of 1 found below');
     expect(score({ ...truth, taper: 0.0625 }, answer({})).wear).toBeNull();
+  });
+
+  it('says whether the right thread leads, settled or not', () => {
+    const open = answer({ thread: null, state: 'needs-reading' });
+    const listed = { system: 'UN', basicMajorMm: 17.4625, pitchMm: 1.5875 } as const;
+    const led = (designation: string) => {
+      const threads = [{ ...listed, designation, probability: 0.6 }];
+      return score(truth, { ...open, conclusion: { ...open.conclusion, threads } }).leader;
+    };
+    expect(led('11/16-16 UN')).toEqual({ thread: '11/16-16 UN', probability: 0.6, right: true });
+    expect(led('M18x1.5')!.right).toBe(false);
+    expect(score(truth, open).leader).toBeNull();
   });
 
   it('judges the connection only where both name one', () => {
