@@ -57,3 +57,9 @@ test('whatever is typed is understood or refused with a word on how to type it',
     { numRuns: 2000, seed: 11 },
   );
 });
+
+test('which end is shown is weighed unless told', () => {
+  expect(measureOptions({}).gender).toBe('auto');
+  expect(measureOptions({ gender: 'female' }).gender).toBe('female');
+  expect(() => measureOptions({ gender: 'neither' })).toThrow(UsageError);
+});

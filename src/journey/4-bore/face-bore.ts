@@ -37,6 +37,21 @@ const rimRadii = { from: 3, to: 36 };
 /** Smallest and largest ring by the box of the part: a mouth takes a good part of it. */
 const ofBox = { from: 0.16, to: 0.6 };
 
+/** A part that reaches out of the card's window is larger than what was found of it there, by about so much. */
+const missing = 0.35;
+
+/** The box of a part of which only what lies in the window was found. */
+export function wholeBox(box: MouthBox, touchesRim: boolean): MouthBox {
+  if (!touchesRim) return box;
+  const more = missing * Math.max(box.toX - box.fromX, box.toY - box.fromY);
+  return {
+    fromX: box.fromX - more,
+    toX: box.toX + more,
+    fromY: box.fromY - more,
+    toY: box.toY + more,
+  };
+}
+
 /** Radii of rings that may be a mouth on a part in a box of this size, mm. */
 export const ringRadii = (width: number, height: number) => ({
   fromRadius: Math.max(rimRadii.from, ofBox.from * Math.min(width, height)),

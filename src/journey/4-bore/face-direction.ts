@@ -2,7 +2,7 @@ import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { Vision } from '../../vision/vision';
 import { type PosedCamera, rayThrough, type Vec3 } from '../2-card-pose/camera';
-import { type MouthBox, ringRadii } from './face-bore';
+import { type MouthBox, ringRadii, wholeBox } from './face-bore';
 import { type FacePlane, footOf, onPlane, planeView } from './face-plane';
 import { type RingEdges, ringEdges } from './ring-edges';
 import { findRings, ringShare, weightOf } from './rings';
@@ -12,6 +12,12 @@ export interface FaceDirection {
   readonly plane: FacePlane;
   /** Around the face, on the plane. */
   readonly box: MouthBox;
+}
+
+/** What was found of the part: its hull in the photo, and whether it reaches out of the window. */
+export interface PartSeen {
+  readonly hull: readonly (readonly [number, number])[];
+  readonly touchesRim: boolean;
 }
 
 /** Directions of the axis on the card that are tried, from the one straight away from the camera, rad. */
@@ -40,18 +46,18 @@ interface Pair {
 }
 
 /** The directions in which rim and face are rings about one middle, clearest first: on a plane that lies otherwise they are ellipses.
- *  `hull`: of the part, in the photo; `at`: a point somewhere in its middle. */
+ *  `at`: a point somewhere in its middle. */
 export function faceDirections(
   grey: GreyImage,
   camera: PosedCamera,
   at: Vec3,
-  hull: readonly (readonly [number, number])[],
+  seen: PartSeen,
   vision: Vision,
 ): FaceDirection[] {
   const straight = portable.atan2(at[1] - camera.centre[1], at[0] - camera.centre[0]);
   const pairs: Pair[] = [];
   for (let d = -most; d <= most + 1e-9; d += hop) {
-    const pair = clearestPair(grey, camera, at, straight + d, hull, vision);
+    const pair = clearestPair(grey, camera, at, straight + d, seen, vision);
     const against = 0.5 * directionTrust * (d / uDirection) ** 2;
     if (pair) pairs.push({ ...pair, weight: pair.weight - against });
   }
@@ -84,11 +90,11 @@ function clearestPair(
   camera: PosedCamera,
   at: Vec3,
   direction: number,
-  hull: readonly (readonly [number, number])[],
+  { hull, touchesRim }: PartSeen,
   vision: Vision,
 ): Pair | null {
   const plane = uprightPlane(at, direction);
-  const box = seenOn(camera, plane, hull);
+  const box = wholeBox(seenOn(camera, plane, hull), touchesRim);
   const width = box.toX - box.fromX;
   const height = box.toY - box.fromY;
   if (!(width > 0 && height > 0)) return null;

@@ -2,6 +2,7 @@ import type { GreyImage } from '../../vision/grey-image';
 import type { Vision } from '../../vision/vision';
 import type { Reference } from '../2-reference/reference';
 import type { FoundFitting } from '../3-find/find-fitting';
+import { enough } from '../4-limbs/likeliest-thread';
 import { lyingBore } from './lying-bore';
 import type { PlacedBore } from './placed-bore';
 import { standingBore } from './standing-bore';
@@ -19,6 +20,8 @@ export function likelierBore(
   vision: Vision,
   maleOdds: number | null,
 ): PlacedBore | null {
+  // As among male threads: what convinces ends the search.
+  if (maleOdds !== null && maleOdds > enough) return null;
   const plain = withoutMarkers(grey, reference);
   let best: PlacedBore | null = null;
   for (const bore of [standingBore, lyingBore]) {

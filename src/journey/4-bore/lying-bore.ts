@@ -24,9 +24,9 @@ export function lyingBore(
   const photoOf = ([x, y]: readonly [number, number]) =>
     project(camera, [view.originXMm + x / view.pxPerMm, view.originYMm + y / view.pxPerMm, 0]);
   const at = atHeight(camera, photoOf(blob.centroid), usualHeightMm);
-  const hull = blob.hull.map(photoOf);
+  const seen = { hull: blob.hull.map(photoOf), touchesRim: blob.touchesRim };
   let best: FaceBore | null = null;
-  for (const { plane, box } of faceDirections(grey, camera, at, hull, vision)) {
+  for (const { plane, box } of faceDirections(grey, camera, at, seen, vision)) {
     const face = faceBore(grey, camera, plane, box, vision);
     if (face && (!best || face.seat.odds > best.seat.odds)) best = face;
   }

@@ -3,7 +3,7 @@ import type { Vision } from '../../vision/vision';
 import type { Reference } from '../2-reference/reference';
 import type { FoundFitting } from '../3-find/find-fitting';
 import { mouthHeight } from './body-height';
-import { type FaceBore, faceBore } from './face-bore';
+import { type FaceBore, faceBore, wholeBox } from './face-bore';
 import { type FacePlane, onPlane } from './face-plane';
 import type { PlacedBore } from './placed-bore';
 
@@ -30,7 +30,7 @@ export function standingBore(
     fromY: Math.min(...ys),
     toY: Math.max(...ys),
   };
-  const face = faceBore(grey, camera, cardPlane, box, vision);
+  const face = faceBore(grey, camera, cardPlane, wholeBox(box, blob.touchesRim), vision);
   return face && placed(face);
 }
 

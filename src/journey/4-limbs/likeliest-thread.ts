@@ -4,7 +4,7 @@ import { type SeatedThread, seatThread } from './seat-thread';
 import type { ThreadGuess } from './threads-on-axis';
 
 /** Logarithm of the odds from which on nothing more is tried: nine to one. */
-const enough = 2.2;
+export const enough = 2.2;
 /** Seats take a quarter of a second each. */
 const mostSeats = 8;
 const mostGuesses = 16;
