@@ -1,5 +1,5 @@
 import type { ThreadMeasurement } from '../journey/5-measurement/thread-measurement';
-import { seatsSeen } from '../journey/6-candidates/end-looks';
+import { coneAngleSeen, seatsSeen } from '../journey/6-candidates/end-looks';
 import { conclude } from '../journey/7-next-reading/conclude';
 import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
@@ -43,14 +43,19 @@ export function identificationJson(
 
 function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
   const { pitchMm, majorDiameterMm, correlation, taper, flankAngleDeg } = measurement;
-  const { turns, hand, starts, noseHalfAngleDeg, hexAcrossFlatsMm = null } = measurement;
+  const { turns, hand, starts, hexAcrossFlatsMm = null } = measurement;
   const major = resolvedMajor(measurement)
     ? { majorDiameterMm, correlation }
     : { majorDiameterMm: null, correlation: null };
   const { threads, connections, decision, end } = conclusion;
   return {
     thread: { pitchMm, ...major, taper, flankAngleDeg, turns, hand, starts },
-    end: { kind: end, noseHalfAngleDeg, hexAcrossFlatsMm, seen: seatsSeen(measurement) },
+    end: {
+      kind: end,
+      noseHalfAngleDeg: coneAngleSeen(measurement),
+      hexAcrossFlatsMm,
+      seen: seatsSeen(measurement),
+    },
     threads,
     connections,
     decision,
