@@ -13,14 +13,16 @@ import {
   strataTable,
   summaryTable,
 } from './accuracy/tables';
+import { wearText } from './accuracy/wear-score';
 import { pathFrom, runIfStarted, UsageError } from './arguments';
 import { measureOptions } from './measure-options';
 
 const usage = `npm run accuracy -- [FOLDER] | --synthetic COUNT [--seed S] [--save FOLDER]
-  [--workers N] [--bars MM150,MM100] [--budget] [--by STRATUM] [--json OUT.json] [--compare OLD.json] [--only NAME,NAME]
+  [--workers N] [--bars MM150,MM100] [--budget] [--wear] [--by STRATUM] [--json OUT.json] [--compare OLD.json] [--only NAME,NAME]
        npm run accuracy -- --matching [--cases N] [--seed S]
 FOLDER holds photos with NAME.truth.json beside them; fixtures/photos when none is named.
 --save writes the synthetic photos with their truth and measures nothing.
+--wear prints what is said of the crests when the thread is named, against the truth.
 --by prints one stratum: tilt, cameraHeight, pxPerPitch, field, finish, light, noise, exif, form or print.
 --matching tries the matching core on simulated fittings, without photos.`;
 
@@ -40,6 +42,7 @@ async function run(args: string[]): Promise<number> {
       bars: { type: 'string' },
       budget: { type: 'boolean', default: false },
       by: { type: 'string' },
+      wear: { type: 'boolean', default: false },
       json: { type: 'string' },
       compare: { type: 'string' },
       only: { type: 'string' },
@@ -86,6 +89,7 @@ async function run(args: string[]): Promise<number> {
     endTable(scores.flatMap(({ ends }) => ends)),
     (values.by !== undefined || scores.length >= 40) && strataTable(scores, values.by ?? null),
     values.budget && budgetTable(scores),
+    values.wear && wearText(scores.flatMap(({ wear }) => wear ?? [])),
     earlier && comparisonTable(earlier, scores),
   ];
   console.log(tables.filter(Boolean).join('\n\n'));

@@ -7,7 +7,7 @@ import { pathFrom, runIfStarted, UsageError } from './arguments';
 import { fitApart } from './calibrate/fit-apart';
 import { fitPeriod } from './calibrate/fit-period';
 import { fitSeats } from './calibrate/fit-seats';
-import { fitShares } from './calibrate/fit-shares';
+import { fitSpread, widening } from './calibrate/fit-spread';
 import { type Residual, residualOf } from './calibrate/residual';
 import { rounded } from './calibrate/rounded';
 import { nodeDecoders } from './node-decoders';
@@ -56,33 +56,17 @@ async function run(args: string[]): Promise<number> {
   const kept = rows.filter((row) => row !== null).sort((a, b) => (a.name < b.name ? -1 : 1));
   if (kept.length < 30) throw new UsageError(`${kept.length} photos are too few to calibrate on.`);
   if (values.keep) await writeFile(pathFrom(values.keep), JSON.stringify(kept));
-  const start = { fit: 1, apart: 0.3, known: 0.3, pitch: 0.005, pixel: 0.1 };
   const lengths = kept.flatMap((row) => (row.lengths ? [row.lengths] : []));
-  const period = fitPeriod(kept.map((row) => row.rivals));
-  const seat = fitSeats(kept.map((row) => row.seats));
-  const pitch = fitShares(
-    lengths.map((row) => row.pitch),
-    start,
-  );
-  const radius = fitShares(
-    lengths.map((row) => row.radius),
-    start,
-  );
-  const height = fitShares(
-    lengths.map(({ height: { errorMm, knownMm, heightMm } }) => ({
-      errorMm,
-      sharedMm: 0,
-      traces: { fitMm: 0, apartMm: 0, knownMm, pitchMm: heightMm, pixelMm: 0 },
-    })),
-    { fit: 0, apart: 0, known: 1, pitch: 0.006, pixel: 0 },
-    // A hex that is not one is found out by nothing here; what it does to lengths is in their shares.
-    0.9,
-  );
+  const heights = lengths.map(({ height: { errorMm, uMm } }) => ({ errorMm, sharedMm: 0, uMm }));
   const allowances = {
     from: `npm run calibrate: ${kept.length} rendered photos, seed and date ${values.set}`,
-    shares: { pitch, radius },
-    period,
-    seat,
+    spreads: {
+      pitch: fitSpread(lengths.map((row) => row.pitch)),
+      radius: fitSpread(lengths.map((row) => row.radius)),
+      growth: fitSpread(lengths.map((row) => row.growth)),
+    },
+    period: fitPeriod(kept.map((row) => row.rivals)),
+    seat: fitSeats(kept.map((row) => row.seats)),
     outline: {
       furthestApart: fitApart(
         lengths.flatMap(({ outline, radius }) =>
@@ -90,7 +74,8 @@ async function run(args: string[]): Promise<number> {
         ),
       ),
     },
-    height: { known: rounded(height.known), ofHeight: rounded(height.pitch) },
+    // A hex that is not one is found out by nothing here; what it does to lengths is in their spreads.
+    height: rounded(widening(heights, 0.9)),
   };
   await writeFile(file, `${JSON.stringify(allowances, null, 2)}\n`);
   console.log(JSON.stringify(allowances, null, 2));

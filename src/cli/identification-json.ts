@@ -44,14 +44,26 @@ export function identificationJson(
 function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
   const { pitchMm, majorDiameterMm, correlation, taper, flankAngleDeg } = measurement;
   const { turns, hand, starts, hexAcrossFlatsMm = null } = measurement;
-  const major = resolvedMajor(measurement)
-    ? { majorDiameterMm, correlation }
-    : { majorDiameterMm: null, correlation: null };
+  const resolved = resolvedMajor(measurement);
   const { threads, connections, decision, end } = conclusion;
+  const diameters =
+    end === 'female'
+      ? { majorDiameterMm: null, minorDiameterMm: resolved && majorDiameterMm }
+      : { majorDiameterMm: resolved && majorDiameterMm };
   return {
-    thread: { pitchMm, ...major, taper, flankAngleDeg, turns, hand, starts },
+    thread: {
+      pitchMm,
+      ...diameters,
+      correlation: resolved && correlation,
+      taper,
+      flankAngleDeg,
+      turns,
+      hand,
+      starts,
+    },
     end: {
       kind: end,
+      gender: measurement.end ?? 'male',
       noseHalfAngleDeg: coneAngleSeen(measurement),
       hexAcrossFlatsMm,
       seen: seatsSeen(measurement),

@@ -20,11 +20,11 @@ export function identificationText(photo: string, identification: Identification
   const height =
     reference.axisHeightMm === null
       ? ''
-      : `, axis ${reference.axisHeightMm.toFixed(1)} mm above the card`;
+      : `, ${measurement.end === 'female' ? 'mouth' : 'axis'} ${reference.axisHeightMm.toFixed(1)} mm above the card`;
   return [
     photo,
     ...measurementLines(measurement),
-    `  scale           ${reference.pxPerMm.toFixed(2)} px/mm at the axis${height}`,
+    `  scale           ${reference.pxPerMm.toFixed(2)} px/mm at the ${measurement.end === 'female' ? 'mouth' : 'axis'}${height}`,
     ...(notes.length > 0 ? [`  note            ${notes.join(', ')}`] : []),
     conclusionText(conclusion),
   ].join('\n');
@@ -38,7 +38,7 @@ function measurementLines(measurement: ThreadMeasurement): string[] {
   const inch = `(${(majorDiameterMm.value / 25.4).toFixed(4)} in)`;
   return [
     `  pitch           ${withInterval(pitchMm, 4, 'mm')} ${tpi}`,
-    `  major diameter  ${withInterval(majorDiameterMm, 3, 'mm')} ${inch}`,
+    `  ${measurement.end === 'female' ? 'minor' : 'major'} diameter  ${withInterval(majorDiameterMm, 3, 'mm')} ${inch}`,
     ...(taper ? [`  taper           ${withInterval(taper, 4, 'mm/mm')}`] : []),
     ...(flankAngleDeg ? [`  flank angle     ${withInterval(flankAngleDeg, 1, '°')}`] : []),
     ...(noseHalfAngleDeg ? [`  nose half angle ${withInterval(noseHalfAngleDeg, 1, '°')}`] : []),

@@ -1,5 +1,10 @@
 import { z } from 'zod';
-import { defaultOptions, type MeasureOptions, referenceKinds } from '../journey/identification';
+import {
+  defaultOptions,
+  gendersAsked,
+  type MeasureOptions,
+  referenceKinds,
+} from '../journey/identification';
 import { readingsFrom, UsageError } from './arguments';
 
 /** Of one bar: read to half a millimetre at both ends of a steel rule, or, when hundredths are
@@ -38,6 +43,7 @@ export function measureOptions(given: {
   readonly reference?: string | undefined;
   readonly ruler?: string | undefined;
   readonly bars?: string | undefined;
+  readonly gender?: string | undefined;
 }): MeasureOptions {
   const wanted = optional(
     given.reference,
@@ -59,6 +65,9 @@ export function measureOptions(given: {
       ruler,
       '--ruler takes x1,y1,x2,y2,MM: two points and their distance.',
     ),
+    gender:
+      optional(given.gender, z.enum(gendersAsked), `--gender takes ${gendersAsked.join(', ')}.`) ??
+      'auto',
     bars: optional(given.bars, bars, '--bars takes the two lengths in mm, like 149.6,99.8.'),
   };
 }

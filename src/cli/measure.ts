@@ -13,7 +13,7 @@ import { loadNodeVision } from './node-vision';
 import { wearText } from './wear-text';
 
 const usage =
-  'npm run --silent measure -- [--json] [--reading KIND=VALUE]… [--reference auto|card|id1|a4|letter|rule] [--ruler x1,y1,x2,y2,MM] [--bars MM150,MM100] [--expect THREAD [--class CLASS]] PHOTO…';
+  'npm run --silent measure -- [--json] [--reading KIND=VALUE]… [--reference auto|card|id1|a4|letter|rule] [--ruler x1,y1,x2,y2,MM] [--bars MM150,MM100] [--gender auto|male|female] [--expect THREAD [--class CLASS]] PHOTO…';
 
 async function run(args: string[], print: (text: string) => void): Promise<number> {
   const { values, positionals } = parseArgs({
@@ -25,6 +25,7 @@ async function run(args: string[], print: (text: string) => void): Promise<numbe
       reference: { type: 'string' },
       ruler: { type: 'string' },
       bars: { type: 'string' },
+      gender: { type: 'string' },
       expect: { type: 'string' },
       class: { type: 'string' },
     },

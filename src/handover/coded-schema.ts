@@ -22,6 +22,8 @@ const measurement = z.object({
    *  that do not know them. */
   a: estimate.optional(),
   l: z.array(number).length(endLooks.length).optional(),
+  /** A female end; later still. */
+  g: z.literal(1).optional(),
 });
 
 /** A sheet as the code on a shared picture carries it: short keys, rounded numbers, no arrays that

@@ -230,11 +230,13 @@ function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
     b: m.budget.map((row) => [row.source, digits(row.pitchMm, 2), digits(row.majorDiameterMm, 2)]),
     ...given('a', m.hexAcrossFlatsMm && foldEstimate(m.hexAcrossFlatsMm)),
     ...given('l', m.looks && endLooks.map((look) => digits(m.looks?.[look] ?? 0, 4))),
+    ...given('g', m.end === 'female' ? (1 as const) : undefined),
   };
 }
 
 function unfoldMeasurement(m: NonNullable<Coded['m']>) {
   return {
+    ...(m.g && { end: 'female' as const }),
     pitchMm: unfoldEstimate(m.p),
     majorDiameterMm: unfoldEstimate(m.d),
     correlation: m.c,

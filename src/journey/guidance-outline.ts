@@ -34,7 +34,11 @@ export function seenOutline(
   const width = Math.round(frame.width * factor);
   const height = Math.round(frame.height * factor);
   const field = edgeField(vision.resize(frame, width, height));
+  // A photo may be measured with a corner outside; nobody is guided to take such a one.
+  const whole = (at: PhotoPoint) =>
+    at[0] >= -2 && at[1] >= -2 && at[0] <= width + 1 && at[1] <= height + 1;
   for (const quad of findQuads(field, straightEdges(field), 2)) {
+    if (!quad.corners.every(whole)) continue;
     const corners = fromTopLeft(
       quad.corners.map(
         ([x, y]): PhotoPoint => [

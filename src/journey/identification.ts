@@ -99,7 +99,12 @@ export interface MeasureOptions {
   } | null;
   /** A person's help when detection fails, photo frame. */
   readonly corrections: Corrections | null;
+  readonly gender: GenderAsked;
 }
+
+/** Which end the photo shows; 'auto' weighs both. */
+export const gendersAsked = ['auto', 'male', 'female'] as const;
+export type GenderAsked = (typeof gendersAsked)[number];
 
 /** What to look for; its four corners, one after the other, where a person has shown them. */
 export interface ReferenceAsked {
@@ -139,4 +144,5 @@ export const defaultOptions: MeasureOptions = {
   ruler: null,
   bars: null,
   corrections: null,
+  gender: 'male',
 };

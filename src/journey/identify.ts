@@ -1,3 +1,4 @@
+import { refuse } from '../quantity/result';
 import type { GreyImage } from '../vision/grey-image';
 import type { Vision } from '../vision/vision';
 import type { Decoders, Photo } from './1-photo/photo';
@@ -5,6 +6,7 @@ import { readPhoto } from './1-photo/read-photo';
 import { findReference } from './2-reference/find-reference';
 import type { Reference } from './2-reference/reference';
 import { fieldAround, findFitting } from './3-find/find-fitting';
+import { likelierBore } from './4-bore/likelier-bore';
 import { cutWithinWindow, findThread, showsWindow } from './4-limbs/find-thread';
 import { otherEnd } from './4-limbs/other-end';
 import { bothSidesSpeak } from './5-measurement/follow-fit';
@@ -12,6 +14,7 @@ import type { ThreadSolution } from './5-measurement/thread-solution';
 import { uncheckedPrint } from './5-measurement/uncertainty';
 import { conclude } from './7-next-reading/conclude';
 import type { Identification, MeasureOptions, Note, OnStage, Refused } from './identification';
+import { measureBore } from './measure-bore';
 import { measureByRuler } from './measure-by-ruler';
 import { type EndShot, measureEnd } from './measure-end';
 import type { Overlay } from './overlay';
@@ -86,15 +89,40 @@ export async function identifyPhoto(
 
   clock.enter('thread-signal');
   const seat = findThread(photo.value.grey, reference, fitting.ok ? fitting.value : null, drawn);
-  if (!seat.ok) return refused(seat);
-
-  clock.enter('measurement');
   const shot: EndShot = {
     photo: photo.value,
     reference,
     field,
     uPrint: reference.kind === 'card' ? scale.u : 0,
   };
+  const bore =
+    options.gender !== 'male' && fitting.ok && !drawn
+      ? likelierBore(
+          photo.value.grey,
+          reference,
+          fitting.value,
+          tools.vision,
+          options.gender === 'female' || !seat.ok ? null : seat.value.odds,
+        )
+      : null;
+  if (bore) {
+    clock.enter('measurement');
+    const measured = measureBore(shot, bore);
+    clock.enter('candidates');
+    return {
+      outcome: 'measured',
+      ...measured,
+      crests: [],
+      conclusion: conclude(measured.measurement, options.readings),
+      otherEnds: [],
+      notes: notesOfScale(photo.value, reference, field, options),
+      timingsMs: clock.timings(),
+    };
+  }
+  if (options.gender === 'female') return refused(noBore);
+  if (!seat.ok) return refused(seat);
+
+  clock.enter('measurement');
   const end = measureEnd(shot, seat.value, corrections?.side ?? 'both');
   if (!end.ok) return refused(end);
   const { solution, measurement } = end.value;
@@ -160,10 +188,28 @@ function printScale({ bars }: MeasureOptions): { x: number; y: number; u: number
   };
 }
 
+const noBore = refuse(
+  'no-thread',
+  'No female thread is seen: stand the part on the card, mouth up, and shoot at a slant, so that the far wall of the bore lies in view.',
+);
+
 function notesOn(
   photo: Photo,
   reference: Reference,
   { resting, points, fit }: ThreadSolution,
+  field: 'light' | 'dark',
+  options: MeasureOptions,
+): Note[] {
+  const notes = notesOfScale(photo, reference, field, options);
+  if (resting.on === 'unknown') notes.push('resting-unknown');
+  if (!bothSidesSpeak(points, fit)) notes.push('one-side-only');
+  return notes;
+}
+
+/** What the reader should know of the scale, whatever was measured by it. */
+function notesOfScale(
+  photo: Photo,
+  reference: Reference,
   field: 'light' | 'dark',
   options: MeasureOptions,
 ): Note[] {
@@ -173,8 +219,6 @@ function notesOn(
   if (printed && !options.bars) notes.push('print-unchecked');
   if (photo.f35Mm === null || !reference.usedExif) notes.push('no-focal-length');
   if (reference.notFlat) notes.push('card-not-flat');
-  if (resting.on === 'unknown') notes.push('resting-unknown');
-  if (!bothSidesSpeak(points, fit)) notes.push('one-side-only');
   if (printed && reference.detected.length < 20) notes.push('few-markers');
   // A dark field swallows the shadow.
   if (photo.flashFired && field === 'light') notes.push('flash-fired');

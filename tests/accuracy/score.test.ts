@@ -5,6 +5,7 @@ import { truthOf } from '../../fixtures/synthetic/truth';
 import { score } from '../../src/cli/accuracy/score';
 import { spread, summarise } from '../../src/cli/accuracy/summary';
 import { type Truth, truthSchema } from '../../src/cli/accuracy/truth';
+import { wearText } from '../../src/cli/accuracy/wear-score';
 import type { Identification, Measured } from '../../src/journey/identification';
 import { card, markers } from '../../src/scale-card/geometry';
 
@@ -130,6 +131,34 @@ describe('score of one photo', () => {
     expect(score(truth, refused)).toMatchObject({ verdict: 'refused', refusal: 'no-thread' });
   });
 
+  // 11/16-16 UN 2A: 17.185 to 17.424 over the crests (ASME B1.1, 5.8.1, computed).
+  it('tells what is said of the crests from what is true', () => {
+    const worn = { ...truth, crest_major_at_start_mm: 16.9, crest_major_at_end_mm: 16.9 };
+    expect(score(truth, answer({})).wear).toMatchObject({ said: 'within', truly: 'within' });
+    expect(score(truth, answer({ major: 17 })).wear).toMatchObject({
+      said: 'below',
+      truly: 'within',
+    });
+    const missed = score(worn, answer({})).wear!;
+    expect(missed).toMatchObject({ said: 'within', truly: 'below' });
+    expect(missed.belowMm).toBeCloseTo(0.285, 2);
+    expect(wearText([missed])).toContain('within and below by more than U: 1 ');
+    expect(wearText([missed])).toContain('0 of 1 found below');
+    expect(score({ ...truth, taper: 0.0625 }, answer({})).wear).toBeNull();
+  });
+
+  it('says whether the right thread leads, settled or not', () => {
+    const open = answer({ thread: null, state: 'needs-reading' });
+    const listed = { system: 'UN', basicMajorMm: 17.4625, pitchMm: 1.5875 } as const;
+    const led = (designation: string) => {
+      const threads = [{ ...listed, designation, probability: 0.6 }];
+      return score(truth, { ...open, conclusion: { ...open.conclusion, threads } }).leader;
+    };
+    expect(led('11/16-16 UN')).toEqual({ thread: '11/16-16 UN', probability: 0.6, right: true });
+    expect(led('M18x1.5')!.right).toBe(false);
+    expect(score(truth, open).leader).toBeNull();
+  });
+
   it('judges the connection only where both name one', () => {
     const right = { family: 'ISO 8434-3', size: '-6' };
     expect(score(truth, answer({ connection: right })).connectionRight).toBe(true);
@@ -143,6 +172,30 @@ describe('score of one photo', () => {
     expect(score(truth, answer({})).scaleKnown).toBe(true);
     expect(score({ ...truth, exif: 'none' }, answer({})).scaleKnown).toBe(false);
     expect(score({ ...truth, exif: 'none', tilt_deg: 4 }, answer({})).scaleKnown).toBe(true);
+  });
+
+  // Looking straight down from 200 mm over the world's origin, lens's centre 5 px to the right of the photo's.
+  it('takes it there without markers too, where the truth states the camera', () => {
+    const tapered = truthSchema.parse({
+      ...truth,
+      taper: 0.0625,
+      crest_major_at_start_mm: 16,
+      crest_major_at_end_mm: 16.75,
+      f_px: 2000,
+      camera: [
+        [1, 0, 0, 0],
+        [0, 1, 0, 0],
+        [0, 0, 1, 200],
+      ],
+      cxcy: [5, 0],
+    });
+    // At a height of 12 mm, 2000 / 188 px per mm: the axis' first and eighth millimetre.
+    const at = (mm: number) => [(2000 / 188) * mm + 999.5 + 5, 749.5] as const;
+    const made = answer({ major: 16 + 0.0625 * 4.5 });
+    const overlay = { ...made.overlay, axis: [at(1), at(8)] } as const;
+    const n = score(tapered, { ...made, overlay: { ...overlay, axis: [...overlay.axis] } })
+      .numbers!;
+    expect(n.majorError).toBeCloseTo(0, 9);
   });
 
   it('takes a tapered thread’s true diameter at the middle of the zone that was measured', () => {

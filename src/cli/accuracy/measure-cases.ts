@@ -19,7 +19,7 @@ export async function measureCases(
   const { signal } = new AbortController();
   for (const next of cases) {
     const { truth, bytes } = await next.load();
-    const options = { ...defaultOptions, bars: truth.bars ?? bars };
+    const options = { ...defaultOptions, gender: 'auto' as const, bars: truth.bars ?? bars };
     const began = performance.now();
     const answer = await identifyPhoto(signal, bytes, options, tools, () => {});
     const scored = score(truth, answer);

@@ -2,6 +2,7 @@ import type { Identification, Measured } from '../../journey/identification';
 import { findThread } from '../../standards/threads';
 import { type EndScore, endScores } from './end-score';
 import type { Truth } from './truth';
+import { type WearScore, wearScore } from './wear-score';
 import { trueMajorMm } from './zone-middle';
 
 /** Of what was concluded about the thread: an open question counts as asked, whatever is asked. */
@@ -19,11 +20,20 @@ export interface Score {
   readonly refusal: string | null;
   readonly verdict: Verdict;
   readonly concluded: string | null;
+  /** The likeliest candidate, whether settled or not, and whether it is the right one. */
+  readonly leader: {
+    readonly thread: string;
+    readonly probability: number;
+    readonly right: boolean;
+  } | null;
+  /** What is asked for. */
+  readonly asked: string | null;
   /** Null unless a connection was settled and the truth names one. */
   readonly connectionRight: boolean | null;
   readonly numbers: Numbers | null;
   /** None where the truth does not say what the ends look like. */
   readonly ends: readonly EndScore[];
+  readonly wear: WearScore | null;
   readonly notes: readonly string[];
   readonly totalMs: number;
 }
@@ -61,27 +71,33 @@ export function score(truth: Truth, answer: Identification): Score {
       refusal: answer.refusal.reason,
       verdict: 'refused',
       concluded: null,
+      leader: null,
+      asked: null,
       connectionRight: null,
       numbers: null,
       ends: endScores(truth, null),
+      wear: null,
       notes: [],
     };
+  const major = trueMajorMm(truth, answer);
   return {
     ...base,
     outcome: 'measured',
     refusal: null,
     verdict: verdictOf(truth, answer),
     concluded: answer.conclusion.decision.thread,
+    leader: leaderOf(truth, answer),
+    asked: answer.conclusion.decision.ask?.reading ?? null,
     connectionRight: connectionRight(truth, answer),
-    numbers: numbersOf(truth, answer),
     ends: endScores(truth, answer),
+    numbers: numbersOf(truth, answer, major),
+    wear: wearScore(truth, answer, major),
     notes: answer.notes,
   };
 }
 
-function numbersOf(truth: Truth, answer: Measured): Numbers {
+function numbersOf(truth: Truth, answer: Measured, major: number): Numbers {
   const { pitchMm, majorDiameterMm, correlation, taper, budget } = answer.measurement;
-  const major = trueMajorMm(truth, answer);
   const pitchError = pitchMm.value / truth.pitch_mm - 1;
   const majorError = majorDiameterMm.value / major - 1;
   const ratioError = (1 + majorError) / (1 + pitchError) - 1;
@@ -117,13 +133,24 @@ function verdictOf(truth: Truth, { conclusion }: Measured): Verdict {
   const { thread, state } = conclusion.decision;
   if (state === 'unlisted') return 'unlisted';
   if (thread === null) return 'asked';
-  const row = findThread(thread);
-  const same =
+  return isTrue(truth, thread) ? 'right' : 'wrong';
+}
+
+function leaderOf(truth: Truth, { conclusion }: Measured): Score['leader'] {
+  const [first] = conclusion.threads;
+  if (!first || first.system === null) return null;
+  const { designation, probability } = first;
+  return { thread: designation, probability, right: isTrue(truth, designation) };
+}
+
+function isTrue(truth: Truth, designation: string): boolean {
+  const row = findThread(designation);
+  return (
     row !== null &&
     row.system === truth.system &&
     Math.abs(row.pitchMm - truth.pitch_mm) < 1e-3 &&
-    Math.abs(row.basicMajorMm - truth.basic_major_mm) < 0.05;
-  return same ? 'right' : 'wrong';
+    Math.abs(row.basicMajorMm - truth.basic_major_mm) < 0.05
+  );
 }
 
 /** The truth files' words for families, as the tables name them. */

@@ -11,6 +11,8 @@ export interface Summary {
   readonly measured: number;
   readonly refusals: Readonly<Record<string, number>>;
   readonly verdicts: Readonly<Record<Score['verdict'], number>>;
+  /** Photos on which the right thread is the likeliest one. */
+  readonly led: number;
   readonly connectionsRight: number;
   readonly connectionsWrong: number;
   /** Photos whose scale can be known; absolute relative errors. */
@@ -56,6 +58,7 @@ export function summarise(scores: readonly Score[]): Summary {
     measured: measured.length,
     refusals,
     verdicts,
+    led: scores.filter((s) => s.leader?.right).length,
     connectionsRight: scores.filter((s) => s.connectionRight === true).length,
     connectionsWrong: scores.filter((s) => s.connectionRight === false).length,
     pitch: column(known, (n) => Math.abs(n.pitchError)),

@@ -72,7 +72,7 @@ export function summaryTable(scores: readonly Score[]): string {
     `straight and 1:16 confused: ${s.taperConfused} (target 0)`,
     `95 % intervals cover: ${coverageText(s.coverage)}`,
     `beyond 4 u: ${s.beyondFourU.length === 0 ? 'none' : s.beyondFourU.join(', ')} (target none)`,
-    `thread settled right ${right}, settled wrong ${wrong}, asked ${asked}, unlisted ${unlisted}, refused ${s.verdicts.refused}`,
+    `thread settled right ${right}, settled wrong ${wrong}, asked ${asked}, unlisted ${unlisted}, refused ${s.verdicts.refused}; right thread leads on ${percent(s.led / s.photos, 0)}`,
     `connection settled right ${s.connectionsRight}, wrong ${s.connectionsWrong}`,
   ].join('\n');
 }

@@ -17,8 +17,22 @@ export const truthSchema = z.looseObject({
   axis_p0: point,
   axis_p1: point,
   hex_af_mm: z.number(),
+  gender: z.enum(['male', 'female']).optional(),
+  /** Over the crests inside; how it stands or lies, and how long it is: female ends only. */
+  minor_mm: z.number().positive().optional(),
+  pose: z.enum(['standing', 'lying']).optional(),
   f_px: z.number(),
   k1: z.number(),
+  /** Camera to world, rows of [right up back origin], and the lens's centre off the photo's, px; renders of
+   *  fixtures/renderer. */
+  camera: z
+    .tuple([
+      z.array(z.number()).length(4),
+      z.array(z.number()).length(4),
+      z.array(z.number()).length(4),
+    ])
+    .optional(),
+  cxcy: z.tuple([z.number(), z.number()]).optional(),
   distance_mm: z.number(),
   tilt_deg: z.number(),
   exif: z.enum(['f35', 'none']),
@@ -27,12 +41,14 @@ export const truthSchema = z.looseObject({
   /** What lit it, and its noise over that of a usual phone at 100 ISO; renders of fixtures/renderer. */
   light_kind: z.string().optional(),
   iso: z.number().positive().optional(),
+  /** What use has done to single crests, in a word. */
+  damage: z.string().nullish(),
   family: z.string().optional(),
   size: z.string().optional(),
   /** What the end looks like: 'cone', 'plain', 'flat_face'; the cone's half angle; the section of a ring at
    *  the hex; a turned shoulder. Of an adaptor, its other end, always plain, at `axis_rear`. */
   nose: z.string().optional(),
-  nose_half_angle_deg: z.number().optional(),
+  nose_half_angle_deg: z.number().nullish(),
   stud_oring: z.number().optional(),
   collar: z.boolean().optional(),
   axis_rear: point.optional(),

@@ -4,15 +4,16 @@ import { leastSquares } from '../../quantity/least-squares';
 import { card, markers } from '../../scale-card/geometry';
 import type { Truth } from './truth';
 
-/** True major diameter at the middle of the zone that was measured. On a straight thread it is the
+/** True diameter over the crests at the middle of the zone that was measured. On a straight thread it is the
  *  same everywhere; on a taper it depends on where, so the zone's ends in the photo are carried to
  *  the true axis: lens from the truth, pose from the marker corners, by code of its own. */
 export function trueMajorMm(truth: Truth, answer: Measured): number {
+  if (truth.minor_mm !== undefined) return truth.minor_mm;
   const start = truth.crest_major_at_start_mm;
   if (truth.taper === 0) return (start + truth.crest_major_at_end_mm) / 2;
   const ends = answer.overlay.axis;
   if (!ends) return (start + truth.crest_major_at_end_mm) / 2;
-  const pose = poseFromCorners(truth, answer);
+  const pose = poseOf(truth, answer);
   const [p0, p1] = [truth.axis_p0, truth.axis_p1];
   const length = Math.hypot(p1[0] - p0[0], p1[1] - p0[1], p1[2] - p0[2]);
   const along = ends.map((end) => {
@@ -22,6 +23,28 @@ export function trueMajorMm(truth: Truth, answer: Measured): number {
   return start + truth.taper * ((along[0]! + along[1]!) / 2);
 }
 
+interface Pose {
+  /** Image right, image down and the viewing direction, in the world frame. */
+  readonly axes: readonly [readonly number[], readonly number[], readonly number[]];
+  readonly centre: readonly [number, number, number];
+  /** The lens's centre off the photo's, px. */
+  readonly offPx: readonly [number, number];
+}
+
+function statedPose({ camera, cxcy }: Truth): Pose | null {
+  if (!camera) return null;
+  const column = (i: number, sign = 1) => camera.map((row) => sign * row[i]!);
+  const [x, y, z] = column(3);
+  return {
+    axes: [column(0), column(1, -1), column(2, -1)],
+    centre: [x!, y!, z!],
+    offPx: cxcy ?? [0, 0],
+  };
+}
+
+const poseOf = (truth: Truth, answer: Measured): Pose =>
+  statedPose(truth) ?? poseFromCorners(truth, answer);
+
 /** A photo point on the level at this height over the card: x, y in the world frame, mm. */
 export function worldAt(
   truth: Truth,
@@ -29,11 +52,8 @@ export function worldAt(
   at: PhotoPoint,
   heightMm: number,
 ): [number, number] {
-  return atHeight(truth, answer, poseFromCorners(truth, answer), at, heightMm);
+  return atHeight(truth, answer, poseOf(truth, answer), at, heightMm);
 }
-
-/** Three angles and the camera's position in the world frame. */
-type Pose = Float64Array;
 
 function axesOf([a, b, c]: ArrayLike<number> & Iterable<number>) {
   const [ca, sa, cb, sb, cc, sc] = [a!, b!, c!].flatMap((v) => [Math.cos(v), Math.sin(v)]);
@@ -82,23 +102,23 @@ function poseFromCorners(truth: Truth, answer: Measured): Pose {
       }
     },
   });
-  return fit.parameters;
+  const [x, y, z] = fit.parameters.subarray(3);
+  return { axes: axesOf(fit.parameters.subarray(0, 3)), centre: [x!, y!, z!], offPx: [0, 0] };
 }
 
 function atHeight(
   truth: Truth,
   { overlay }: Measured,
-  pose: Pose,
+  { axes: [right, down, forward], centre, offPx }: Pose,
   [u, v]: readonly [number, number],
   heightMm: number,
 ): [number, number] {
-  const [right, down, forward] = axesOf(pose.subarray(0, 3));
-  const x = (u - (overlay.widthPx - 1) / 2) / truth.f_px;
-  const y = (v - (overlay.heightPx - 1) / 2) / truth.f_px;
+  const x = (u - (overlay.widthPx - 1) / 2 - offPx[0]) / truth.f_px;
+  const y = (v - (overlay.heightPx - 1) / 2 - offPx[1]) / truth.f_px;
   const k = 1 / (1 + truth.k1 * (x * x + y * y));
   const d = [0, 1, 2].map((i) => k * x * right[i]! + k * y * down[i]! + forward[i]!);
-  const t = (heightMm - pose[5]!) / d[2]!;
-  return [pose[3]! + t * d[0]!, pose[4]! + t * d[1]!];
+  const t = (heightMm - centre[2]) / d[2]!;
+  return [centre[0] + t * d[0]!, centre[1] + t * d[1]!];
 }
 
 const dot = (a: readonly number[], b: readonly number[]) =>

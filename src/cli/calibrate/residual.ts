@@ -8,7 +8,7 @@ import { findThreads } from '../../journey/4-limbs/find-threads';
 import type { PeriodTraits } from '../../journey/4-limbs/period-odds';
 import { type SeatedThread, seatThread } from '../../journey/4-limbs/seat-thread';
 import { onAxisPlane } from '../../journey/4-thread-signal/axis-frame';
-import { type Traces, tracesOf } from '../../journey/5-measurement/learnt-spread';
+import { tracesOf } from '../../journey/5-measurement/learnt-spread';
 import {
   limbsApart,
   type SeatedView,
@@ -17,7 +17,7 @@ import {
   solveSeated,
 } from '../../journey/5-measurement/solve-seated';
 import type { ThreadSolution } from '../../journey/5-measurement/thread-solution';
-import { uncheckedPrint, withUncertainty } from '../../journey/5-measurement/uncertainty';
+import { withUncertainty } from '../../journey/5-measurement/uncertainty';
 import { defaultOptions } from '../../journey/identification';
 import type { Tools } from '../../journey/identify';
 import type { GreyImage } from '../../vision/grey-image';
@@ -25,9 +25,9 @@ import type { Case } from '../accuracy/cases';
 import type { Truth } from '../accuracy/truth';
 import type { OutlineSeen } from './fit-apart';
 import type { SeatSeen } from './fit-seats';
+import type { Off } from './fit-spread';
 
-/** What is off on one photo, in mm, with what the measurement left behind to tell. `sharedMm` is what
- *  camera, height, card and print are worth together. */
+/** What is off on one photo, in mm, with what the measurement left behind to tell. */
 export interface Residual {
   readonly name: string;
   /** Places that were tried, right ones and wrong ones. */
@@ -47,19 +47,11 @@ export interface Candidate {
 export interface Lengths {
   readonly pitch: Off;
   readonly radius: Off;
+  /** Of the radius from end to end. */
+  readonly growth: Off;
   /** The radius by the outline and by the limbs alone, and how far they are apart; null where one gave none. */
   readonly outline: OutlineSeen | null;
-  readonly height: {
-    readonly errorMm: number;
-    readonly knownMm: number;
-    readonly heightMm: number;
-  };
-}
-
-export interface Off {
-  readonly errorMm: number;
-  readonly sharedMm: number;
-  readonly traces: Traces;
+  readonly height: { readonly errorMm: number; readonly uMm: number };
 }
 
 const sharedSources = ['focal-length', 'height', 'card-bow', 'tilt', 'print-scale'];
@@ -68,7 +60,8 @@ const sharedSources = ['focal-length', 'height', 'card-bow', 'tilt', 'print-scal
 export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<Residual | null> {
   const photo = await readPhoto(new AbortController().signal, bytes, tools.decoders);
   if (!photo.ok) return null;
-  const scale = { x: 1, y: 1, u: uncheckedPrint };
+  // The renderer prints to size.
+  const scale = { x: 1, y: 1, u: 1e-6 };
   const { grey } = photo.value;
   const found = findReference(photo.value, tools.vision, scale, defaultOptions.reference);
   if (!found.ok) return null;
@@ -96,6 +89,7 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
   const { budget } = withUncertainty(reference, solved.value, lighting, scale.u);
   const shared = budget.filter(({ source }) => sharedSources.includes(source));
   const traces = tracesOf(solved.value, known);
+  const lengthMm = solved.value.zone.toS - solved.value.zone.fromS;
   const { hex } = seat.value;
   return {
     name: truth.name,
@@ -112,11 +106,15 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
         sharedMm: Math.hypot(...shared.map((row) => row.majorDiameterMm)) / 2,
         traces: traces.radius,
       },
+      growth: {
+        errorMm: ((2 * fit.halfTaper - truth.taper) / 2) * lengthMm,
+        sharedMm: 0,
+        traces: traces.growth,
+      },
       outline: outlineAgainstLimbs(view, truth),
       height: {
         errorMm: hex.heightMm - truth.axis_p0[2],
-        knownMm: hex.uHeightMm,
-        heightMm: hex.heightMm,
+        uMm: hex.uHeightMm,
       },
     },
   };

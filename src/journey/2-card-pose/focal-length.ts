@@ -8,6 +8,14 @@ const uLnExif = 0.03 / Math.sqrt(3);
 /** Phones from 13 to 120 mm equivalent, most near 26 or 50. */
 const typicalF35Mm = 38;
 const uLnTypical = 0.5;
+/** What phones shoot near things with: the main lens mostly, its middle at half the angle of view, a tele lens, or
+ *  something else (common practice; shares by judgement). Equivalent focal lengths, their spread as of ln f. */
+const usualLenses = [
+  { f35Mm: 25.5, uLn: 0.07, share: 0.65 },
+  { f35Mm: 50, uLn: 0.06, share: 0.15 },
+  { f35Mm: 74, uLn: 0.1, share: 0.15 },
+  { f35Mm: typicalF35Mm, uLn: uLnTypical, share: 0.05 },
+] as const;
 /** At which distance people hold a phone: 15 to 60 cm for most (common practice). */
 const uLnDistance = 0.45;
 /** How often a crop or zoom has changed the angle of view behind EXIF's back: seldom (common practice:
@@ -35,15 +43,25 @@ function wholeFrame(width: number, height: number): { diagonalPx: number; uCentr
   };
 }
 
+/** One lens that the photo may have been taken with, and how likely it was before the photo is looked at. */
+export interface PossibleLens {
+  readonly prior: LensPrior;
+  readonly share: number;
+}
+
 /** What is believed of a camera's focal length before its photo is looked at: as EXIF states it, and from
  *  what phones have and how far from the reference they are held. The photo's scale ties the two of
- *  these together: f = px per mm · distance. */
+ *  these together: f = px per mm · distance. `usual`: lens by lens. */
 export function lensPriors(
   { width, height }: { readonly width: number; readonly height: number },
   f35Mm: number | null,
   pxPerMm: number,
   usualDistanceMm: number,
-): { readonly stated: LensPrior | null; readonly open: LensPrior } {
+): {
+  readonly stated: LensPrior | null;
+  readonly open: LensPrior;
+  readonly usual: readonly PossibleLens[];
+} {
   const { diagonalPx, uCentrePx } = wholeFrame(width, height);
   const lens = (fPx: number, uLnF: number): LensPrior => ({
     fPx,
@@ -54,13 +72,20 @@ export function lensPriors(
     uK1: 0.05,
   });
   const perF35 = diagonalPx / diagonal35Mm;
-  const [a, b] = [1 / uLnTypical ** 2, 1 / uLnDistance ** 2];
-  const lnF =
-    (a * portable.log(perF35 * typicalF35Mm) + b * portable.log(pxPerMm * usualDistanceMm)) /
-    (a + b);
+  const lnHeld = portable.log(pxPerMm * usualDistanceMm);
+  const held = (f35Mm: number, uLn: number): LensPrior => {
+    const [a, b] = [1 / uLn ** 2, 1 / uLnDistance ** 2];
+    const lnF = (a * portable.log(perF35 * f35Mm) + b * lnHeld) / (a + b);
+    return lens(portable.exp(lnF), 1 / Math.sqrt(a + b));
+  };
   return {
     stated: f35Mm === null ? null : lens(perF35 * f35Mm, uLnExif),
-    open: lens(portable.exp(lnF), 1 / Math.sqrt(a + b)),
+    open: held(typicalF35Mm, uLnTypical),
+    usual: usualLenses.map(({ f35Mm: usual, uLn, share }) => {
+      const u = Math.hypot(uLn, uLnDistance);
+      const z = (portable.log(perF35 * usual) - lnHeld) / u;
+      return { prior: held(usual, uLn), share: (share / u) * portable.exp(-0.5 * z * z) };
+    }),
   };
 }
 
@@ -82,6 +107,33 @@ export function weightOfStatement(told: CameraFit, alone: CameraFit): number {
     (((wrongStatements / (1 - wrongStatements)) * share(alone)) / share(told)) *
     portable.exp(Math.min(told.cost - alone.cost, 700));
   return 1 / (1 + odds);
+}
+
+/** The likeliest of the lenses that a photo may have been taken with, by what was believed of each before and the
+ *  evidence of a fit with it, all at one scale; its covariance is about it, of what all of them find possible. */
+export function overLenses(
+  lenses: readonly PossibleLens[],
+  fitWith: (prior: LensPrior) => CameraFit,
+): CameraFit {
+  const fits = lenses.map(({ prior }) => fitWith(prior));
+  const least = Math.min(...fits.map(({ cost }) => cost));
+  const weights = fits.map(
+    ({ cost, covariance, prior }, i) =>
+      ((lenses[i].share * Math.sqrt(covariance[0])) / prior.uLnF) * portable.exp(least - cost),
+  );
+  const all = weights.reduce((sum, w) => sum + w, 0);
+  const top = fits[weights.indexOf(Math.max(...weights))];
+  const n = top.parameters.length;
+  const covariance = new Float64Array(n * n);
+  fits.forEach((fit, k) => {
+    const apart = fit.parameters.map((v, i) => v - top.parameters[i]);
+    apart[0] += portable.log(fit.prior.fPx / top.prior.fPx);
+    for (let i = 0; i < n; i++)
+      for (let j = 0; j < n; j++)
+        covariance[i * n + j] +=
+          (weights[k] / all) * (fit.covariance[i * n + j] + apart[i] * apart[j]);
+  });
+  return { ...top, covariance };
 }
 
 /** The likelier of two fits; where neither is nine times as likely as the other, their mean and the

@@ -5,7 +5,7 @@ import type { PhotoPoint } from '../overlay';
 import { posed, tiltRad, type Vec3 } from './camera';
 import { type EdgeResponse, edgeResponse } from './edge-response';
 import { type CameraFit, type CardShape, fitCamera } from './fit-camera';
-import { lensPriors, mayContradict, mixed, weightOfStatement } from './focal-length';
+import { lensPriors, mayContradict, mixed, overLenses, weightOfStatement } from './focal-length';
 import { homography, poseFromHomography, scaleAt } from './homography';
 import { type EdgePoint, markerEdges } from './marker-edges';
 
@@ -94,7 +94,7 @@ export function poseFromMarkers(
   const H = homography(corners);
   if (!H) return null;
   const pxPerMm = scaleAt(H, card.widthMm / 2, card.heightMm / 2);
-  const { stated, open } = lensPriors(grey, f35Mm, pxPerMm, usualDistanceMm);
+  const { stated, open, usual } = lensPriors(grey, f35Mm, pxPerMm, usualDistanceMm);
   const shape: CardShape = {
     scaleX: scale.x,
     scaleY: scale.y,
@@ -114,7 +114,10 @@ export function poseFromMarkers(
     fit = fitCamera(points, fit.camera, first, shape);
   }
   let exifWeight = stated ? 1 : 0;
-  if (stated && mayContradict(fit)) {
+  if (!stated) {
+    const { camera, scale: noise } = fit;
+    fit = overLenses(usual, (prior) => fitCamera(points, camera, prior, shape, noise));
+  } else if (mayContradict(fit)) {
     const alone = fitCamera(points, fit.camera, open, shape, fit.scale);
     exifWeight = weightOfStatement(fit, alone);
     if (exifWeight < 0.9)

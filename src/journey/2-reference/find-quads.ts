@@ -13,11 +13,16 @@ export interface Quad {
   readonly score: number;
 }
 
-/** Corners may lie this far outside the photo: lines meet beyond a rounded corner. */
-const marginPx = 2;
+/** Corners may lie this far outside the photo, as a share of its long side: a sheet is often not quite in
+ *  (renders: up to 0.065), and lines are measured along their sides. */
+const margin = 0.07;
+/** Of a side, so much must lie in the photo. */
+const leastVisible = 0.6;
 const leastAreaShare = 0.02;
 const leastSupport = 0.5;
 const leastMeanSupport = 0.72;
+/** Of the side along which the light changes over: a line was found by that much of it. */
+const leastOwn = 0.25;
 
 /** Best first; a quad that shares its corners with a better one is left out. */
 export function findQuads(field: EdgeField, edges: readonly StraightEdge[], most: number): Quad[] {
@@ -81,6 +86,7 @@ function quadOf(field: EdgeField, sides: readonly StraightEdge[]): Omit<Quad, 's
     const at = meeting(sides[(i + 3) % 4], sides[i]);
     if (!at) return null;
     const [x, y] = at;
+    const marginPx = margin * Math.max(field.width, field.height);
     if (x < -marginPx || y < -marginPx) return null;
     if (x > field.width - 1 + marginPx || y > field.height - 1 + marginPx) return null;
     corners.push(at);
@@ -99,11 +105,17 @@ function quadOf(field: EdgeField, sides: readonly StraightEdge[]): Omit<Quad, 's
   if (ratio > 3 || ratio < 1 / 3) return null;
   let sum = 0;
   let beyond = 0;
+  let reversed = 0;
   for (let i = 0; i < 4; i++) {
     const [from, to] = [corners[i], corners[(i + 1) % 4]];
     const share = support(field, sides[i], from, to, 0.08, 0.92);
-    if (share < leastSupport) return null;
-    sum += share / 4;
+    if (share < leastSupport) {
+      // Where gloss, a stripe or a shadow meets one side, the light changes over along it.
+      if (share < leastOwn || ++reversed > 1) return null;
+      const opposite = support(field, turned(sides[i]), from, to, 0.08, 0.92);
+      if (share + opposite < leastMeanSupport) return null;
+      sum += Math.min(1, share + opposite) / 4;
+    } else sum += share / 4;
     beyond += support(field, sides[i], from, to, -0.12, -0.03) / 8;
     beyond += support(field, sides[i], from, to, 1.03, 1.12) / 8;
   }
@@ -115,6 +127,13 @@ function quadOf(field: EdgeField, sides: readonly StraightEdge[]): Omit<Quad, 's
     score: sum - 0.7 * beyond + 0.1 * Math.sqrt(Math.abs(area) / (field.width * field.height)),
   };
 }
+
+const turned = ({ nx, ny, offset, ...rest }: StraightEdge): StraightEdge => ({
+  ...rest,
+  nx: -nx,
+  ny: -ny,
+  offset: -offset,
+});
 
 function meeting(a: StraightEdge, b: StraightEdge): PhotoPoint | null {
   const det = a.nx * b.ny - a.ny * b.nx;
@@ -129,7 +148,8 @@ function signedArea(p: readonly PhotoPoint[]): number {
   );
 }
 
-/** Share of a stretch of a side where the photo is steep the side's way within a pixel or two. */
+/** Share of a stretch of a side, as far as the photo shows it, where it is steep the side's way within a pixel or
+ *  two; 0 when it shows too little. */
 function support(
   { width, height, gx, gy }: EdgeField,
   side: StraightEdge,
@@ -139,11 +159,14 @@ function support(
   end: number,
 ): number {
   const count = 40;
+  let visible = 0;
   let seen = 0;
   for (let k = 0; k < count; k++) {
     const t = start + ((end - start) * (k + 0.5)) / count;
     const x = from[0] + t * (to[0] - from[0]);
     const y = from[1] + t * (to[1] - from[1]);
+    if (x < 0 || y < 0 || x > width - 1 || y > height - 1) continue;
+    visible++;
     for (let d = -2; d <= 2; d++) {
       const px = Math.round(x + d * side.nx);
       const py = Math.round(y + d * side.ny);
@@ -156,5 +179,5 @@ function support(
       }
     }
   }
-  return seen / count;
+  return visible < leastVisible * count ? 0 : seen / visible;
 }

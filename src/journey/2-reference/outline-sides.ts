@@ -1,6 +1,6 @@
 import { solveLinear } from '../../quantity/matrix';
 import type { GreyImage } from '../../vision/grey-image';
-import { fitEdge, steepest } from '../2-card-pose/edge-profile';
+import { type EdgeFit, fitEdge, steepest } from '../2-card-pose/edge-profile';
 import { homography } from '../2-card-pose/homography';
 import { sampleLinear } from '../2-card-pose/sampling';
 import type { PhotoPoint } from '../overlay';
@@ -22,6 +22,10 @@ export interface OutlineSides {
   readonly corners: readonly PhotoPoint[];
 }
 
+/** Outwards across a side the light rises, falls, or does both in turn: beside gloss, a stripe or a shadow a card
+ *  is here brighter than the table and there darker. Either way is taken only where one way shows no side. */
+type Way = 1 | -1 | 0;
+
 /** Rounded corners and their blur stay out of the middle 80 % of a side. */
 const span = 0.8;
 const stations = 72;
@@ -37,17 +41,18 @@ export function outlineSides(
   reachPx: number,
 ): OutlineSides | null {
   const sign = brightInside ? -1 : 1;
-  const lines = [0, 1, 2, 3].map((side) =>
-    roughSide(grey, quad[side], quad[(side + 1) % 4], sign, reachPx),
-  );
+  const lines = [0, 1, 2, 3].map((side) => {
+    const rough = (way: Way) => roughSide(grey, quad[side], quad[(side + 1) % 4], way, reachPx);
+    return rough(sign) ?? rough(0);
+  });
   if (lines.some((line) => line === null)) return null;
   const corners = [0, 1, 2, 3].map((i) => meeting(lines[(i + 3) % 4]!, lines[i]!));
   if (corners.some((c) => c === null)) return null;
   const met = corners as PhotoPoint[];
-  const points = [0, 1, 2, 3].flatMap((side) =>
-    finePoints(grey, met, side, lines[side]!.bend, sign),
-  );
-  const kept = [0, 1, 2, 3].map((side) => smoothed(points.filter((p) => p.point.side === side)));
+  const kept = [0, 1, 2, 3].map((side) => {
+    const fine = (way: Way) => smoothed(finePoints(grey, met, side, lines[side]!.bend, way));
+    return fine(sign) ?? fine(0);
+  });
   if (kept.some((k) => k === null)) return null;
   return {
     points: kept.flatMap((points) => points!),
@@ -67,7 +72,7 @@ function roughSide(
   grey: GreyImage,
   from: PhotoPoint,
   to: PhotoPoint,
-  sign: 1 | -1,
+  way: Way,
   reachPx: number,
 ): RoughSide | null {
   const { nx, ny } = outwardOf(from, to);
@@ -83,7 +88,7 @@ function roughSide(
       profile[i] = sampleLinear(grey, x + d * nx, y + d * ny);
     }
     if (!profile.every(Number.isFinite)) continue;
-    const at = steepest(profile, 2, sign);
+    const at = steepest(profile, 2, way);
     if (at >= 0) seen.push([t, at - (count - 1) / 2]);
   }
   if (seen.length < stations / 2) return null;
@@ -153,11 +158,18 @@ const unitCorners = [
 const stepPx = 0.5;
 const linesPerStation = 5;
 const fineReachPx = 6;
+/** Beside a card's edge lies its shadow, a pixel or two wide, and then the table: told by levels from further
+ *  away, an edge of little contrast was drawn inwards by up to half a pixel (renders). So the edge is fitted
+ *  again to what lies within this of its blur. */
+const nearPx = 1;
+/** Where the card is as white as a photo can be, its edge spreads outwards by up to 0.3 px (renders). */
+const white = { level: 250, uPx: 0.25 };
 
 interface Fine {
   readonly point: SidePoint;
   /** From the side's straight line, px. */
   readonly off: number;
+  readonly white: boolean;
 }
 
 function finePoints(
@@ -165,7 +177,7 @@ function finePoints(
   corners: readonly PhotoPoint[],
   side: number,
   bend: number,
-  sign: 1 | -1,
+  way: Way,
 ): Fine[] {
   const H = homography(unitCorners.map((card, i) => ({ card, photo: corners[i] })));
   if (!H) return [];
@@ -195,8 +207,8 @@ function finePoints(
       }
     }
     if (!samples.every(Number.isFinite)) continue;
-    const fit = fitEdge(samples, steepest(samples, 2, sign), 1.2 / stepPx);
-    if (!fit || (fit.after - fit.before) * sign <= 0 || fit.contrastToNoise < 4) continue;
+    const fit = fitNear(samples, steepest(samples, 2, way));
+    if (!fit || (fit.after - fit.before) * way < 0 || fit.contrastToNoise < 4) continue;
     const d = (fit.position - (count - 1) / 2) * stepPx;
     const [x, y] = place(along);
     fine.push({
@@ -208,9 +220,20 @@ function finePoints(
         blurPx: fit.sigma * stepPx,
       },
       off: d,
+      white: Math.max(fit.before, fit.after) > white.level,
     });
   }
   return fine;
+}
+
+function fitNear(samples: Float64Array, start: number): EdgeFit | null {
+  const wide = fitEdge(samples, start, 1.2 / stepPx);
+  if (!wide) return null;
+  const reach = nearPx / stepPx + 2 * wide.sigma;
+  const from = Math.max(0, Math.ceil(wide.position - reach));
+  const to = Math.min(samples.length - 1, Math.floor(wide.position + reach));
+  const fit = fitEdge(samples.subarray(from, to + 1), wide.position - from, wide.sigma);
+  return fit && { ...fit, position: fit.position + from };
 }
 
 /** Means of neighbours that lie on one smooth side; their u is what they scatter by. */
@@ -240,7 +263,11 @@ function smoothed(fine: readonly Fine[]): SidePoint[] | null {
       side: group[0].point.side,
       along: of((p) => p.along),
       measured: [of((p) => p.measured[0]), of((p) => p.measured[1])],
-      uPx: Math.max(single, together),
+      // Neighbours that are all too white err alike.
+      uPx: Math.hypot(
+        Math.max(single, together),
+        mean(group.map((f) => (f.white ? white.uPx : 0))),
+      ),
       blurPx: of((p) => p.blurPx),
     };
   });

@@ -53,7 +53,7 @@ export const rectangles: readonly Rectangle[] = [
     uLeanMm: 0.03,
     // Cards warp by some tenths of a millimetre from end to end; at 90 mm that is four times as much.
     uBowMm: 1,
-    distanceMm: 220,
+    distanceMm: 300,
     share: 0.4,
   },
   // ISO 216:2007.

@@ -1,6 +1,6 @@
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
-import { projectRow } from '../2-card-pose/camera';
+import { planeGrey } from '../2-card-pose/plane-grey';
 import { crossings } from '../2-reference/polygon';
 import type { Reference, SearchRegion } from '../2-reference/reference';
 
@@ -25,25 +25,13 @@ export function windowView(
   const originYMm = Math.min(...ys);
   const width = Math.round((Math.max(...xs) - originXMm) * pxPerMm);
   const height = Math.round((Math.max(...ys) - originYMm) * pxPerMm);
-  const data = new Uint8Array(width * height);
-  const at = new Float64Array(2 * width);
-  const d = grey.data;
-  for (let j = 0; j < height; j++) {
-    projectRow(camera, [originXMm, originYMm + j / pxPerMm, 0], [1 / pxPerMm, 0, 0], width, at);
-    for (let i = 0; i < width; i++) {
-      const x = Math.max(0, Math.min(grey.width - 1.001, at[2 * i]));
-      const y = Math.max(0, Math.min(grey.height - 1.001, at[2 * i + 1]));
-      const x0 = Math.floor(x);
-      const y0 = Math.floor(y);
-      const k = y0 * grey.width + x0;
-      const fx = x - x0;
-      const fy = y - y0;
-      data[j * width + i] =
-        (d[k] * (1 - fx) + d[k + 1] * fx) * (1 - fy) +
-        (d[k + grey.width] * (1 - fx) + d[k + grey.width + 1] * fx) * fy +
-        0.5;
-    }
-  }
+  const data = planeGrey(
+    grey,
+    camera,
+    { width, height },
+    (row) => [originXMm, originYMm + row / pxPerMm, 0],
+    [1 / pxPerMm, 0, 0],
+  );
   const seen = { width, height, pxPerMm, originXMm, originYMm };
   return { ...seen, data, outside: outsideOf(search, seen) };
 }

@@ -34,6 +34,8 @@ const clip = 2.5;
 /** Coded value added before the logarithm is taken: noise of a dark pixel. */
 const darkLevel = 8;
 
+/** From outside azimuth 0 is where the axis' upper side faces; `inside` a bore it is where `left` is a quarter turn on
+ *  from, about `along`: the wall that faces the camera, up to `widestRad` either way. */
 export function unroll(
   grey: GreyImage,
   camera: PosedCamera,
@@ -42,6 +44,7 @@ export function unroll(
   cone: Cone,
   stepMm: number,
   rowCount = usualRows,
+  inside: { readonly widestRad: number } | null = null,
 ): Unrolled {
   const columns = Math.max(8, Math.floor((zone.toS - zone.fromS) / stepMm) + 1);
   const { origin: o, along: d, left: l } = frame;
@@ -50,12 +53,13 @@ export function unroll(
     d[2] * l[0] - d[0] * l[2],
     d[0] * l[1] - d[1] * l[0],
   ];
-  const lift = up[2] < 0 ? 1 : -1;
+  const lift = up[2] < 0 && !inside ? 1 : -1;
+  const widest = inside?.widestRad ?? widestRad;
   const at = new Float64Array(2 * columns);
   const rows: Float64Array[] = [];
   const azimuths: number[] = [];
   for (let j = 0; j <= rowCount; j++) {
-    const azimuth = widestRad * ((2 * j) / rowCount - 1);
+    const azimuth = widest * ((2 * j) / rowCount - 1);
     const a = portable.sin(azimuth);
     const b = lift * portable.cos(azimuth);
     const side: Vec3 = [0, 1, 2].map((k) => a * l[k] + b * up[k]) as unknown as Vec3;

@@ -18,6 +18,8 @@ const allowances = {
   /** What is seen δ inside the outline lies √(2Rδ) nearer to the camera, and moves along the thread as
    *  the view turns: share of that nearness which the period shows. */
   nearness: 0.15,
+  /** Lead-in and run-out that count as crests, on taper. */
+  taper: 0.003,
 };
 
 /** What the outline alone, beside a rule, leaves to doubt. `shadowMm`: what a lamp's shadow may add to the
@@ -63,7 +65,11 @@ export function judgedSpread(
         ),
       },
     ],
-    uTaper: Math.hypot(2 * biasMm, ragged, hazy, 0.5 * doubt * pitchMm) / lengthMm,
+    uTaper: Math.hypot(
+      2 * u(3),
+      allowances.taper,
+      Math.hypot(2 * biasMm, ragged, hazy, 0.5 * doubt * pitchMm) / lengthMm,
+    ),
   };
 }
 

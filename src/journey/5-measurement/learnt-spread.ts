@@ -1,47 +1,58 @@
-import type { Estimate } from '../../quantity/estimate';
+import * as portable from '../../quantity/portable-math';
 import learnt from '../4-limbs/allowances.json';
 import { fitParameters } from './fit-thread';
 import type { LocalSpread } from './local-spread';
 import type { OtherPeriod } from './thread-measurement';
 import type { Known, ThreadSolution } from './thread-solution';
 
-/** What a measured length leaves behind that says how sure it is, mm. */
+/** What a measured length leaves behind that says how sure it is. */
 export interface Traces {
+  readonly pitchMm: number;
   /** Standard uncertainty by the outline's fit. */
   readonly fitMm: number;
-  /** Between the outline's fit and what limbs or surface say without it, beyond what these may be off. */
-  readonly apartMm: number;
-  /** Standard uncertainty that limbs or surface claim for themselves. */
-  readonly knownMm: number;
-  readonly pitchMm: number;
-  readonly pixelMm: number;
+  /** Standard uncertainty of the radius that the limbs state. */
+  readonly limbMm: number;
+  /** How clear the surface's pattern is: logarithm of its score. */
+  readonly score: number;
+  readonly dark: boolean;
 }
 
-/** How much of each trace is uncertainty; set by `npm run calibrate` on photos with truth. */
-export interface Shares {
+/** The logarithm of a length's spread in pitches grows by so much with each trace; two lengths count by their
+ *  logarithms, over a fiftieth of the pitch. `least` and `most`: within what photos have shown. */
+export interface SpreadWeights {
+  readonly base: number;
   readonly fit: number;
-  readonly apart: number;
-  readonly known: number;
-  readonly pitch: number;
-  readonly pixel: number;
+  readonly limb: number;
+  readonly score: number;
+  readonly dark: number;
+  readonly least: number;
+  readonly most: number;
 }
 
-export const shareNames = ['fit', 'apart', 'known', 'pitch', 'pixel'] as const;
+const usualShare = 0.02;
+/** Limbs are told by bins of a sixteenth of a pitch: what they state below this is no more than the last digits. */
+const leastLimbShare = 1e-3;
 
-export const spreadMm = (t: Traces, a: Shares): number =>
-  Math.hypot(
-    a.fit * t.fitMm,
-    a.apart * t.apartMm,
-    a.known * t.knownMm,
-    a.pitch * t.pitchMm,
-    a.pixel * t.pixelMm,
+/** Standard uncertainty of a length, mm. */
+export function spreadMm(t: Traces, w: SpreadWeights): number {
+  const over = (share: number) => portable.log(share / usualShare);
+  const spread = portable.exp(
+    w.base +
+      w.fit * over(t.fitMm / t.pitchMm) +
+      w.limb * over(t.limbMm / t.pitchMm + leastLimbShare) +
+      w.score * t.score +
+      (t.dark ? w.dark : 0),
   );
+  return t.pitchMm * Math.max(w.least, Math.min(w.most, spread));
+}
 
-/** Of pitch and crest radius, and of the axis' height over what the hex network claims. */
-export const learntShares: { readonly pitch: Shares; readonly radius: Shares } = learnt.shares;
+/** Of pitch, crest radius and its growth from end to end, and what the height's u is multiplied by that the hex
+ *  network states. Set by `npm run calibrate` on photos with truth. */
+export const learntSpreads: Readonly<Record<'pitch' | 'radius' | 'growth', SpreadWeights>> =
+  learnt.spreads;
+export const learntHeight: number = learnt.height;
 /** How far, in its u, an outline moves the limbs' radius before it is taken for the edge of something else. */
 export const learntFurthestApart: number = learnt.outline.furthestApart;
-export const learntHeight: { readonly known: number; readonly ofHeight: number } = learnt.height;
 
 /** What the traces of a seated thread amount to. `shadowMm`: what a shadow known to be there adds to the
  *  diameter. */
@@ -51,8 +62,8 @@ export function learntSpread(
   shadowMm: number,
 ): LocalSpread {
   const { fit, zone } = solution;
-  const { pitch, radius } = tracesOf(solution, known);
-  const radiusMm = spreadMm(radius, learntShares.radius);
+  const { pitch, radius, growth } = tracesOf(solution, known);
+  const radiusMm = spreadMm(radius, learntSpreads.radius);
   return {
     rows: [
       ...(shadowMm > 0
@@ -61,34 +72,29 @@ export function learntSpread(
       {
         source: 'thread-form',
         pitchMm: Math.hypot(
-          spreadMm(pitch, learntShares.pitch),
+          spreadMm(pitch, learntSpreads.pitch),
           doubtOf(known.others) * fit.pitchMm,
         ),
         majorDiameterMm: 2 * Math.hypot(radiusMm, solution.uFormMm),
       },
     ],
-    // Sides drawn inwards or outwards at one end only.
-    uTaper: (2 * radiusMm) / (zone.toS - zone.fromS),
+    uTaper: (2 * spreadMm(growth, learntSpreads.growth)) / (zone.toS - zone.fromS),
   };
 }
 
-/** Traces of pitch and crest radius. */
+/** Traces of pitch, crest radius, and how much the radius grows from end to end. */
 export function tracesOf(
-  { fit, mmPerPx }: Pick<ThreadSolution, 'fit' | 'mmPerPx'>,
-  known: Pick<Known, 'pitch' | 'radius'>,
-): { readonly pitch: Traces; readonly radius: Traces } {
-  const u = (k: number) => Math.sqrt(fit.covariance[k * fitParameters.length + k]);
-  const traces = (value: number, fitMm: number, of: Estimate): Traces => ({
-    fitMm,
-    apartMm: Math.max(0, Math.abs(value - of.value) - of.u),
-    knownMm: of.u,
+  { fit, zone }: Pick<ThreadSolution, 'fit' | 'zone'>,
+  { uLimbMm, score, dark }: Pick<Known, 'uLimbMm' | 'score' | 'dark'>,
+): { readonly pitch: Traces; readonly radius: Traces; readonly growth: Traces } {
+  const traces = (k: number, lengthMm = 1): Traces => ({
     pitchMm: fit.pitchMm,
-    pixelMm: mmPerPx,
+    fitMm: Math.sqrt(fit.covariance[k * fitParameters.length + k]) * lengthMm,
+    limbMm: uLimbMm,
+    score,
+    dark,
   });
-  return {
-    pitch: traces(fit.pitchMm, u(0), known.pitch),
-    radius: traces(fit.crestRadiusMm, u(2), known.radius),
-  };
+  return { pitch: traces(0), radius: traces(2), growth: traces(3, zone.toS - zone.fromS) };
 }
 
 /** Beyond a 95 % interval. */

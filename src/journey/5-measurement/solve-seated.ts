@@ -172,9 +172,7 @@ function solveWith({ grey, card, seat, field, sides }: SeatedView, freedom: Free
     resting: {
       on: sure ? 'hex' : 'unknown',
       heightMm: hex.heightMm,
-      uMm: sure
-        ? Math.hypot(hex.uHeightMm * learntHeight.known, learntHeight.ofHeight * hex.heightMm)
-        : unknownHeight * hex.heightMm,
+      uMm: sure ? hex.uHeightMm * learntHeight : unknownHeight * hex.heightMm,
     },
     hexHalfWidthMm: sure ? hex.halfWidthMm : null,
     ...finished,
@@ -185,7 +183,15 @@ function solveWith({ grey, card, seat, field, sides }: SeatedView, freedom: Free
     middleS: middle(),
     mmPerPx,
     hand: handOf(period, crests),
-    known: { pitch, radius, others, rivals: chosen.rivals },
+    known: {
+      pitch,
+      radius,
+      others,
+      rivals: chosen.rivals,
+      uLimbMm: crests.uRadiusMm,
+      score: period.traits.score,
+      dark: field === 'dark',
+    },
   });
 }
 

@@ -33,8 +33,11 @@ export type EndLooks = Readonly<Record<EndLook, number>>;
 /** What the photo says of the thread. Plain data: stages 6–8, the sheet and the
  *  command line use it as it is. A quantity the photo does not resolve is null. */
 export interface ThreadMeasurement {
+  /** Absent: male. */
+  readonly end?: 'male' | 'female' | undefined;
   readonly pitchMm: Estimate;
-  /** Over the crests as they are; on a tapered thread at the middle of the measured zone. */
+  /** Over the crests as they are; on a tapered thread at the middle of the measured zone. Of a female end over the
+   *  crests inside, which is its minor diameter. */
   readonly majorDiameterMm: Estimate;
   /** Between pitch and major diameter, −1…1. */
   readonly correlation: number;

@@ -36,4 +36,10 @@ export interface Known {
   /** What else may be the pitch. */
   readonly others: readonly OtherPeriod[];
   readonly rivals: readonly Rival[];
+  /** Standard uncertainty of the radius by the limbs' own account, mm. */
+  readonly uLimbMm: number;
+  /** How clear the surface's pattern is at this pitch: logarithm of its score. */
+  readonly score: number;
+  /** Whether the part lies on black. */
+  readonly dark: boolean;
 }

@@ -15,14 +15,12 @@ import type { ThreadSolution } from './thread-solution';
  *  nearer to true more likely: triangular, u = 0.5 %/√6 (JCGM 100:2008, 4.3.9). */
 export const uncheckedPrint = 0.005 / Math.sqrt(6);
 
-/** Straight and 1:16 lie 0.0625 apart: beyond a sixth of it a taper is not resolved. */
-const unresolvedTaper = 0.01;
+/** Straight and 1:16 lie 1/16 apart: beyond a quarter of it, the middle between them lies within 2 u. */
+const unresolvedTaper = 1 / 64;
 
 /** What no residual shows. Standard uncertainties, from what renders and drawn photos of known geometry
  *  leave over; no bench has been asked. */
 const allowances = {
-  /** Lead-in and run-out that count as crests, on taper. */
-  taper: 0.003,
   /** Sag of the card under the fitting, mm of height. */
   cardSagMm: 0.08,
   /** Axis out of parallel with the card, rad: burrs, a chamfered flat. */
@@ -103,12 +101,7 @@ export function withUncertainty(
   const uMajor = total((row) => row.majorDiameterMm);
   const covariance = 2 * of(0, 2) + result.covariance[1];
   const turns = lengthMm / pitchMm;
-  const uTaper = Math.hypot(
-    2 * Math.sqrt(of(3, 3)),
-    Math.sqrt(result.covariance[8]),
-    allowances.taper,
-    local.uTaper,
-  );
+  const uTaper = Math.hypot(Math.sqrt(result.covariance[8]), local.uTaper);
   const angle = (2 * fit.halfAngleRad * 180) / Math.PI;
   const uAngle = Math.hypot((2 * Math.sqrt(of(9, 9)) * 180) / Math.PI, 0.5);
   return {

@@ -38,6 +38,7 @@ export type MeasuredThread = Pick<
   | 'middleFromEndMm'
   | 'looks'
 > & {
+  readonly end?: ThreadMeasurement['end'];
   readonly turns: number | null;
   readonly otherPeriods?: ThreadMeasurement['otherPeriods'] | undefined;
   readonly hand?: ThreadMeasurement['hand'];

@@ -55,7 +55,7 @@ export function weighUnlisted(
     factor *= endLikelihood({ photo, readings: models.map(({ reading }) => reading) }, null);
   }
   for (const model of models) factor *= otherFactor(model);
-  const ends = shape ? (['male'] as const) : (['male', 'female'] as const);
+  const ends = photo ? ([photo.end ?? 'male'] as const) : (['male', 'female'] as const);
   let weight = 0;
   for (const end of ends) {
     const endPrior = shape ? 1 : end === 'female' ? unlistedParts.female : 1 - unlistedParts.female;

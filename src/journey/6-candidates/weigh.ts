@@ -109,8 +109,7 @@ function threadLikelihood(
     const place = densityAtPlace(thread, end, density, null);
     return factor * overDensity(place, lengths, end, null, thread.pitchMm);
   }
-  // The photo shows the outline of an external thread.
-  if (end === 'female') return 0;
+  if (end !== (photo.end ?? 'male')) return 0;
   if (isFar(thread.pitchMm, shape)) return 0;
   for (const model of models) factor *= threadFactor(model, thread, end);
   factor *= windingLikelihood(photo, true);

@@ -74,7 +74,8 @@ export function conclude(
   });
   const { male } = probabilities;
   const listed = 1 - probabilities.unlisted;
-  const end = measurement || male > 0.95 * listed ? 'male' : male < 0.05 * listed ? 'female' : null;
+  const told = male > 0.95 * listed ? 'male' : male < 0.05 * listed ? 'female' : null;
+  const end = measurement ? (measurement.end ?? 'male') : told;
   return {
     threads: threadCandidates(weighed, probabilities, suffix),
     connections: connectionCandidates(probabilities, endOf),

@@ -62,7 +62,11 @@ function measuredThread(readings: Evidence['readings'], photo: Evidence['photo']
   let pitchMm = photo?.pitchMm.value ?? null;
   let pitchU = photo?.pitchMm.u ?? 0;
   let diameter: { mm: number; uMm: number; end: 'male' | 'female' } | null = photo
-    ? { mm: photo.majorDiameterMm.value, uMm: photo.majorDiameterMm.u, end: 'male' }
+    ? {
+        mm: photo.majorDiameterMm.value,
+        uMm: photo.majorDiameterMm.u,
+        end: photo.end ?? 'male',
+      }
     : null;
   for (const reading of readings) {
     if (reading.kind === 'pitch-gauge') [pitchMm, pitchU] = [reading.pitchMm, 0];

@@ -37,6 +37,7 @@ function keys<T extends Record<string, true>>(of: T) {
 }
 
 export const measurementSchema = z.object({
+  end: z.enum(['male', 'female']).optional(),
   pitchMm: estimate,
   majorDiameterMm: estimate,
   correlation: z.number().min(-1).max(1),

@@ -2,7 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { posed, project, type Vec3 } from '../../../src/journey/2-card-pose/camera';
 import { type Bow, bowHeightMm, largestBow } from '../../../src/journey/2-card-pose/card-bow';
 import { fitCamera } from '../../../src/journey/2-card-pose/fit-camera';
-import { mixed, weightOfStatement } from '../../../src/journey/2-card-pose/focal-length';
+import {
+  lensPriors,
+  mixed,
+  overLenses,
+  weightOfStatement,
+} from '../../../src/journey/2-card-pose/focal-length';
 import { outward } from '../../../src/journey/2-card-pose/marker-edges';
 import { seededRandom } from '../../../src/quantity/random';
 import { card, markers } from '../../../src/scale-card/geometry';
@@ -11,11 +16,11 @@ const fPx = 1500;
 const noisePx = 0.05;
 
 /** A camera `heightMm` up, tilted about x, that looks at the card's middle. */
-function cameraAt(heightMm: number, tiltRad: number) {
+function cameraAt(heightMm: number, tiltRad: number, focalPx = fPx) {
   const R = [Math.cos(tiltRad), Math.sin(tiltRad)];
   const [x, y] = [card.widthMm / 2, card.heightMm / 2];
   return posed({
-    fPx,
+    fPx: focalPx,
     cx: 800,
     cy: 600,
     k1: 0.01,
@@ -118,6 +123,38 @@ describe('a focal length that EXIF states', () => {
     const { camera } = mixed(fit, alone, weight);
     expect(Math.abs(camera.fPx / fPx - 1)).toBeLessThan(0.02);
     expect(told(fPx / 1.1, 0.002).weight).toBeGreaterThan(0.5);
+  });
+});
+
+describe('a focal length that nobody states', () => {
+  /** Camera height over the true one, less 1, and its u; a photo of 1600 × 1200 px. */
+  const found = (f35Mm: number, tilt: number, heightMm: number) => {
+    const camera = cameraAt(heightMm, tilt, (f35Mm * 2000) / 43.2666);
+    const points = edgePoints(camera, [0.1, 0.1, 0], 5);
+    const pxPerMm = camera.fPx / heightMm;
+    const { open, usual } = lensPriors({ width: 1600, height: 1200 }, null, pxPerMm, 300);
+    const fitWith = (prior: typeof open) => fitCamera(points, camera, prior, shape, 1);
+    const { camera: fitted, covariance } = overLenses(usual, fitWith);
+    return {
+      error: fitted.centre[2] / camera.centre[2] - 1,
+      byOneBroadPrior: fitWith(open).camera.centre[2] / camera.centre[2] - 1,
+      u: Math.sqrt(covariance[0]!),
+    };
+  };
+
+  it('is most likely that of a main lens, where a level card does not say', () => {
+    const { error, byOneBroadPrior } = found(26, 0.005, 220);
+    expect(Math.abs(error)).toBeLessThan(0.05);
+    expect(Math.abs(error)).toBeLessThan(Math.abs(byOneBroadPrior) / 3);
+  });
+
+  it('may be any other: u says so, and a tilted card decides', () => {
+    const level = found(36, 0.005, 300);
+    expect(Math.abs(level.error)).toBeLessThan(2 * level.u);
+    expect(level.u).toBeGreaterThan(0.15);
+    const tilted = found(36, 0.35, 300);
+    expect(Math.abs(tilted.error)).toBeLessThan(0.02);
+    expect(tilted.u).toBeLessThan(0.02);
   });
 });
 

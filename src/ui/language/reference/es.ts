@@ -23,7 +23,7 @@ export const referenceEs: Dictionary['reference'] = {
     rule: {
       name: 'Regla',
       how: 'Ponga la regla junto al racor y fotografíe justo desde arriba, tan lejos como salga nítido. Después se marcan dos divisiones.',
-      settles: 'A menudo el paso; el diámetro queda abierto y lo decide un calibre.',
+      settles: 'A menudo el paso; el diámetro queda abierto y lo decide un pie de rey.',
     },
   },
   settles: 'Decide:',

@@ -20,13 +20,13 @@ export const wearEs: WearWords = {
   class: 'Clase',
   beforehand: 'Antes de fiarse',
   widthOf: (name, width, need) =>
-    `La clase ${name} tiene ${width} mm de ancho sobre las crestas. Solo una medida más segura que ± ${need} mm puede hallar una cresta dentro. Un calibre en tres sitios lo es (± 0,04 mm); una foto, a menudo no.`,
+    `La clase ${name} tiene ${width} mm de ancho sobre las crestas. Solo una medida más segura que ± ${need} mm puede hallar una cresta dentro. Un pie de rey en tres sitios lo es (± 0,04 mm); una foto, a menudo no.`,
   photoDecidesNothing: (u, width, by) =>
     `Esta foto vale ± ${u} mm y la clase tiene ${width} mm de ancho: ninguna pieza podría hallarse dentro. Solo muestra crestas que quedan más de ${by} mm fuera.`,
   photoCanDecide: (u, width) =>
     `Esta foto vale ± ${u} mm y la clase tiene ${width} mm de ancho: puede decidir, salvo cerca de un límite.`,
   wouldDecide:
-    'Sobre las crestas decide un calibre en tres sitios; sobre la rosca, los anillos PASA y NO PASA; sobre el asiento, la vista o una galga de asiento.',
+    'Sobre las crestas decide un pie de rey en tres sitios; sobre la rosca, los anillos PASA y NO PASA; sobre el asiento, la vista o una galga de asiento.',
   taperNote:
     'Una rosca cónica se juzga por cuánto entra en su anillo patrón, no por sus crestas. Ninguna foto lo decide.',
   noClass:
@@ -36,7 +36,7 @@ export const wearEs: WearWords = {
     'Muestra la altura de cada cresta. Mejor grande, nítida y desde arriba, sobre la tarjeta.',
   readingsTitle: 'Solo con medidas',
   readingsText:
-    'Mirar, girar a mano, pasar las galgas y poner el calibre sobre las crestas en tres sitios.',
+    'Mirar, girar a mano, pasar las galgas y poner el pie de rey sobre las crestas en tres sitios.',
   goOn: 'Seguir con medidas',
   finding: 'Conclusión',
   levels: {
@@ -135,7 +135,7 @@ export const wearEs: WearWords = {
     unresolved: 'La foto no resuelve el diámetro.',
     'places-missing': 'Lo medido está dentro; faltan por medir los otros sitios.',
   },
-  by: { photo: 'foto', caliper: 'calibre' },
+  by: { photo: 'foto', caliper: 'pie de rey' },
   rule: 'Decidido al 95 % con una banda de guarda de 1,65 u (ISO 14253-1). ± es el intervalo del 95 %.',
   scale: (name, from, to) => `Clase ${name}: de ${from} a ${to} mm sobre las crestas`,
   pitchDiameterOf: (from, to) =>

@@ -1,0 +1,63 @@
+import { appendFile, readFile, writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { casesInFolder } from './accuracy/cases';
+import { pathFrom, runIfStarted, UsageError } from './arguments';
+import { type BoreSeen, boresSeen } from './calibrate/bore-residual';
+import { fitBores, spreadOfBores } from './calibrate/fit-bores';
+import { nodeDecoders } from './node-decoders';
+import { loadNodeVision } from './node-vision';
+
+const usage = `npx tsx src/cli/calibrate-bores.ts FOLDER… --rows ROWS.jsonl [--share K/N] | --rows ROWS.jsonl --set "SEED, DATE"
+Sets the odds and allowances of female ends from photos with truth, male ones among them, that no judging set holds:
+first FOLDERs are measured and what is found is added to ROWS, then the allowances are fitted to it.`;
+
+const file = fileURLToPath(new URL('../journey/4-bore/allowances.json', import.meta.url));
+
+async function run(args: string[]): Promise<number> {
+  const { values, positionals } = parseArgs({
+    args,
+    allowPositionals: true,
+    options: {
+      set: { type: 'string' },
+      rows: { type: 'string' },
+      share: { type: 'string', default: '0/1' },
+    },
+  });
+  if (!values.rows) throw new UsageError('Say where the rows are kept: --rows FILE.');
+  const rowsFile = pathFrom(values.rows);
+  if (positionals.length > 0) {
+    await measureAll(positionals.map(pathFrom), values.share, rowsFile);
+    return 0;
+  }
+  if (!values.set) throw new UsageError('Say which set it is: --set "seed, date".');
+  const rows = (await readFile(rowsFile, 'utf8'))
+    .split('\n')
+    .filter(Boolean)
+    .map((line) => JSON.parse(line) as BoreSeen);
+  const off = rows.flatMap((row) => row.off ?? []);
+  if (off.length < 30)
+    throw new UsageError(`${off.length} right bores are too few to calibrate on.`);
+  const photos = new Set(rows.map(({ name }) => name)).size;
+  const allowances = {
+    from: `calibrate-bores: ${photos} rendered photos, seed and date ${values.set}`,
+    odds: fitBores(rows),
+    ...spreadOfBores(off),
+  };
+  await writeFile(file, `${JSON.stringify(allowances, null, 2)}\n`);
+  console.log(JSON.stringify(allowances, null, 2));
+  return 0;
+}
+
+async function measureAll(folders: readonly string[], share: string, rowsFile: string) {
+  const [k, n] = share.split('/').map(Number);
+  const tools = { vision: await loadNodeVision(), decoders: nodeDecoders };
+  const cases = (await Promise.all(folders.map(casesInFolder))).flat();
+  for (const next of cases.filter((_, i) => i % n === k)) {
+    const rows = await boresSeen(await next.load(), tools);
+    await appendFile(rowsFile, rows.map((row) => `${JSON.stringify(row)}\n`).join(''));
+    process.stderr.write('.');
+  }
+}
+
+await runIfStarted(import.meta.url, { usage, run });
