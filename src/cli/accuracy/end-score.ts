@@ -1,5 +1,5 @@
 import type { EndLook, ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
-import { likeliestLook } from '../../journey/6-candidates/end-looks';
+import { coneAngleSeen, likeliestLook } from '../../journey/6-candidates/end-looks';
 import { conclude } from '../../journey/7-next-reading/conclude';
 import type { Measured } from '../../journey/identification';
 import type { PhotoPoint } from '../../journey/overlay';
@@ -115,7 +115,8 @@ function scoreOf(truth: Truth, end: TrueEnd, found: ThreadMeasurement | null): E
     };
   const top = conclude(found, []).threads.find(({ system }) => system !== null);
   const row = top?.system ? findThread(top.designation) : null;
-  const { noseHalfAngleDeg: angle, hexAcrossFlatsMm: flats } = found;
+  const angle = coneAngleSeen(found);
+  const flats = found.hexAcrossFlatsMm;
   return {
     measured: true,
     pitchError: found.pitchMm.value / end.pitchMm - 1,

@@ -1,6 +1,7 @@
+import type { Estimate } from '../../quantity/estimate';
 import type { Connection } from '../../standards/connections/connection';
 import { type EndLook, type EndLooks, endLooks } from '../5-measurement/thread-measurement';
-import { coneAngleChance, type MeasuredThread } from './photo-likelihood';
+import { coneAngleChance, coneSeen, type MeasuredThread } from './photo-likelihood';
 import { type Seat, seats } from './reading';
 import { shownSeats } from './reading-likelihood';
 
@@ -31,10 +32,12 @@ const lookShares: Readonly<Record<Seat, EndLooks>> = Object.fromEntries(
 ) as Record<Seat, EndLooks>;
 
 /** What the photo shows, with the cone's angle where one was measured: what is no cone may still have a
- *  chamfer that was taken for one. */
+ *  chamfer that was taken for one. Without looks, that an angle was measured at all speaks for a cone. */
 function withAngle({ looks, noseHalfAngleDeg: angle }: SeenEnd): EndLooks | null {
-  if (!looks || !angle) return looks ?? null;
-  const weights = endLooks.map((look) => looks[look] * coneAngleChance(angle, coneOf(look)));
+  if (!angle) return looks ?? null;
+  const before = (look: EndLook) =>
+    looks ? looks[look] : coneOf(look) === null ? coneSeen.other : coneSeen.cone;
+  const weights = endLooks.map((look) => before(look) * coneAngleChance(angle, coneOf(look)));
   const sum = weights.reduce((total, w) => total + w, 0);
   return Object.fromEntries(endLooks.map((look, i) => [look, weights[i]! / sum])) as EndShares;
 }
@@ -54,7 +57,7 @@ function ofSeat(looks: EndLooks, seat: Seat): number {
 /** The same for a connection's male end, whose seats vary; null is an end in no table. Null where the photo
  *  has not been looked at so. */
 export function looksLikelihood(seen: SeenEnd, connection: Connection | null): number | null {
-  const looks = withAngle(seen);
+  const looks = seen.looks && withAngle(seen);
   if (!looks) return null;
   return shownSeats(connection).reduce(
     (sum, [seat, share]) => sum + share * ofSeat(looks, seat),
@@ -91,10 +94,33 @@ export function likeliestLook(seen: SeenEnd): EndLook | null {
   return (looks && endLooks.find((look) => looks[look] > 0.5)) ?? null;
 }
 
+/** Of the angle between cone and axis as it is made, degrees (judgement). */
+const uMadeDeg = 0.7;
+/** Cones are 7° and 8° apart: less sure than this, an angle names none of them. */
+const uMostDeg = 2;
+
+/** Half angle of the cone ahead of the thread: measured along its outline or, where that is not resolved, the
+ *  mean of the cones there are by how likely each is. Null where no cone is seen, or which one is open. */
+export function coneAngleSeen(seen: SeenEnd): Estimate | null {
+  if (seen.noseHalfAngleDeg || !showsCone(seen)) return seen.noseHalfAngleDeg;
+  const cones = endLooks.flatMap((look) => {
+    const deg = coneOf(look);
+    return deg === null ? [] : [{ deg, share: seen.looks?.[look] ?? 0 }];
+  });
+  const sum = cones.reduce((total, { share }) => total + share, 0);
+  const value = cones.reduce((total, { deg, share }) => total + (share * deg) / sum, 0);
+  const square = cones.reduce(
+    (total, { deg, share }) => total + (share * (deg - value) ** 2) / sum,
+    0,
+  );
+  const u = Math.hypot(Math.sqrt(square), uMadeDeg);
+  return u > uMostDeg ? null : { value, u };
+}
+
 /** Whether the photo shows some cone, though not which. */
 export function showsCone(seen: SeenEnd): boolean {
   const looks = withAngle(seen);
-  if (!looks) return seen.noseHalfAngleDeg !== null;
+  if (!looks) return false;
   return (
     endLooks.reduce((sum, look) => sum + (coneOf(look) === null ? 0 : looks[look]), 0) >= claimed
   );

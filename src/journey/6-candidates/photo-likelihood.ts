@@ -109,7 +109,7 @@ export function flankLikelihood(measured: Estimate | null, flankDeg: number): nu
 
 /** Chance that a nose angle is measured at all, by whether the end has an outward cone. That none
  *  was measured says nothing: the nose may be out of sight, in shadow, or not looked for. */
-const coneSeen = { cone: 0.4, other: 0.05 } as const;
+export const coneSeen = { cone: 0.4, other: 0.05 } as const;
 
 /** Of the nose's half angle. Ends without a cone may show a chamfer, mostly near 30° or 45°. */
 export function noseLikelihood(measured: Estimate | null, connection: Connection | null): number {

@@ -6,6 +6,7 @@ import {
 } from '../../../src/journey/5-measurement/thread-measurement';
 import {
   claimedSeat,
+  coneAngleSeen,
   likeliestLook,
   seatsSeen,
   showsCone,
@@ -132,6 +133,25 @@ describe('in the words of the seats', () => {
     // The angle tells the two apart.
     const measured = { looks: either, noseHalfAngleDeg: { value: 44.6, u: 0.8 } };
     expect(claimedSeat(measured)).toBe('cone-45');
+  });
+
+  test('the angle is that of the outline; else that of the cone that stands out, or none', () => {
+    const outline = { value: 38.1, u: 0.8 };
+    expect(coneAngleSeen({ looks: mostly('cone-37'), noseHalfAngleDeg: outline })).toBe(outline);
+    const seen = coneAngleSeen({ looks: mostly('cone-37'), noseHalfAngleDeg: null })!;
+    expect(Math.abs(seen.value - 37)).toBeLessThan(0.5);
+    expect(seen.u).toBeLessThan(1.5);
+    const either = { ...mostly('plain', 0.98), 'cone-37': 0.49, 'cone-45': 0.49, plain: 0.02 };
+    expect(coneAngleSeen({ looks: either, noseHalfAngleDeg: null })).toBeNull();
+    expect(coneAngleSeen({ looks: mostly('plain'), noseHalfAngleDeg: null })).toBeNull();
+  });
+
+  test('an angle alone, measured along the outline, claims its cone', () => {
+    const measured = (value: number) => ({ looks: null, noseHalfAngleDeg: { value, u: 0.8 } });
+    expect(claimedSeat(measured(37.2))).toBe('cone-37');
+    expect(seatsSeen(measured(37.2))!['cone-37']).toBeGreaterThan(0.8);
+    // Between two cones there is none to claim.
+    expect(claimedSeat(measured(41))).toBeNull();
   });
 
   test('not looked at, nothing is said', () => {
