@@ -111,6 +111,8 @@ describe('an ID-1 card, drawn', () => {
     ['dark on a bright table', { inside: 0.05, outside: 0.6 }],
     ['portrait', { turnRad: 1.62, cameraMm: 230 }],
     ['upside down', { turnRad: 3.1 }],
+    // Along its right side it is first brighter and then darker than the table.
+    ['shaded towards a corner', { inside: 0.5, outside: 0.3, shade: 0.3 }],
   ] as const)('%s: found, camera height within 1 %', (_, change) => {
     const scene = { ...id1, ...change };
     const result = auto(scene);
