@@ -142,6 +142,18 @@ describe('sheets, drawn', () => {
   });
 });
 
+// Its near corners lie some 18 px beyond the sides of the photo, which is 1600 wide.
+it('a sheet of which two corners are not in the photo is measured by what is seen of its sides', () => {
+  const near = { cornerMm: 0, faceMm: 0, cameraMm: 255, inside: 0.8, fPx: 1300, tiltRad: 0.3 };
+  const scene = { ...id1, ...near, turnRad: 0, widthMm: 297, heightMm: 210 };
+  const result = auto(scene);
+  expect(result.ok && result.value.kind).toBe('a4');
+  if (!result.ok) return;
+  expect(Math.max(...result.value.outline.map(([x]) => x))).toBeGreaterThan(1610);
+  const { centre } = result.value.camera;
+  expect(Math.abs(centre[2] / drawnRectangle(scene).camera.centre[2] - 1)).toBeLessThan(0.01);
+});
+
 describe('other rectangles are refused by their name', () => {
   it.each([
     ['business card', { widthMm: 90, heightMm: 54 }],
