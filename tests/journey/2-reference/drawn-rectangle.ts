@@ -11,6 +11,9 @@ export interface DrawnRectangle {
   /** Reflected share of light. */
   readonly inside: number;
   readonly outside: number;
+  /** By what the light inside is multiplied at its right side's lower end, as gloss or shade do; it goes over from
+   *  1 at the upper left. */
+  readonly shade?: number;
   readonly cameraMm: number;
   readonly tiltRad: number;
   /** Of the camera about its axis. */
@@ -28,7 +31,7 @@ export function drawnRectangle(scene: DrawnRectangle): { grey: GreyImage; camera
   const random = seededRandom(9);
   const camera = cameraOver(scene);
   const data = new Uint8Array(width * height);
-  const { widthMm, heightMm, cornerMm, faceMm, inside, outside } = scene;
+  const { widthMm, heightMm, cornerMm, faceMm, inside, outside, shade = 1 } = scene;
   const [cx, cy, cz] = camera.centre;
   const { R } = camera;
   for (let y = 0; y < height; y++)
@@ -36,13 +39,17 @@ export function drawnRectangle(scene: DrawnRectangle): { grey: GreyImage; camera
       // The ray's direction in the card frame, times f.
       const [px, py, f] = [x - camera.cx, y - camera.cy, camera.fPx];
       const k = (-faceMm - cz) / (R[2]! * px + R[5]! * py + R[8]! * f);
-      const u = Math.abs(cx + k * (R[0]! * px + R[3]! * py + R[6]! * f) - 92);
-      const v = Math.abs(cy + k * (R[1]! * px + R[4]! * py + R[7]! * f) - 68);
+      const [x0, y0] = [
+        cx + k * (R[0]! * px + R[3]! * py + R[6]! * f) - 92,
+        cy + k * (R[1]! * px + R[4]! * py + R[7]! * f) - 68,
+      ];
+      const [u, v] = [Math.abs(x0), Math.abs(y0)];
+      const across = Math.max(0, Math.min(1, (x0 / widthMm + 0.5) * (y0 / heightMm + 0.5)));
       const [a, b] = [u - widthMm / 2 + cornerMm, v - heightMm / 2 + cornerMm];
       const beyond = Math.hypot(Math.max(a, 0), Math.max(b, 0)) + Math.min(Math.max(a, b), 0);
       const distancePx = (beyond - cornerMm) / k;
       const share = 0.5 * (1 - erf((distancePx * Math.SQRT1_2) / blurPx));
-      const light = outside + (inside - outside) * share;
+      const light = outside + (inside * (1 + (shade - 1) * across) - outside) * share;
       // IEC 61966-2-1.
       const code = 255 * (1.055 * light ** (1 / 2.4) - 0.055) + 2 * random.normal();
       data[y * width + x] = Math.max(0, Math.min(255, Math.round(code)));

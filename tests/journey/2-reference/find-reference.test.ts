@@ -111,6 +111,8 @@ describe('an ID-1 card, drawn', () => {
     ['dark on a bright table', { inside: 0.05, outside: 0.6 }],
     ['portrait', { turnRad: 1.62, cameraMm: 230 }],
     ['upside down', { turnRad: 3.1 }],
+    // Along its right side it is first brighter and then darker than the table.
+    ['shaded towards a corner', { inside: 0.5, outside: 0.3, shade: 0.3 }],
   ] as const)('%s: found, camera height within 1 %', (_, change) => {
     const scene = { ...id1, ...change };
     const result = auto(scene);
@@ -138,6 +140,18 @@ describe('sheets, drawn', () => {
     const result = auto({ ...sheet, widthMm, heightMm });
     expect(result.ok && result.value.kind).toBe(kind);
   });
+});
+
+// Its near corners lie some 18 px beyond the sides of the photo, which is 1600 wide.
+it('a sheet of which two corners are not in the photo is measured by what is seen of its sides', () => {
+  const near = { cornerMm: 0, faceMm: 0, cameraMm: 255, inside: 0.8, fPx: 1300, tiltRad: 0.3 };
+  const scene = { ...id1, ...near, turnRad: 0, widthMm: 297, heightMm: 210 };
+  const result = auto(scene);
+  expect(result.ok && result.value.kind).toBe('a4');
+  if (!result.ok) return;
+  expect(Math.max(...result.value.outline.map(([x]) => x))).toBeGreaterThan(1610);
+  const { centre } = result.value.camera;
+  expect(Math.abs(centre[2] / drawnRectangle(scene).camera.centre[2] - 1)).toBeLessThan(0.01);
 });
 
 describe('other rectangles are refused by their name', () => {
