@@ -12,6 +12,9 @@ const usage = `npx tsx src/cli/calibrate-bores.ts FOLDER… --rows ROWS.jsonl [-
 Sets the odds and allowances of female ends from photos with truth, male ones among them, that no judging set holds:
 first FOLDERs are measured and what is found is added to ROWS, then the allowances are fitted to it.`;
 
+/** Of each pose: with fewer, one photo more or less would change the spread by a good part. */
+const fewest = 10;
+
 const file = fileURLToPath(new URL('../journey/4-bore/allowances.json', import.meta.url));
 
 async function run(args: string[]): Promise<number> {
@@ -35,14 +38,19 @@ async function run(args: string[]): Promise<number> {
     .split('\n')
     .filter(Boolean)
     .map((line) => JSON.parse(line) as BoreSeen);
-  const off = rows.flatMap((row) => row.off ?? []);
-  if (off.length < 30)
-    throw new UsageError(`${off.length} right bores are too few to calibrate on.`);
+  const offOf = (pose: BoreSeen['pose']) =>
+    rows.filter((row) => row.pose === pose).flatMap((row) => row.off ?? []);
+  const [standing, lying] = [offOf('standing'), offOf('lying')];
+  if (Math.min(standing.length, lying.length) < fewest)
+    throw new UsageError(
+      `${standing.length} right bores that stand and ${lying.length} that lie are too few to calibrate on.`,
+    );
   const photos = new Set(rows.map(({ name }) => name)).size;
   const allowances = {
     from: `calibrate-bores: ${photos} rendered photos, seed and date ${values.set}`,
     odds: fitBores(rows),
-    ...spreadOfBores(off),
+    standing: spreadOfBores(standing),
+    lying: spreadOfBores(lying),
   };
   await writeFile(file, `${JSON.stringify(allowances, null, 2)}\n`);
   console.log(JSON.stringify(allowances, null, 2));

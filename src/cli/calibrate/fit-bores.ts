@@ -1,4 +1,5 @@
 import { type BoreWeights, boreOdds } from '../../journey/4-bore/bore-odds';
+import type { BoreSpread } from '../../journey/5-measurement/bore-measurement';
 import type { BoreOff, BoreSeen } from './bore-residual';
 import { rounded } from './rounded';
 import { searchWeights } from './search-weights';
@@ -27,15 +28,6 @@ export function fitBores(bores: readonly BoreSeen[]): BoreWeights {
   return searchWeights(names, start, cost, (name) =>
     name === 'base' ? Number.NEGATIVE_INFINITY : 0,
   );
-}
-
-export interface BoreSpread {
-  /** Radius at which the wall's pattern lies over that of the crests; relative u. */
-  readonly pattern: { readonly overCrests: number; readonly u: number };
-  readonly rim: { readonly u: number };
-  readonly pitch: { readonly u: number };
-  /** Share of the height's own u, and of the height. */
-  readonly height: { readonly known: number; readonly ofHeight: number };
 }
 
 /** What is left of right bores, each so that 95 % lie within 1.96 u. */

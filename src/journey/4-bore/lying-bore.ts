@@ -8,8 +8,8 @@ import { faceDirections } from './face-direction';
 import { onPlane } from './face-plane';
 import type { PlacedBore } from './placed-bore';
 
-/** Half across flats over the radius of the face's outer edge: chamfered to about 0.95 of the flats (common practice);
- *  a round body lies on that edge itself. */
+/** Half across flats over the radius of the face's outer edge. A hex is chamfered to about 0.95 of its flats (common
+ *  practice), a round body lies on that edge itself; on rendered hexes what is seen as the edge lies at the flats. */
 const flatsOverFace = { value: 1.0, u: 0.03 };
 /** Height at which the mouth is taken to be while its direction is sought, mm. */
 const usualHeightMm = 14;

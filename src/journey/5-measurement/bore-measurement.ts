@@ -9,6 +9,16 @@ import { crestsBehind } from '../4-bore/mouth-plane';
 import type { PlacedBore } from '../4-bore/placed-bore';
 import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
 
+/** What is left of right bores, set by `calibrate-bores`: radius at which the wall's pattern lies over that of the
+ *  crests; relative u of that, of crests behind the rim and of the pitch; shares of the height's own u, and of the
+ *  height. */
+export interface BoreSpread {
+  readonly pattern: { readonly overCrests: number; readonly u: number };
+  readonly rim: { readonly u: number };
+  readonly pitch: { readonly u: number };
+  readonly height: { readonly known: number; readonly ofHeight: number };
+}
+
 /** Another period within this of the stated one is the same, seen a little differently. */
 const samePeriod = 0.06;
 /** Two that are further apart than this, in their u, do not speak of one thing (JCGM 100, 95 %, two sides). */
@@ -23,7 +33,8 @@ export function boreMeasurement(
   found: PlacedBore,
   uPrint: number,
 ): ThreadMeasurement {
-  const { seat, scale, height } = found;
+  const { seat, scale, height, pose } = found;
+  const spread: BoreSpread = allowances[pose];
   const [best] = seat.periods;
   const pitchMm = scale * best.periodMm;
   const radius = crestRadius(found);
@@ -39,7 +50,7 @@ export function boreMeasurement(
   }
   const [iHeight, iPrint] = [cameraParameters, cameraParameters + 1];
   sigma[iHeight * n + iHeight] =
-    (allowances.height.known * height.u) ** 2 + (allowances.height.ofHeight * height.value) ** 2;
+    (spread.height.known * height.u) ** 2 + (spread.height.ofHeight * height.value) ** 2;
   sigma[iPrint * n + iPrint] = uPrint ** 2;
   const result = propagate(
     (x) => {
@@ -57,7 +68,7 @@ export function boreMeasurement(
   const budget: BudgetRow[] = [
     {
       source: 'thread-form',
-      pitchMm: allowances.pitch.u * pitchMm,
+      pitchMm: spread.pitch.u * pitchMm,
       majorDiameterMm: 2 * radius.u,
     },
     ...named.map(({ name, u }) => ({ source: name, pitchMm: u[0], majorDiameterMm: u[1] })),
@@ -86,11 +97,12 @@ export function boreMeasurement(
 
 /** Radius over the crests by the wall's pattern and by the rim; where these contradict each other, the rim is another
  *  ring, and the wall alone says it. */
-export function crestRadius({ seat, scale, rimMm }: PlacedBore): Estimate {
-  const wall = (scale * seat.bore.radiusMm) / allowances.pattern.overCrests;
-  const uWall = allowances.pattern.u * wall;
+export function crestRadius({ seat, scale, rimMm, pose }: PlacedBore): Estimate {
+  const { pattern, rim }: BoreSpread = allowances[pose];
+  const wall = (scale * seat.bore.radiusMm) / pattern.overCrests;
+  const uWall = pattern.u * wall;
   const behind = crestsBehind(rimMm, scale * seat.periods[0].periodMm);
-  const uBehind = allowances.rim.u * wall;
+  const uBehind = rim.u * wall;
   if (Math.abs(behind - wall) > disagree * Math.hypot(uWall, uBehind))
     return { value: wall, u: uWall };
   const [a, b] = [1 / uWall ** 2, 1 / uBehind ** 2];
