@@ -13,6 +13,7 @@ export function Numbers(props: {
   readonly reference: Reference | null;
 }) {
   const m = () => props.measurement;
+  const isFemale = () => m().end === 'female';
   const inches = () => {
     const { value, u } = m().majorDiameterMm;
     return plusMinus({ value: value / mmPerInch, u: u / mmPerInch }, 'in');
@@ -26,7 +27,7 @@ export function Numbers(props: {
     <dl class="numbers">
       <Row name={t().inspection.pitch} main={plusMinus(m().pitchMm, 'mm')} also={tpi()} />
       <Row
-        name={t().inspection.major}
+        name={isFemale() ? t().inspection.minor : t().inspection.major}
         note={t().inspection.overCrests}
         main={plusMinus(m().majorDiameterMm, 'mm')}
         also={inches()}
@@ -57,7 +58,7 @@ export function Numbers(props: {
           <>
             <Show when={reference().axisHeightMm !== null}>
               <Row
-                name={t().inspection.height}
+                name={isFemale() ? t().inspection.mouthHeight : t().inspection.height}
                 main={`${number(reference().axisHeightMm!, 1)} mm`}
               />
             </Show>

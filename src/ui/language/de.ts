@@ -213,6 +213,8 @@ export const de: Dictionary = {
     numbersNote: '± ist das 95-%-Intervall.',
     pitch: 'Steigung',
     major: 'Außendurchmesser',
+    minor: 'Kerndurchmesser',
+    mouthHeight: 'Mündung über der Karte',
     overCrests: 'über die Spitzen, wie sie sind',
     taper: 'Kegel',
     taperUnit: 'mm je mm',

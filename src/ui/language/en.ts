@@ -213,6 +213,8 @@ export const en = {
     numbersNote: '± is the 95 % interval.',
     pitch: 'Pitch',
     major: 'Major diameter',
+    minor: 'Minor diameter',
+    mouthHeight: 'Mouth above the card',
     overCrests: 'over the crests as they are',
     taper: 'Taper',
     taperUnit: 'mm per mm',

@@ -213,6 +213,8 @@ export const es: Dictionary = {
     numbersNote: '± es el intervalo del 95 %.',
     pitch: 'Paso',
     major: 'Diámetro exterior',
+    minor: 'Diámetro interior',
+    mouthHeight: 'Boca sobre la tarjeta',
     overCrests: 'sobre las crestas tal como están',
     taper: 'Conicidad',
     taperUnit: 'mm por mm',

@@ -215,6 +215,8 @@ export const fr: Dictionary = {
     numbersNote: '± est l’intervalle à 95 %.',
     pitch: 'Pas',
     major: 'Diamètre extérieur',
+    minor: 'Diamètre intérieur',
+    mouthHeight: 'Ouverture au-dessus de la carte',
     overCrests: 'sur les crêtes telles qu’elles sont',
     taper: 'Conicité',
     taperUnit: 'mm par mm',
