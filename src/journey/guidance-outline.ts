@@ -19,6 +19,10 @@ export interface SeenOutline {
 
 /** Frames come several times a second: half of what a photo is searched at. */
 const searchPx = 400;
+/** A stripe on the card, or a side along which the light turns over, makes a quad or two that score like its outline. */
+const rivals = 3;
+/** Lines meet so far beyond a rounded corner. */
+const roundedPx = 2;
 /** By how much the sides may be in another proportion than the rectangle's, seen with a usual focal length. */
 const mostOutOfShape = 0.08;
 
@@ -35,10 +39,7 @@ export function seenOutline(
   const height = Math.round(frame.height * factor);
   const field = edgeField(vision.resize(frame, width, height));
   // A photo may be measured with a corner outside; nobody is guided to take such a one.
-  const whole = (at: PhotoPoint) =>
-    at[0] >= -2 && at[1] >= -2 && at[0] <= width + 1 && at[1] <= height + 1;
-  for (const quad of findQuads(field, straightEdges(field), 2)) {
-    if (!quad.corners.every(whole)) continue;
+  for (const quad of findQuads(field, straightEdges(field), rivals, roundedPx / searchPx)) {
     const corners = fromTopLeft(
       quad.corners.map(
         ([x, y]): PhotoPoint => [

@@ -24,8 +24,14 @@ const leastMeanSupport = 0.72;
 /** Of the side along which the light changes over: a line was found by that much of it. */
 const leastOwn = 0.25;
 
-/** Best first; a quad that shares its corners with a better one is left out. */
-export function findQuads(field: EdgeField, edges: readonly StraightEdge[], most: number): Quad[] {
+/** Best first; a quad that shares its corners with a better one is left out. `outside`: how far corners may lie
+ *  beyond the field, as a share of its long side. */
+export function findQuads(
+  field: EdgeField,
+  edges: readonly StraightEdge[],
+  most: number,
+  outside = margin,
+): Quad[] {
   const quads: Omit<Quad, 'steepShare'>[] = [];
   const towards = (a: StraightEdge, b: StraightEdge) => a.nx * b.nx + a.ny * b.ny;
   // Opposite sides face each other within 35°; neighbours meet at 55 to 125°, as under any usual tilt.
@@ -39,7 +45,7 @@ export function findQuads(field: EdgeField, edges: readonly StraightEdge[], most
         for (let l = 0; l < edges.length; l++) {
           if (towards(edges[j], edges[l]) > -0.82) continue;
           if (Math.abs(towards(edges[i], edges[l])) > 0.57) continue;
-          const quad = quadOf(field, [edges[i], edges[j], edges[k], edges[l]]);
+          const quad = quadOf(field, outside, [edges[i], edges[j], edges[k], edges[l]]);
           if (quad) quads.push(quad);
         }
       }
@@ -80,13 +86,17 @@ function apartPx(a: Corners, b: Corners): number {
   );
 }
 
-function quadOf(field: EdgeField, sides: readonly StraightEdge[]): Omit<Quad, 'steepShare'> | null {
+function quadOf(
+  field: EdgeField,
+  outside: number,
+  sides: readonly StraightEdge[],
+): Omit<Quad, 'steepShare'> | null {
   const corners: PhotoPoint[] = [];
   for (let i = 0; i < 4; i++) {
     const at = meeting(sides[(i + 3) % 4], sides[i]);
     if (!at) return null;
     const [x, y] = at;
-    const marginPx = margin * Math.max(field.width, field.height);
+    const marginPx = outside * Math.max(field.width, field.height);
     if (x < -marginPx || y < -marginPx) return null;
     if (x > field.width - 1 + marginPx || y > field.height - 1 + marginPx) return null;
     corners.push(at);
