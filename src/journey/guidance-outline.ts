@@ -19,10 +19,9 @@ export interface SeenOutline {
 
 /** Frames come several times a second: half of what a photo is searched at. */
 const searchPx = 400;
-/** A stripe on the card, or a side along which the light turns over, makes a quad or two that score like its outline. */
-const rivals = 3;
-/** Lines meet so far beyond a rounded corner. */
-const roundedPx = 2;
+/** Nobody is guided to a photo with a corner outside, or with a side that gloss or shadow turns over, though one may
+ *  be measured. Lines meet two pixels beyond a rounded corner. */
+const plain = { outside: 2 / searchPx, turnedSides: 0 };
 /** By how much the sides may be in another proportion than the rectangle's, seen with a usual focal length. */
 const mostOutOfShape = 0.08;
 
@@ -38,8 +37,7 @@ export function seenOutline(
   const width = Math.round(frame.width * factor);
   const height = Math.round(frame.height * factor);
   const field = edgeField(vision.resize(frame, width, height));
-  // A photo may be measured with a corner outside; nobody is guided to take such a one.
-  for (const quad of findQuads(field, straightEdges(field), rivals, roundedPx / searchPx)) {
+  for (const quad of findQuads(field, straightEdges(field), 2, plain)) {
     const corners = fromTopLeft(
       quad.corners.map(
         ([x, y]): PhotoPoint => [

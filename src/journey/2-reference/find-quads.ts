@@ -13,9 +13,16 @@ export interface Quad {
   readonly score: number;
 }
 
-/** Corners may lie this far outside the photo, as a share of its long side: a sheet is often not quite in
- *  (renders: up to 0.065), and lines are measured along their sides. */
-const margin = 0.07;
+/** How far from a plain outline a quad may be. */
+export interface Leeway {
+  /** Of corners beyond the field, as a share of its long side. */
+  readonly outside: number;
+  /** Sides along which the light changes over, as where gloss, a stripe or a shadow meets them. */
+  readonly turnedSides: number;
+}
+
+/** A sheet is often not quite in (renders: up to 0.065), and lines are measured along their sides. */
+const ofPhotos: Leeway = { outside: 0.07, turnedSides: 1 };
 /** Of a side, so much must lie in the photo. */
 const leastVisible = 0.6;
 const leastAreaShare = 0.02;
@@ -24,13 +31,12 @@ const leastMeanSupport = 0.72;
 /** Of the side along which the light changes over: a line was found by that much of it. */
 const leastOwn = 0.25;
 
-/** Best first; a quad that shares its corners with a better one is left out. `outside`: how far corners may lie
- *  beyond the field, as a share of its long side. */
+/** Best first; a quad that shares its corners with a better one is left out. */
 export function findQuads(
   field: EdgeField,
   edges: readonly StraightEdge[],
   most: number,
-  outside = margin,
+  leeway = ofPhotos,
 ): Quad[] {
   const quads: Omit<Quad, 'steepShare'>[] = [];
   const towards = (a: StraightEdge, b: StraightEdge) => a.nx * b.nx + a.ny * b.ny;
@@ -45,7 +51,7 @@ export function findQuads(
         for (let l = 0; l < edges.length; l++) {
           if (towards(edges[j], edges[l]) > -0.82) continue;
           if (Math.abs(towards(edges[i], edges[l])) > 0.57) continue;
-          const quad = quadOf(field, outside, [edges[i], edges[j], edges[k], edges[l]]);
+          const quad = quadOf(field, leeway, [edges[i], edges[j], edges[k], edges[l]]);
           if (quad) quads.push(quad);
         }
       }
@@ -88,7 +94,7 @@ function apartPx(a: Corners, b: Corners): number {
 
 function quadOf(
   field: EdgeField,
-  outside: number,
+  { outside, turnedSides }: Leeway,
   sides: readonly StraightEdge[],
 ): Omit<Quad, 'steepShare'> | null {
   const corners: PhotoPoint[] = [];
@@ -120,8 +126,7 @@ function quadOf(
     const [from, to] = [corners[i], corners[(i + 1) % 4]];
     const share = support(field, sides[i], from, to, 0.08, 0.92);
     if (share < leastSupport) {
-      // Where gloss, a stripe or a shadow meets one side, the light changes over along it.
-      if (share < leastOwn || ++reversed > 1) return null;
+      if (share < leastOwn || ++reversed > turnedSides) return null;
       const opposite = support(field, turned(sides[i]), from, to, 0.08, 0.92);
       if (share + opposite < leastMeanSupport) return null;
       sum += Math.min(1, share + opposite) / 4;

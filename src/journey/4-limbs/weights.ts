@@ -1,11 +1,8 @@
 import trained from './weights.json';
 
 /** Weights of a network, written by fixtures/training: per tensor a scale and 16-bit numbers. */
-export const weightsOf = (name: 'limb' | 'hex'): Float32Array => numbersOf(trained[name]);
-
-export function numbersOf(
-  tensors: readonly { readonly scale: number; readonly values: string }[],
-): Float32Array {
+export function weightsOf(name: 'limb' | 'hex'): Float32Array {
+  const tensors = trained[name];
   const parts = tensors.map(({ scale, values }) => {
     const bytes = Uint8Array.from(atob(values), (c) => c.charCodeAt(0));
     const view = new DataView(bytes.buffer);
