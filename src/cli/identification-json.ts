@@ -1,5 +1,5 @@
 import type { ThreadMeasurement } from '../journey/5-measurement/thread-measurement';
-import { coneAngleSeen, seatsSeen } from '../journey/6-candidates/end-looks';
+import { seatsSeen } from '../journey/6-candidates/end-seen';
 import { conclude } from '../journey/7-next-reading/conclude';
 import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
@@ -43,7 +43,7 @@ export function identificationJson(
 
 function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
   const { pitchMm, majorDiameterMm, correlation, taper, flankAngleDeg } = measurement;
-  const { turns, hand, starts, hexAcrossFlatsMm = null } = measurement;
+  const { turns, hand, starts, noseHalfAngleDeg, hexAcrossFlatsMm = null } = measurement;
   const resolved = resolvedMajor(measurement);
   const { threads, connections, decision, end } = conclusion;
   const diameters =
@@ -64,9 +64,9 @@ function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
     end: {
       kind: end,
       gender: measurement.end ?? 'male',
-      noseHalfAngleDeg: coneAngleSeen(measurement),
+      noseHalfAngleDeg,
       hexAcrossFlatsMm,
-      seen: seatsSeen(measurement),
+      seen: seatsSeen(noseHalfAngleDeg),
     },
     threads,
     connections,

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { endLooks } from '../journey/5-measurement/thread-measurement';
 import { referenceKind } from '../journey/8-sheet/sheet-schema';
 
 const number = z.number();
@@ -18,10 +17,8 @@ const measurement = z.object({
   s: number.optional(),
   e: number.optional(),
   b: z.array(z.tuple([z.string().max(40), number, number])).max(50),
-  /** Across flats; looks of the end in the order of `endLooks`. Later than the rest, and dropped by readers
-   *  that do not know them. */
+  /** Across flats. Later than the rest, and dropped by readers that do not know it. */
   a: estimate.optional(),
-  l: z.array(number).length(endLooks.length).optional(),
   /** A female end; later still. */
   g: z.literal(1).optional(),
 });

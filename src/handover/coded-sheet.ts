@@ -1,4 +1,3 @@
-import { endLooks } from '../journey/5-measurement/thread-measurement';
 import type { EarlierMeasurement, Sheet, Shot } from '../journey/8-sheet/sheet-schema';
 import type { WearPart } from '../journey/8-sheet/wear-schema';
 import type { Estimate } from '../quantity/estimate';
@@ -229,7 +228,6 @@ function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
     ...given('e', m.middleFromEndMm === null ? null : digits(m.middleFromEndMm, 4)),
     b: m.budget.map((row) => [row.source, digits(row.pitchMm, 2), digits(row.majorDiameterMm, 2)]),
     ...given('a', m.hexAcrossFlatsMm && foldEstimate(m.hexAcrossFlatsMm)),
-    ...given('l', m.looks && endLooks.map((look) => digits(m.looks?.[look] ?? 0, 4))),
     ...given('g', m.end === 'female' ? (1 as const) : undefined),
   };
 }
@@ -249,7 +247,6 @@ function unfoldMeasurement(m: NonNullable<Coded['m']>) {
     middleFromEndMm: m.e ?? null,
     budget: m.b.map(([source, pitchMm, majorDiameterMm]) => ({ source, pitchMm, majorDiameterMm })),
     ...given('hexAcrossFlatsMm', m.a && unfoldEstimate(m.a)),
-    ...given('looks', m.l && Object.fromEntries(endLooks.map((look, i) => [look, m.l?.[i]]))),
   };
 }
 

@@ -1,5 +1,6 @@
-import type { EndLook, ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
-import { coneAngleSeen, likeliestLook } from '../../journey/6-candidates/end-looks';
+import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import { claimedSeat } from '../../journey/6-candidates/end-seen';
+import type { Seat } from '../../journey/6-candidates/reading';
 import { conclude } from '../../journey/7-next-reading/conclude';
 import type { Measured } from '../../journey/identification';
 import type { PhotoPoint } from '../../journey/overlay';
@@ -14,9 +15,10 @@ export interface EndScore {
   readonly pitchError: number | null;
   /** The likeliest thread is the true one. */
   readonly leads: boolean;
-  readonly look: EndLook;
-  /** What was seen, where one look is likelier than all others together. */
-  readonly seen: EndLook | null;
+  /** Its cone's half angle, degrees; null: it has none. */
+  readonly coneDeg: number | null;
+  /** What the photo was said to show. */
+  readonly claimed: Seat | null;
   /** Measured less true, degrees. */
   readonly angleError: number | null;
   /** Relative, and over its standard uncertainty. */
@@ -27,8 +29,7 @@ interface TrueEnd {
   readonly system: string;
   readonly basicMajorMm: number;
   readonly pitchMm: number;
-  readonly look: EndLook;
-  readonly angleDeg: number | null;
+  readonly coneDeg: number | null;
   /** World frame, mm. */
   readonly middle: readonly [number, number];
 }
@@ -46,8 +47,7 @@ function trueEnds(truth: Truth): TrueEnd[] {
     system: truth.system,
     basicMajorMm: truth.basic_major_mm,
     pitchMm: truth.pitch_mm,
-    look: lookOf(truth),
-    angleDeg: truth.nose_half_angle_deg ?? null,
+    coneDeg: truth.nose === 'cone' ? (truth.nose_half_angle_deg ?? null) : null,
     middle: between(truth.axis_p0, truth.axis_p1, 0.5),
   };
   if (!truth.other || !truth.axis_rear) return [first];
@@ -63,17 +63,10 @@ function trueEnds(truth: Truth): TrueEnd[] {
       system: other.system,
       basicMajorMm: other.basic_major_mm,
       pitchMm: other.pitch_mm,
-      look: 'plain',
-      angleDeg: null,
+      coneDeg: null,
       middle: between(truth.axis_rear, truth.axis_p0, back),
     },
   ];
-}
-
-function lookOf(truth: Truth): EndLook {
-  if (truth.nose === 'cone') return `cone-${truth.nose_half_angle_deg}` as EndLook;
-  if (truth.stud_oring !== undefined) return 'o-ring-at-hex';
-  return truth.collar ? 'shoulder' : 'plain';
 }
 
 const between = (a: readonly number[], b: readonly number[], share: number) =>
@@ -102,20 +95,20 @@ function foundEnds(truth: Truth, answer: Measured, ends: readonly TrueEnd[]) {
 }
 
 function scoreOf(truth: Truth, end: TrueEnd, found: ThreadMeasurement | null): EndScore {
-  const { look } = end;
+  const { coneDeg } = end;
   if (!found)
     return {
       measured: false,
       pitchError: null,
       leads: false,
-      look,
-      seen: null,
+      coneDeg,
+      claimed: null,
       angleError: null,
       acrossFlats: null,
     };
   const top = conclude(found, []).threads.find(({ system }) => system !== null);
   const row = top?.system ? findThread(top.designation) : null;
-  const angle = coneAngleSeen(found);
+  const angle = found.noseHalfAngleDeg;
   const flats = found.hexAcrossFlatsMm;
   return {
     measured: true,
@@ -124,9 +117,9 @@ function scoreOf(truth: Truth, end: TrueEnd, found: ThreadMeasurement | null): E
       row?.system === end.system &&
       Math.abs(row.pitchMm - end.pitchMm) < 1e-3 &&
       Math.abs(row.basicMajorMm - end.basicMajorMm) < 0.05,
-    look,
-    seen: likeliestLook(found),
-    angleError: angle && end.angleDeg !== null ? angle.value - end.angleDeg : null,
+    coneDeg,
+    claimed: claimedSeat(angle),
+    angleError: angle && coneDeg !== null ? angle.value - coneDeg : null,
     acrossFlats: flats
       ? {
           error: flats.value / truth.hex_af_mm - 1,

@@ -49,8 +49,6 @@ export const truthSchema = z.looseObject({
    *  the hex; a turned shoulder. Of an adaptor, its other end, always plain, at `axis_rear`. */
   nose: z.string().optional(),
   nose_half_angle_deg: z.number().nullish(),
-  stud_oring: z.number().optional(),
-  collar: z.boolean().optional(),
   axis_rear: point.optional(),
   other: z
     .looseObject({

@@ -1,12 +1,6 @@
 import type { Estimate } from '../../quantity/estimate';
 import { ok, type Result, refuse } from '../../quantity/result';
-import {
-  type BudgetRow,
-  type EndLook,
-  type EndLooks,
-  endLooks,
-  type ThreadMeasurement,
-} from './thread-measurement';
+import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
 
 /** Errors that several photos of one fitting share: the same print, the same card on the same
  *  table, the same part lying the same way, the same lens and the same light. They do not average
@@ -23,14 +17,6 @@ const shared: readonly BudgetRow['source'][] = [
 
 /** Photos of one part agree to this many standard uncertainties of their difference. */
 const disagreement = 4;
-
-/** Photos of one end may be mistaken alike, so that their looks are averaged, not multiplied. */
-function meanLooks(shots: readonly ThreadMeasurement[]): EndLooks | null {
-  const seen = shots.flatMap(({ looks }) => (looks ? [looks] : []));
-  if (seen.length === 0) return null;
-  const share = (look: EndLook) => seen.reduce((sum, looks) => sum + looks[look], 0) / seen.length;
-  return Object.fromEntries(endLooks.map((look) => [look, share(look)])) as Record<EndLook, number>;
-}
 
 interface Split {
   readonly value: number;
@@ -81,7 +67,6 @@ export function combineShots(
     flankAngleDeg: mean(shots.map((shot) => shot.flankAngleDeg)),
     noseHalfAngleDeg: mean(shots.map((shot) => shot.noseHalfAngleDeg)),
     hexAcrossFlatsMm: mean(shots.map((shot) => shot.hexAcrossFlatsMm ?? null)),
-    looks: meanLooks(shots),
     turns: most.turns,
     hand: agreed(shots.map((shot) => shot.hand)),
     starts: agreed(shots.map((shot) => shot.starts)),

@@ -15,21 +15,6 @@ export interface BudgetRow {
   readonly majorDiameterMm: number;
 }
 
-/** What the end of a part may show beside its thread: a cone ahead of it (half angle in degrees), a ring
- *  or a turned shoulder between thread and hex, or none of these. */
-export const endLooks = [
-  'cone-30',
-  'cone-37',
-  'cone-45',
-  'o-ring-at-hex',
-  'shoulder',
-  'plain',
-] as const;
-export type EndLook = (typeof endLooks)[number];
-
-/** Probability of each look from the photo alone, were all as common; they sum to 1. */
-export type EndLooks = Readonly<Record<EndLook, number>>;
-
 /** What the photo says of the thread. Plain data: stages 6–8, the sheet and the
  *  command line use it as it is. A quantity the photo does not resolve is null. */
 export interface ThreadMeasurement {
@@ -48,8 +33,6 @@ export interface ThreadMeasurement {
   readonly noseHalfAngleDeg: Estimate | null;
   /** Of the hex beside the thread; absent from sheets that are older than it. */
   readonly hexAcrossFlatsMm?: Estimate | null | undefined;
-  /** Null where the photo does not show enough of the end. */
-  readonly looks?: EndLooks | null | undefined;
   readonly turns: number;
   readonly hand: 'right' | 'left' | null;
   readonly starts: number | null;

@@ -22,6 +22,10 @@ export function coneAngleU(wideMm: number, narrowMm: number, overMm: number): nu
 
 /** Cones that stand out from a male end, by their angle to the axis. */
 const outside: Partial<Record<Seat, number>> = { 'cone-30': 30, 'cone-37': 37, 'cone-45': 45 };
+
+/** Half angle of the cone that this seat shows ahead of its thread; null: it shows none. */
+export const outwardConeDeg = (seat: Seat): number | null => outside[seat] ?? null;
+
 /** Of an angle that is none of these, per degree. */
 export const anyConeAngle = 1 / 90;
 

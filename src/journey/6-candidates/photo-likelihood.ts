@@ -36,7 +36,6 @@ export type MeasuredThread = Pick<
   | 'flankAngleDeg'
   | 'noseHalfAngleDeg'
   | 'middleFromEndMm'
-  | 'looks'
 > & {
   readonly end?: ThreadMeasurement['end'];
   readonly turns: number | null;

@@ -1,5 +1,5 @@
 import * as portable from '../../quantity/portable-math';
-import { endLikelihood } from './end-likelihood';
+import { endLikelihood } from './end-seen';
 import {
   flankLikelihood,
   type MeasuredThread,

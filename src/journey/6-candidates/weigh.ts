@@ -1,6 +1,6 @@
 import { runOutMm, type Thread } from '../../standards/thread';
 import { atPlace, type DiameterDensity } from './diameter-density';
-import { endLikelihood } from './end-likelihood';
+import { endLikelihood } from './end-seen';
 import { headLikelihood } from './flange-heads';
 import { type Hypothesis, hypotheses, type Use } from './hypotheses';
 import {

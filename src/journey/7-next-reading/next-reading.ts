@@ -1,5 +1,5 @@
 import * as portable from '../../quantity/portable-math';
-import { showsCone } from '../6-candidates/end-looks';
+import { claimedSeat } from '../6-candidates/end-seen';
 import { type AskableKind, askableKinds, type Seat } from '../6-candidates/reading';
 import type { Evidence, Weighed } from '../6-candidates/weigh';
 import type { Ask } from './decision';
@@ -105,13 +105,12 @@ function isSensible(
   }
   if (kind === 'cone-size') {
     if (photo?.noseHalfAngleDeg || better('seat-gauge')) return false;
-    if (photo && showsCone(photo)) return true;
     return readings.some((r) => r.kind === 'seat' && isFlare(r.seat));
   }
   if (kind === 'seat-gauge') {
     const looks = readings.filter((r) => r.kind === 'seat');
     if (looks.length > 0) return looks.some((r) => isCone(r.seat));
-    return declined('seat') || (photo !== null && showsCone(photo));
+    return declined('seat') || claimedSeat(photo?.noseHalfAngleDeg ?? null) !== null;
   }
   return true;
 }

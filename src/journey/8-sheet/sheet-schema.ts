@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type BudgetRow, endLooks } from '../5-measurement/thread-measurement';
+import type { BudgetRow } from '../5-measurement/thread-measurement';
 import { askableKinds, endTypes, gaugedCones, marks, seats } from '../6-candidates/reading';
 import { allTools } from '../7-next-reading/tools';
 import { type Note, referenceKinds } from '../identification';
@@ -45,7 +45,6 @@ export const measurementSchema = z.object({
   flankAngleDeg: estimate.nullable(),
   noseHalfAngleDeg: estimate.nullable(),
   hexAcrossFlatsMm: estimate.nullable().optional(),
-  looks: z.record(z.enum(endLooks), share).nullable().optional(),
   turns: z.number().nonnegative(),
   hand: z.enum(['right', 'left']).nullable(),
   starts: z.number().int().positive().max(100).nullable(),

@@ -1,5 +1,5 @@
 import { Show } from 'solid-js';
-import { claimedSeat } from '../../journey/6-candidates/end-looks';
+import { claimedSeat } from '../../journey/6-candidates/end-seen';
 import type { Reading } from '../../journey/6-candidates/reading';
 import { t } from '../language/language';
 import type { Sheet } from '../work/open-sheet';
@@ -15,7 +15,7 @@ const spoken: ReadonlySet<Reading['kind']> = new Set([
 /** The seat that the photo claims, as long as nobody has said anything of it. */
 export function openClaim({ measurement, readings }: Sheet) {
   if (!measurement || readings.some(({ kind }) => spoken.has(kind))) return null;
-  return claimedSeat(measurement);
+  return claimedSeat(measurement.noseHalfAngleDeg);
 }
 
 /** 'The photo shows …': one tap bears it out, one denies it. Without `onReading`, for looking at. */
