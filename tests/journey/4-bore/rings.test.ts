@@ -23,10 +23,15 @@ test('a disc above the card is a ring on the card’s plane, by central projecti
   const [ex, ey, ez] = camera.centre;
   for (let v = 0; v < 800; v++)
     for (let u = 0; u < 1000; u++) {
-      const ray = rayThrough(camera, [u, v]);
-      const k = (-disc.h - ez) / ray[2];
-      const inside = Math.hypot(ex + k * ray[0] - disc.x, ey + k * ray[1] - disc.y) < disc.r;
-      data[v * 1000 + u] = inside ? 60 : 190;
+      let covered = 0;
+      for (let part = 0; part < 16; part++) {
+        const within = [((part % 4) - 1.5) / 4, (Math.floor(part / 4) - 1.5) / 4] as const;
+        const ray = rayThrough(camera, [u + within[0], v + within[1]]);
+        const k = (-disc.h - ez) / ray[2];
+        const out = Math.hypot(ex + k * ray[0] - disc.x, ey + k * ray[1] - disc.y);
+        if (out < disc.r) covered++;
+      }
+      data[v * 1000 + u] = 190 - (130 * covered) / 16;
     }
   const plane = {
     origin: [65, 40, 0],
@@ -40,10 +45,10 @@ test('a disc above the card is a ring on the card’s plane, by central projecti
   const search = { fromX: 0, toX: 70, fromY: 0, toY: 70, fromRadius: 4, toRadius: 20 };
   const [ring] = findRings(edges, search, 1);
   const m = ez / (ez + disc.h);
-  // Drawn without grey levels: within a pixel of the photo at a slant, 300 mm / 1400 / cos 0.6.
-  expect(Math.abs(ring!.radius - m * disc.r)).toBeLessThan(0.26);
-  expect(Math.abs(ring!.x + 65 - (ex + m * (disc.x - ex)))).toBeLessThan(0.26);
-  expect(Math.abs(ring!.y + 40 - (ey + m * (disc.y - ey)))).toBeLessThan(0.26);
+  // Within a pixel of the view.
+  expect(Math.abs(ring!.radius - m * disc.r)).toBeLessThan(0.2);
+  expect(Math.abs(ring!.x + 65 - (ex + m * (disc.x - ex)))).toBeLessThan(0.2);
+  expect(Math.abs(ring!.y + 40 - (ey + m * (disc.y - ey)))).toBeLessThan(0.2);
   expect(ring!.share).toBeGreaterThan(0.8);
 });
 
