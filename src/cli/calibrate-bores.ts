@@ -8,7 +8,7 @@ import { fitBores, spreadOfBores } from './calibrate/fit-bores';
 import { nodeDecoders } from './node-decoders';
 import { loadNodeVision } from './node-vision';
 
-const usage = `npx tsx src/cli/calibrate-bores.ts FOLDER… --rows ROWS.jsonl [--share K/N] | --rows ROWS.jsonl --set "SEED, DATE"
+const usage = `npm run calibrate-bores -- FOLDER… --rows ROWS.jsonl [--share K/N] | --rows ROWS.jsonl --set "SEED, DATE"
 Sets the odds and allowances of female ends from photos with truth, male ones among them, that no judging set holds:
 first FOLDERs are measured and what is found is added to ROWS, then the allowances are fitted to it.`;
 

@@ -27,11 +27,11 @@ export interface Summary {
   readonly taperConfused: number;
   /** Share of value ± 1.96 u that holds the truth, all measured photos. */
   readonly coverage: Coverage;
-  /** |z| > 4 in pitch, diameter or ratio. */
   /** Of all photos: pitch within 0.6 %, diameter within 1 %; pitches off by more than 20 %. */
   readonly pitchWithin: number;
   readonly majorWithin: number;
   readonly byFactor: number;
+  /** |z| > 4 in pitch, diameter or ratio. */
   readonly beyondFourU: readonly string[];
 }
 

@@ -2,6 +2,7 @@ import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
 import { ruleParallax } from '../2-reference/rule-parallax';
 import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
+import { unresolvedTaper } from './uncertainty';
 
 /** Of the camera from the rule's face. */
 export interface Distance {
@@ -45,8 +46,6 @@ export interface RulerShot {
 
 /** By hand and 'from above', the camera is within this of straight above; any value as likely. */
 const tiltBoundRad = (15 * Math.PI) / 180;
-/** Straight and 1:16 lie 0.0625 apart: beyond a fifth of it a taper is not resolved. */
-const unresolvedTaper = 0.0125;
 
 /** Steel rules are 0.5 to 1 mm thick, folding ones up to 3 (common practice). */
 const faceMm: Estimate = { value: 1, u: 0.5 };

@@ -16,7 +16,7 @@ import type { ThreadSolution } from './thread-solution';
 export const uncheckedPrint = 0.005 / Math.sqrt(6);
 
 /** Straight and 1:16 lie 1/16 apart: beyond a quarter of it, the middle between them lies within 2 u. */
-const unresolvedTaper = 1 / 64;
+export const unresolvedTaper = 1 / 64;
 
 /** What no residual shows. Standard uncertainties, from what renders and drawn photos of known geometry
  *  leave over; no bench has been asked. */
