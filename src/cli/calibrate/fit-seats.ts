@@ -7,7 +7,7 @@ export interface SeatSeen {
   readonly traits: SeatTraits;
 }
 
-const names = ['base', 'score', 'turn', 'size', 'evidence', 'share'] as const;
+const names = ['base', 'score', 'turn', 'size', 'evidence', 'share', 'hex', 'close'] as const;
 /** Weights stay small where seats say little: a ridge of so much per unit squared. */
 const ridge = 0.01;
 
@@ -23,7 +23,7 @@ export function fitSeats(photos: readonly (readonly SeatSeen[])[]): SeatWeights 
       }
     return sum + ridge * names.reduce((t, name) => t + w[name] ** 2, 0);
   };
-  const start = { base: 4, score: 1, turn: 1, size: 1, evidence: 1, share: 1 };
+  const start = { base: 4, score: 1, turn: 1, size: 1, evidence: 1, share: 1, hex: 1, close: 5 };
   // What speaks for a seat never speaks against it.
   return searchWeights(names, start, cost, (name) =>
     name === 'base' ? Number.NEGATIVE_INFINITY : 0,

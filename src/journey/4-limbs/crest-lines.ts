@@ -2,7 +2,7 @@ import * as portable from '../../quantity/portable-math';
 import { type AxisFrame, type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { type CrestBelief, crestsOf } from './limb-network';
-import { binsPerPitch, limbBins, limbPatch } from './limb-patch';
+import { firstLook, limbPatch } from './limb-patch';
 
 /** Where the crests lie on both sides of an axis, by what the limbs look like. */
 export interface CrestLines {
@@ -14,13 +14,14 @@ export interface CrestLines {
   readonly uTurn: number;
   /** Growth of the radius along s, mm per mm. */
   readonly halfTaper: number;
+  readonly uHalfTaper: number;
   /** Logarithm of the evidence over a thread of any radius: what speaks for crests here at all. */
   readonly evidence: number;
   /** Probability of the radius' main peak against others. */
   readonly share: number;
 }
 
-const turns = 4;
+const { turns, bins: limbBins, binsPerPitch } = firstLook;
 /** The networks are surer than they are right on what they have not seen. */
 const doubt = 0.03;
 const uOffsetShare = 0.08;
@@ -94,8 +95,8 @@ function windowsOf(
     count === 1 ? middleOf(body) : zone.fromS + wide / 2 + (k * (length - wide)) / (count - 1),
   );
   return places.flatMap((s) => {
-    const fold = { fromS: s - wide / 2, turns, pitchMm: foldMm, radiusMm: radiusAt(body, s) };
-    const patch = limbPatch({ grey, camera }, frame, fold);
+    const fold = { middleS: s, pitchMm: foldMm, radiusMm: radiusAt(body, s), halfTaper: 0 };
+    const patch = limbPatch({ grey, camera }, frame, firstLook, fold);
     if (!patch) return [];
     const { left, right } = crestsOf(patch);
     const first = patch.fromR + 0.5 * patch.binMm;
@@ -223,7 +224,7 @@ function slopesOf(
   body: ThreadBody,
   { radiusMm: radius, offsetMm: offset }: { radiusMm: number; offsetMm: number },
   pitch: number,
-): { turn: number; uTurn: number; halfTaper: number } {
+): { turn: number; uTurn: number; halfTaper: number; uHalfTaper: number } {
   const reach = 0.35 * pitch;
   const middle = middleOf(body);
   const taper0 = body.halfTaper;
@@ -235,7 +236,7 @@ function slopesOf(
       ? []
       : [{ x: s - middle, turn: (a - b) / 2 - offset, taper: (a + b) / 2 - radius }];
   });
-  if (rows.length < 2) return { turn: 0, uTurn, halfTaper: taper0 };
+  if (rows.length < 2) return { turn: 0, uTurn, halfTaper: taper0, uHalfTaper: uTaper };
   const u2 = (uLineShare * pitch) ** 2;
   const fit = (pick: (row: (typeof rows)[number]) => number, u: number) => {
     const mean = rows.reduce((t, q) => t + pick(q), 0) / rows.length;
@@ -249,10 +250,12 @@ function slopesOf(
     return { slope: sxy / (sxx + u2 / (u * u)), u: 1 / Math.sqrt(sxx / u2 + 1 / (u * u)) };
   };
   const turn = fit((q) => q.turn, uTurn);
+  const taper = fit((q) => q.taper - taper0 * q.x, uTaper);
   return {
     turn: turn.slope,
     uTurn: turn.u,
-    halfTaper: taper0 + fit((q) => q.taper - taper0 * q.x, uTaper).slope,
+    halfTaper: taper0 + taper.slope,
+    uHalfTaper: taper.u,
   };
 }
 

@@ -1,5 +1,5 @@
 import * as portable from '../../quantity/portable-math';
-import { type LimbPatch, limbBins, limbChannels, limbPhases } from './limb-patch';
+import { closeLook, firstLook, type LimbGrid, type LimbPatch, limbChannels } from './limb-patch';
 import { halved, Weights } from './network';
 import { headChannels, readTrunk, shares, throughTrunk, weighed } from './trunk';
 import { weightsOf } from './weights';
@@ -11,30 +11,64 @@ export interface CrestBelief {
   readonly none: number;
 }
 
-type Network = ReturnType<typeof read>;
-let network: Network | undefined;
+export interface CrestBeliefs {
+  readonly left: CrestBelief;
+  readonly right: CrestBelief;
+}
 
-function read() {
-  const w = new Weights(weightsOf('limb'));
-  const trunk = readTrunk(w, 2 * limbChannels, [2, 4, 6]);
+type Network = ReturnType<typeof read>;
+const networks = new Map<'limb' | 'close', Network>();
+
+/** `told`: inputs beside the two sides' channels. */
+function read(name: 'limb' | 'close', told: number) {
+  const w = new Weights(weightsOf(name));
+  const trunk = readTrunk(w, 2 * limbChannels + told, [2, 4, 6]);
   const none = { weights: w.take(headChannels), bias: w.take(1)[0] };
   w.end();
   return { trunk, none };
 }
 
-export function crestsOf(patch: LimbPatch): { left: CrestBelief; right: CrestBelief } {
-  network ??= read();
-  return {
-    left: believed(network, patch.left, patch.right),
-    right: believed(network, patch.right, patch.left),
-  };
+function networkOf(name: 'limb' | 'close', told: number): Network {
+  const network = networks.get(name) ?? read(name, told);
+  networks.set(name, network);
+  return network;
 }
 
-function believed(net: Network, own: Float32Array, other: Float32Array): CrestBelief {
-  const values = new Float64Array(own.length + other.length);
+/** Of a patch by `firstLook`. */
+export const crestsOf = (patch: LimbPatch): CrestBeliefs =>
+  bothSides(networkOf('limb', 0), firstLook, patch, []);
+
+/** Pixels of a pitch about which the network was told how fine a photo is. */
+const usualPitchPx = 12;
+
+/** Of a patch by `closeLook`, on a photo that shows a pitch in so many pixels. */
+export const closeCrestsOf = (patch: LimbPatch, pitchPx: number): CrestBeliefs =>
+  bothSides(networkOf('close', 1), closeLook, patch, [portable.log(pitchPx / usualPitchPx)]);
+
+const bothSides = (
+  net: Network,
+  grid: LimbGrid,
+  { left, right }: LimbPatch,
+  told: readonly number[],
+) => ({
+  left: believed(net, grid, [left, right], told),
+  right: believed(net, grid, [right, left], told),
+});
+
+function believed(
+  net: Network,
+  { bins: rows, phases: columns }: LimbGrid,
+  [own, other]: readonly [Float32Array, Float32Array],
+  told: readonly number[],
+): CrestBelief {
+  const cells = rows * columns;
+  const channels = 2 * limbChannels + told.length;
+  const values = new Float64Array(channels * cells);
   values.set(own);
   values.set(other, own.length);
-  const input = { values, channels: 2 * limbChannels, rows: limbBins, columns: limbPhases };
+  for (const [i, value] of told.entries())
+    values.fill(value, (2 * limbChannels + i) * cells, (2 * limbChannels + i + 1) * cells);
+  const input = { values, channels, rows, columns };
   const { features, logits } = throughTrunk(net.trunk, input, true, (planes, after) =>
     after === 0 ? halved(planes, true) : planes,
   );

@@ -1,47 +1,74 @@
 import * as portable from '../../quantity/portable-math';
-import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import { projectRow, type Vec3 } from '../2-card-pose/camera';
+import { sampleLinear } from '../2-card-pose/sampling';
+import { type AxisFrame, onAxisPlane } from '../4-thread-signal/axis-frame';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
-import { straighten } from '../4-thread-signal/straightened';
 
-/** A few turns of a thread folded on one pitch, both sides: what a limb looks like whatever its size.
- *  Bins of a twelfth of the pitch across, from `fromR` outwards, a sixteenth along. */
+/** A few turns of a thread folded on one pitch, both sides: what a limb looks like whatever its size. */
 export interface LimbPatch {
   /** Per side: mean over the turns, then spread, of the levelled logarithm of light;
    *  values[(channel·bins + bin)·phases + phase]. */
   readonly left: Float32Array;
   readonly right: Float32Array;
+  /** Where the bins begin at the middle of the turns, mm from the axis outwards. */
   readonly fromR: number;
   readonly binMm: number;
 }
 
-export const limbBins = 80;
-export const limbPhases = 16;
 export const limbChannels = 2;
-export const binsPerPitch = 12;
-/** Bins inside the expected radius: metal to level by; the rest is for what lies outside. */
-const binsInside = 44;
+
+/** How finely a limb is looked at: bins across, so many to a pitch and so many of them inside the radius that is
+ *  expected, and phases along. What lies inside is metal to level by; the rest is for what lies outside. */
+export interface LimbGrid {
+  readonly turns: number;
+  readonly bins: number;
+  readonly binsPerPitch: number;
+  readonly binsInside: number;
+  readonly phases: number;
+}
+
+/** For a radius that is known within a pitch or two, and one that is known within half a pitch. */
+export const firstLook: LimbGrid = {
+  turns: 4,
+  bins: 80,
+  binsPerPitch: 12,
+  binsInside: 44,
+  phases: 16,
+};
+export const closeLook: LimbGrid = {
+  turns: 2,
+  bins: 48,
+  binsPerPitch: 24,
+  binsInside: 28,
+  phases: 24,
+};
 /** Sub-samples of a cell along and across. */
 const sub = 2;
 /** Added to linear light (0…255) before its logarithm: noise of a dark pixel. */
 const darkLight = 0.7;
 
-/** What to fold: `turns` pitches from `fromS` on. `radiusMm` is where the crests are expected, within about a
- *  pitch or two. */
+/** What to fold: the turns about `middleS`. `radiusMm` is where the crests are expected there, `halfTaper` how that
+ *  grows along s. */
 export interface Fold {
-  readonly fromS: number;
-  readonly turns: number;
+  readonly middleS: number;
   readonly pitchMm: number;
   readonly radiusMm: number;
+  readonly halfTaper: number;
 }
 
 /** Null where the photo ends. */
-export function limbPatch(photo: PosedPhoto, frame: AxisFrame, fold: Fold): LimbPatch | null {
-  const binMm = fold.pitchMm / binsPerPitch;
-  const fromR = fold.radiusMm - binsInside * binMm;
+export function limbPatch(
+  photo: PosedPhoto,
+  frame: AxisFrame,
+  grid: LimbGrid,
+  fold: Fold,
+): LimbPatch | null {
+  const binMm = fold.pitchMm / grid.binsPerPitch;
+  const fromR = fold.radiusMm - grid.binsInside * binMm;
   const [x, y, z] = frame.left;
   const mirrored = { ...frame, left: [-x, -y, -z] as const };
-  const left = folded(photo, frame, fold, fromR);
-  const right = folded(photo, mirrored, fold, fromR);
+  const left = folded(photo, frame, grid, fold, fromR);
+  const right = folded(photo, mirrored, grid, fold, fromR);
   if (!left || !right) return null;
   level(left, right);
   return { left, right, fromR, binMm };
@@ -50,37 +77,29 @@ export function limbPatch(photo: PosedPhoto, frame: AxisFrame, fold: Fold): Limb
 function folded(
   { grey, camera }: PosedPhoto,
   frame: AxisFrame,
-  { fromS, turns, pitchMm }: Fold,
+  { turns, bins, binsPerPitch, phases }: LimbGrid,
+  { middleS, pitchMm, halfTaper }: Fold,
   fromR: number,
 ): Float32Array | null {
   const across = pitchMm / binsPerPitch / sub;
-  const along = pitchMm / (limbPhases * sub);
-  const columns = turns * limbPhases * sub;
-  const rows = limbBins * sub;
-  const out = new Float32Array(limbChannels * limbBins * limbPhases);
-  const cells = limbBins * limbPhases;
-  // One row at a time: steps along and across differ.
-  for (let j = 0; j < rows; j++) {
-    const r = fromR + (j + 0.5) * across;
-    const strip = straighten(
-      grey,
-      camera,
-      frame,
-      {
-        fromS: fromS + along / 2,
-        toS: fromS + along / 2 + (columns - 1) * along,
-        fromR: r,
-        toR: r,
-      },
-      along,
-    );
-    const row = Math.floor(j / sub) * limbPhases;
+  const along = pitchMm / (phases * sub);
+  const columns = turns * phases * sub;
+  const firstS = middleS - ((columns - 1) / 2) * along;
+  const { along: d, left: l } = frame;
+  const step = [0, 1, 2].map((k) => along * (d[k] + halfTaper * l[k])) as unknown as Vec3;
+  const out = new Float32Array(limbChannels * bins * phases);
+  const cells = bins * phases;
+  const at = new Float64Array(2 * columns);
+  for (let j = 0; j < bins * sub; j++) {
+    const r = fromR + (j + 0.5) * across + halfTaper * (firstS - middleS);
+    projectRow(camera, onAxisPlane(frame, firstS, r), step, columns, at);
+    const row = Math.floor(j / sub) * phases;
     for (let i = 0; i < columns; i++) {
-      const v = portable.log(strip.values[i] + darkLight);
+      const v = portable.log(sampleLinear(grey, at[2 * i], at[2 * i + 1]) + darkLight);
       if (Number.isNaN(v)) return null;
-      const at = row + (Math.floor(i / sub) % limbPhases);
-      out[at] += v;
-      out[cells + at] += v * v;
+      const cell = row + (Math.floor(i / sub) % phases);
+      out[cell] += v;
+      out[cells + cell] += v * v;
     }
   }
   const n = turns * sub * sub;
@@ -94,7 +113,7 @@ function folded(
 
 /** Both sides less their common mean, over their common spread. */
 function level(left: Float32Array, right: Float32Array): void {
-  const cells = limbBins * limbPhases;
+  const cells = left.length / limbChannels;
   let sum = 0;
   let squares = 0;
   for (const side of [left, right])

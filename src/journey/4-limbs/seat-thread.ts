@@ -6,12 +6,13 @@ import { atHeight, mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { type SurfacePeriod, surfacePeriods } from '../4-thread-signal/surface-period';
 import { unroll } from '../4-thread-signal/unrolled-surface';
+import { closeLines } from './close-lines';
 import { type CrestLines, crestLines, type ThreadBody } from './crest-lines';
 import { type HexSeen, hexHeight } from './hex-height';
 import { logOdds, type PeriodTraits } from './period-odds';
 import { type SeatTraits, seatOdds, seatTraits } from './seat-odds';
 import type { ThreadGuess } from './threads-on-axis';
-import { periodRange, usualSize } from './usual-size';
+import { periodRange, usualPitch } from './usual-size';
 
 /** A thread where it lies: axis at its height, surface and limbs agreeing. */
 export interface SeatedThread {
@@ -41,8 +42,8 @@ const ridgeDepth = 0.3;
 const leftHanded = 0.015;
 /** Of a climb, as a turn of the axis. */
 const uClimbTurn = 0.006;
-/** Of pitch over radius, a radius told by the limbs. */
-const uLnRatio = 0.7;
+/** Of pitches about the usual one, beside a radius told by the limbs. */
+const uLnPitch = 0.4;
 /** A multiple of a period holds all its harmonics: one that explains no more than this over it is not
  *  the pitch. */
 const noMore = 0.97;
@@ -95,7 +96,7 @@ export function seatThread(
       zone = seenFrom(camera, frame, ends);
       foldMm = round === 0 ? foldPeriod(periods) : best.periodMm;
     }
-    const traits = seatTraits(best.traits, crests);
+    const traits = seatTraits(best.traits, crests, hex.share);
     seated = {
       frame,
       zone,
@@ -108,7 +109,31 @@ export function seatThread(
     };
     if (round > 0 && agrees(crests, body.radiusMm, folded, foldMm)) break;
   }
-  return seated && (freeEndFirst ?? seated.hex.ahead > 0.5) ? seated : seated && reversed(seated);
+  if (!seated) return null;
+  return seenClosely(photo, (freeEndFirst ?? seated.hex.ahead > 0.5) ? seated : reversed(seated));
+}
+
+/** A seat with its axis, radius and taper as a close look shows them; as it was where that shows nothing. */
+function seenClosely(photo: PosedPhoto, seat: SeatedThread): SeatedThread {
+  const { zone, crests, pitchMm } = seat;
+  // What the narrowest look could not make likely needs none.
+  if (seatOdds({ ...seat.traits, close: 0 }) < 0) return seat;
+  const lines = closeLines(photo, seat);
+  if (!lines) return seat;
+  const { camera } = photo;
+  const ends = [zone.fromS, zone.toS].map((s) => photoAt(camera, seat.frame, s, 0));
+  const middle = (zone.fromS + zone.toS) / 2;
+  const frame = recentred(camera, seat.frame, middle, lines.offsetMm, lines.turn);
+  const { radiusMm, uRadiusMm, halfTaper, uHalfTaper, uTurn } = lines;
+  const traits = { ...seat.traits, close: -uRadiusMm / pitchMm };
+  return {
+    ...seat,
+    frame,
+    zone: seenFrom(camera, frame, ends),
+    crests: { ...crests, radiusMm, uRadiusMm, halfTaper, uHalfTaper, uTurn },
+    traits,
+    odds: seatOdds(traits),
+  };
 }
 
 /** Whether a look has only confirmed the one before. */
@@ -178,7 +203,7 @@ function rated(
       const traits: PeriodTraits = {
         score: portable.log(Math.max(0.01, q.score)),
         turn: best.p,
-        size: usualSize(q.periodMm, radiusMm, uLnRatio),
+        size: usualPitch(q.periodMm, radiusMm, uLnPitch),
         // A multiple holds all harmonics of its fraction, and a few more by chance.
         multiple: portable.log(foldMm / q.periodMm),
       };

@@ -1,7 +1,7 @@
 import trained from './weights.json';
 
 /** Weights of a network, written by fixtures/training: per tensor a scale and 16-bit numbers. */
-export function weightsOf(name: 'limb' | 'hex'): Float32Array {
+export function weightsOf(name: 'limb' | 'close' | 'hex'): Float32Array {
   const tensors = trained[name];
   const parts = tensors.map(({ scale, values }) => {
     const bytes = Uint8Array.from(atob(values), (c) => c.charCodeAt(0));

@@ -66,6 +66,8 @@ export interface ThreadPriors {
   readonly mmPerPx: number;
   /** Crest radius by where the metal's texture ends, when that is known. */
   readonly radius?: Estimate | null;
+  /** Growth of the radius along s, when that is known. */
+  readonly halfTaper?: Estimate;
   /** Distance from the camera to the axis; the two contact lines are less than half a round apart by
    *  2·asin(R/range). Infinite for a view from afar. */
   readonly rangeMm?: number;
@@ -73,6 +75,9 @@ export interface ThreadPriors {
   readonly uOffsetMm?: number;
   readonly uTurn?: number;
 }
+
+/** Straight or 1:16 on diameter, and little else (ISO 7-1, ASME B1.20.1). */
+const anyTaper: Estimate = { value: 1 / 64, u: 0.03 };
 
 export function fitThread(
   points: readonly OutlinePoint[],
@@ -83,7 +88,14 @@ export function fitThread(
   scatterSoFarMm?: number,
 ): ThreadFit {
   const n = points.length;
-  const { form, ridges, radius = null, uOffsetMm = 0.6, uTurn = 0.02 } = priors;
+  const {
+    form,
+    ridges,
+    radius = null,
+    halfTaper = anyTaper,
+    uOffsetMm = 0.6,
+    uTurn = 0.02,
+  } = priors;
   const freeAngle = start.pitchMm / priors.mmPerPx > 20;
   const uAngle = freeAngle ? 0.15 : 0.06;
   const radius0 = radius?.value ?? (start.left[0] + start.right[0]) / 2 + 0.9 * start.amplitudeMm;
@@ -168,7 +180,7 @@ export function fitThread(
     if (ridges) out[n + 4] = 1 / ridges.u;
     out[4 * rows + n + 6] = 1 / uOffsetMm;
     out[5 * rows + n + 7] = 1 / uTurn;
-    out[3 * rows + n + 8] = 1 / 0.03;
+    out[3 * rows + n + 8] = 1 / halfTaper.u;
     if (radius) out[2 * rows + n + 5] = 1 / radius.u;
   };
   if (scatterSoFarMm === undefined)
@@ -214,8 +226,7 @@ export function fitThread(
         out[n + 4] = ridges ? (p[0] - ridges.value) / ridges.u : 0;
         out[n + 6] = p[4] / uOffsetMm;
         out[n + 7] = p[5] / uTurn;
-        // Straight or 1:16 on diameter, and little else (ISO 7-1, ASME B1.20.1).
-        out[n + 8] = (p[3] - 1 / 64) / 0.03;
+        out[n + 8] = (p[3] - halfTaper.value) / halfTaper.u;
         out[n + 5] = radius ? (p[2] - radius.value) / radius.u : 0;
       },
     });

@@ -7,7 +7,7 @@ import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import type { CrestLines } from '../4-limbs/crest-lines';
 import { logOdds, periodWeights } from '../4-limbs/period-odds';
 import type { RatedPeriod, SeatedThread } from '../4-limbs/seat-thread';
-import type { Extent } from '../4-thread-signal/axis-frame';
+import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
 import { mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import {
   type OutlinePoint,
@@ -16,7 +16,10 @@ import {
   type SearchBand,
   type Side,
 } from '../4-thread-signal/outline-edges';
+import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { usualRim } from '../4-thread-signal/rim-edge';
+import { type SurfacePeriod, surfacePeriodNear } from '../4-thread-signal/surface-period';
+import { unroll } from '../4-thread-signal/unrolled-surface';
 import { crestRim } from './crest-rim';
 import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
@@ -31,10 +34,14 @@ import type { Rival, ThreadSolution } from './thread-solution';
 /** How far outline and surface or limbs may be apart before the outline is doubted: the surface's pattern
  *  moves against the ridges from end to end, limbs are told to a share of the pitch. Wide against
  *  what either achieves, so that a clear outline decides. */
-const priors = { surface: 0.002, surfaceDrift: 0.02, limb: 0.06 };
+const priors = { surface: 0.001, surfaceDrift: 0.01, limb: 0.03, halfTaper: 0.002 };
 /** Share of its height within which an axis lies that no hex holds. */
 const unknownHeight = 0.2;
 const rounds = 2;
+/** Ridges are seen about this far below the crests, in pitches. */
+const ridgeDepth = 0.3;
+/** Share of the pitch within which the surface is asked again. */
+const nearby = 0.012;
 /** Fewer edges than this say nothing beside what limbs and surface have said. */
 const fewestEdges = 12;
 const fewestTurns = 3;
@@ -106,6 +113,10 @@ function solveWith({ grey, card, seat, field, sides }: SeatedView, freedom: Free
     value: crests.radiusMm,
     u: Math.hypot(crests.uRadiusMm, priors.limb * seat.pitchMm),
   };
+  const halfTaper: Estimate = {
+    value: crests.halfTaper,
+    u: Math.hypot(crests.uHalfTaper, priors.halfTaper),
+  };
   const middle0 = middle();
   const rivals = seat.periods.filter((q) => q.worth > leastOdds * seat.periods[0].worth);
   const deepest = 0.75 * Math.min(Math.max(...rivals.map((q) => q.periodMm)), 2 * seat.pitchMm);
@@ -119,10 +130,8 @@ function solveWith({ grey, card, seat, field, sides }: SeatedView, freedom: Free
   const { begun, period, others } = chosen;
   const pitchMm = period.periodMm;
   const turns = (zone.toS - zone.fromS) / pitchMm;
-  const pitch: Estimate = {
-    value: pitchMm,
-    u: pitchMm * Math.hypot(priors.surface, priors.surfaceDrift / turns),
-  };
+  const uPitch = pitchMm * Math.hypot(priors.surface, priors.surfaceDrift / turns);
+  let pitch: Estimate = { value: pitchMm, u: uPitch };
   const handed = period.hand === 'right' ? 1 : -1;
   let form = anyForm;
   const solve = (from: Parameters<typeof fitThread>[2], warm?: ThreadFit) =>
@@ -140,6 +149,7 @@ function solveWith({ grey, card, seat, field, sides }: SeatedView, freedom: Free
         uOffsetMm: freedom.offsetMm[warm ? 1 : 0],
         uTurn: freedom.turn[warm ? 1 : 0],
         radius: { value: radius.value, u: freedom.radius * radius.u },
+        halfTaper: { value: halfTaper.value, u: freedom.radius * halfTaper.u },
       },
       warm?.scatterMm,
     );
@@ -156,6 +166,9 @@ function solveWith({ grey, card, seat, field, sides }: SeatedView, freedom: Free
       zone = completeTurns(points, fit, zone);
       points = points.filter((q) => q.s >= zone.fromS && q.s <= zone.toS);
     }
+    // About an axis that is known better, the surface tells its period better.
+    const again = surfaceAbout({ grey, camera }, frame, zone, fit);
+    if (again) pitch = { value: again.periodMm, u: uPitch };
     fit = solve(continued(fit, middle()), fit);
   }
   const finished = fitAsMade(points, fit, (kept, warm, as) => {
@@ -193,6 +206,24 @@ function solveWith({ grey, card, seat, field, sides }: SeatedView, freedom: Free
       dark: field === 'dark',
     },
   });
+}
+
+/** The surface's period near a fit's, unrolled about its axis. */
+function surfaceAbout(
+  { grey, camera }: PosedPhoto,
+  frame: AxisFrame,
+  zone: Extent,
+  fit: ThreadFit,
+): SurfacePeriod | null {
+  const depth = ridgeDepth * fit.pitchMm;
+  const cone = {
+    radiusMm: fit.crestRadiusMm - depth,
+    halfTaper: fit.halfTaper,
+    middleS: fit.middleS,
+  };
+  const step = 0.7 * mmPerPxAt(camera, frame, zone);
+  const view = unroll(grey, camera, frame, zone, cone, step);
+  return surfacePeriodNear(view, fit.pitchMm, nearby);
 }
 
 /** Of periods that the surface leaves possible, the one that surface and outline together speak for: the

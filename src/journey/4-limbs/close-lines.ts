@@ -1,0 +1,207 @@
+import * as portable from '../../quantity/portable-math';
+import { type AxisFrame, type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
+import { mmPerPxAt } from '../4-thread-signal/axis-moves';
+import type { PosedPhoto } from '../4-thread-signal/posed-photo';
+import type { CrestLines } from './crest-lines';
+import { type CrestBelief, closeCrestsOf } from './limb-network';
+import { closeLook, limbPatch } from './limb-patch';
+
+/** The crest lines of both sides by a close look all along a thread: what its axis lacks, and its cone. */
+export interface CloseLines {
+  /** At the middle of the zone, mm. */
+  readonly radiusMm: number;
+  readonly uRadiusMm: number;
+  /** Growth of the radius along s. */
+  readonly halfTaper: number;
+  readonly uHalfTaper: number;
+  /** What the axis lacks: mm to the left at the middle, and turn towards the left. */
+  readonly offsetMm: number;
+  readonly turn: number;
+  readonly uTurn: number;
+}
+
+const mostWindows = 7;
+/** The network is surer than it is right on what it has not seen. */
+const doubt = 0.03;
+/** Steps of a line's place, of a pitch; and how far from the radius that is expected it is sought. */
+const stepsPerPitch = 48;
+const reachPitches = 1.1;
+/** Greatest growth of a side's line along the axis. */
+const mostGrowth = 0.06;
+/** Lines less likely by this (logarithm) against their side's best are left out. */
+const leastLog = 9;
+const mostLines = 250;
+/** What is known beforehand: shares of the radius, rad, and growth of the radius. */
+const priors = { radius: 0.02, offset: 0.05, turn: 0.012 };
+/** Growth of the radius that threads are made with: none, or 1:16 on diameter towards the hex, seldom another
+ *  (ISO 7-1, ASME B1.20.1; shares and how nearly a photo shows it: common practice and judgement). */
+const tapers = [
+  { growth: 0, u: 0.003, share: 0.8 },
+  { growth: 1 / 32, u: 0.003, share: 0.17 },
+  { growth: 0, u: 0.03, share: 0.03 },
+];
+/** Places nearer to the best one than this share of a pitch are one peak. */
+const peakPitches = 0.25;
+
+interface Look {
+  readonly x: number;
+  readonly belief: CrestBelief;
+  /** Grazing radius of the first bin's and the last bin's middle, mm. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A line of crests along one side: place at the middle, growth, and logarithm of its density. */
+interface Line {
+  readonly at: number;
+  readonly growth: number;
+  readonly log: number;
+}
+
+interface Body {
+  readonly frame: AxisFrame;
+  readonly zone: Extent;
+  readonly pitchMm: number;
+  readonly crests: Pick<CrestLines, 'radiusMm' | 'uRadiusMm' | 'halfTaper'>;
+}
+
+/** Null where nothing of the thread is seen on one of its sides. */
+export function closeLines(
+  photo: PosedPhoto,
+  { frame, zone, pitchMm, crests: { radiusMm, uRadiusMm, halfTaper } }: Body,
+): CloseLines | null {
+  const { camera } = photo;
+  const middle = (zone.fromS + zone.toS) / 2;
+  const length = zone.toS - zone.fromS;
+  const wide = closeLook.turns * pitchMm;
+  const count = Math.max(1, Math.min(mostWindows, Math.floor(length / wide)));
+  const looks = { left: [] as Look[], right: [] as Look[] };
+  for (let k = 0; k < count; k++) {
+    const s = count === 1 ? middle : zone.fromS + wide / 2 + (k * (length - wide)) / (count - 1);
+    const expected = radiusMm + halfTaper * (s - middle);
+    const fold = { middleS: s, pitchMm, radiusMm: expected, halfTaper };
+    const patch = limbPatch(photo, frame, closeLook, fold);
+    if (!patch) continue;
+    const pitchPx = pitchMm / mmPerPxAt(camera, frame, zone);
+    const beliefs = closeCrestsOf(patch, pitchPx);
+    for (const [side, sign] of [
+      ['left', 1],
+      ['right', -1],
+    ] as const) {
+      const r = (bin: number) =>
+        sign *
+        grazing(camera, frame, photoAt(camera, frame, s, sign * (patch.fromR + bin * patch.binMm)))
+          .r;
+      looks[side].push({
+        x: s - middle,
+        belief: beliefs[side],
+        from: r(0.5),
+        to: r(closeLook.bins - 0.5),
+      });
+    }
+  }
+  if (looks.left.length === 0) return null;
+  const grid = { radiusMm, uRadiusMm, pitchMm, halfTaper, lengthMm: length };
+  return joined(linesOf(looks.left, grid), linesOf(looks.right, grid), grid);
+}
+
+interface Grid {
+  readonly radiusMm: number;
+  readonly uRadiusMm: number;
+  readonly pitchMm: number;
+  readonly halfTaper: number;
+  readonly lengthMm: number;
+}
+
+/** Lines of one side that are not much less likely than its best. */
+function linesOf(looks: readonly Look[], { radiusMm, pitchMm, halfTaper, lengthMm }: Grid): Line[] {
+  const step = pitchMm / stepsPerPitch;
+  const half = Math.ceil((reachPitches * pitchMm) / step);
+  // A growth that moves the ends of the line by one step.
+  const growthStep = (2 * step) / Math.max(lengthMm, 4 * pitchMm);
+  const growths = looks.length > 1 ? Math.ceil(mostGrowth / growthStep) : 0;
+  const lines: Line[] = [];
+  let best = Number.NEGATIVE_INFINITY;
+  for (let j = -growths; j <= growths; j++)
+    for (let i = -half; i <= half; i++) {
+      const at = radiusMm + i * step;
+      const growth = halfTaper + j * growthStep;
+      let log = 0;
+      for (const look of looks) log += logDensity(look, at + growth * look.x);
+      if (log > best) best = log;
+      lines.push({ at, growth, log });
+    }
+  return lines
+    .filter(({ log }) => log > best - leastLog)
+    .sort((a, b) => b.log - a.log)
+    .slice(0, mostLines);
+}
+
+function logDensity({ belief, from, to }: Look, r: number): number {
+  const bin = ((r - from) / (to - from)) * (closeLook.bins - 1);
+  const flat = doubt + belief.none * (1 - doubt);
+  const k = Math.floor(bin);
+  const inside = k >= 0 && k < closeLook.bins - 1;
+  const density = inside ? belief.bins[k] + (bin - k) * (belief.bins[k + 1] - belief.bins[k]) : 0;
+  return portable.log((1 - flat) * density + flat / closeLook.bins);
+}
+
+/** Both sides together: a cone about an axis. */
+function joined(lefts: readonly Line[], rights: readonly Line[], grid: Grid): CloseLines {
+  const { radiusMm, pitchMm } = grid;
+  const uRadius = Math.hypot(2 * grid.uRadiusMm, priors.radius * radiusMm);
+  const each: { radius: number; taper: number; offset: number; turn: number; log: number }[] = [];
+  let top = 0;
+  for (const a of lefts)
+    for (const b of rights) {
+      const radius = (a.at + b.at) / 2;
+      const taper = (a.growth + b.growth) / 2;
+      const offset = (a.at - b.at) / 2;
+      const turn = (a.growth - b.growth) / 2;
+      const z2 =
+        ((radius - radiusMm) / uRadius) ** 2 +
+        (offset / (priors.offset * radiusMm)) ** 2 +
+        (turn / priors.turn) ** 2;
+      const log = a.log + b.log - 0.5 * z2 + usualTaper(taper);
+      each.push({ radius, taper, offset, turn, log });
+      if (each[each.length - 1].log > each[top].log) top = each.length - 1;
+    }
+  const best = each[top];
+  let near = 0;
+  const sums = { radius: 0, radius2: 0, taper: 0, taper2: 0, offset: 0, turn: 0, turn2: 0 };
+  for (const q of each) {
+    const p = portable.exp(q.log - best.log);
+    if (Math.abs(q.radius - best.radius) > peakPitches * pitchMm) continue;
+    near += p;
+    sums.radius += p * q.radius;
+    sums.radius2 += p * (q.radius - best.radius) ** 2;
+    sums.taper += p * q.taper;
+    sums.taper2 += p * (q.taper - best.taper) ** 2;
+    sums.offset += p * q.offset;
+    sums.turn += p * q.turn;
+    sums.turn2 += p * (q.turn - best.turn) ** 2;
+  }
+  const mean = (sum: number) => sum / near;
+  const spread = (sum2: number, about: number) => Math.sqrt(Math.max(0, sum2 / near - about ** 2));
+  const radius = mean(sums.radius);
+  const taper = mean(sums.taper);
+  const turn = mean(sums.turn);
+  return {
+    radiusMm: radius,
+    uRadiusMm: Math.hypot(spread(sums.radius2, radius - best.radius), pitchMm / stepsPerPitch / 2),
+    halfTaper: taper,
+    uHalfTaper: spread(sums.taper2, taper - best.taper),
+    offsetMm: mean(sums.offset),
+    turn,
+    uTurn: spread(sums.turn2, turn - best.turn),
+  };
+}
+
+/** Logarithm of the density of a growth of the radius, up to a constant. */
+const usualTaper = (growth: number): number =>
+  portable.log(
+    tapers.reduce((sum, t) => {
+      const z = (growth - t.growth) / t.u;
+      return sum + (t.share / t.u) * portable.exp(-0.5 * z * z);
+    }, 1e-6),
+  );
