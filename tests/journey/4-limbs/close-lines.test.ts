@@ -1,0 +1,48 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { nodeDecoders } from '../../../src/cli/node-decoders';
+import { loadNodeVision } from '../../../src/cli/node-vision';
+import { readPhoto } from '../../../src/journey/1-photo/read-photo';
+import { findReference } from '../../../src/journey/2-reference/find-reference';
+import { findFitting } from '../../../src/journey/3-find/find-fitting';
+import { closeLines } from '../../../src/journey/4-limbs/close-lines';
+import { findThread } from '../../../src/journey/4-limbs/find-thread';
+import { recentred } from '../../../src/journey/4-thread-signal/axis-moves';
+
+/** A rendered photo of known geometry, which the networks have not learnt from. */
+const folder = new URL('../../../fixtures/photos/', import.meta.url);
+const truth = JSON.parse(readFileSync(new URL('d11.truth.json', folder), 'utf8'));
+const bytes = new Uint8Array(readFileSync(new URL('d11.jpg', folder)));
+
+async function seated() {
+  const vision = await loadNodeVision();
+  const photo = await readPhoto(new AbortController().signal, bytes, nodeDecoders);
+  if (!photo.ok) throw new Error(photo.reason);
+  const { grey } = photo.value;
+  const reference = findReference(photo.value, vision, { x: 1, y: 1, u: 1e-3 }, 'auto');
+  if (!reference.ok) throw new Error(reference.reason);
+  const fitting = findFitting(grey, reference.value, vision);
+  if (!fitting.ok) throw new Error(fitting.reason);
+  const seat = findThread(grey, reference.value, fitting.value, null);
+  if (!seat.ok) throw new Error(seat.reason);
+  return { photo: { grey, camera: reference.value.camera }, seat: seat.value };
+}
+
+test('a close look puts a moved, turned and swollen thread back where it lies', async () => {
+  const { photo, seat } = await seated();
+  const middle = (seat.zone.fromS + seat.zone.toS) / 2;
+  const alone = closeLines(photo, seat);
+  const [offMm, turned] = [0.12, 0.006];
+  const moved = closeLines(photo, {
+    ...seat,
+    frame: recentred(photo.camera, seat.frame, middle, offMm, turned),
+    crests: { ...seat.crests, radiusMm: 1.02 * seat.crests.radiusMm },
+  });
+  if (!alone || !moved) throw new Error('nothing seen');
+  expect(Math.abs(moved.radiusMm / alone.radiusMm - 1)).toBeLessThan(0.004);
+  expect(Math.abs(moved.offsetMm - (alone.offsetMm - offMm))).toBeLessThan(0.04);
+  expect(Math.abs(moved.turn - (alone.turn - turned))).toBeLessThan(0.004);
+  const trueRadiusMm = (truth.crest_major_at_start_mm + truth.crest_major_at_end_mm) / 4;
+  expect(Math.abs(alone.radiusMm / trueRadiusMm - 1)).toBeLessThan(0.015);
+  expect(Math.abs(2 * alone.halfTaper - truth.taper)).toBeLessThan(0.01);
+});
