@@ -1,3 +1,4 @@
+import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
 import { type AxisFrame, type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
 import { mmPerPxAt } from '../4-thread-signal/axis-moves';
@@ -32,7 +33,7 @@ const mostGrowth = 0.06;
 const leastLog = 9;
 const mostLines = 250;
 /** What is known beforehand: shares of the radius, rad, and growth of the radius. */
-const priors = { radius: 0.02, offset: 0.05, turn: 0.012 };
+const priors = { radius: 0.02, turn: 0.012 };
 /** Growth of the radius that threads are made with: none, or 1:16 on diameter towards the hex, seldom another
  *  (ISO 7-1, ASME B1.20.1; shares and how nearly a photo shows it: common practice and judgement). */
 const tapers = [
@@ -65,10 +66,12 @@ interface Body {
   readonly crests: Pick<CrestLines, 'radiusMm' | 'uRadiusMm' | 'halfTaper'>;
 }
 
-/** Null where nothing of the thread is seen on one of its sides. */
+/** `aside`: where the limbs' middle is expected, mm to the left of the axis. Null where nothing of the thread is
+ *  seen on one of its sides. */
 export function closeLines(
   photo: PosedPhoto,
   { frame, zone, pitchMm, crests: { radiusMm, uRadiusMm, halfTaper } }: Body,
+  aside: Estimate,
 ): CloseLines | null {
   const { camera } = photo;
   const middle = (zone.fromS + zone.toS) / 2;
@@ -101,7 +104,7 @@ export function closeLines(
     }
   }
   if (looks.left.length === 0) return null;
-  const grid = { radiusMm, uRadiusMm, pitchMm, halfTaper, lengthMm: length };
+  const grid = { radiusMm, uRadiusMm, pitchMm, halfTaper, lengthMm: length, aside };
   return joined(linesOf(looks.left, grid), linesOf(looks.right, grid), grid);
 }
 
@@ -111,6 +114,7 @@ interface Grid {
   readonly pitchMm: number;
   readonly halfTaper: number;
   readonly lengthMm: number;
+  readonly aside: Estimate;
 }
 
 /** Lines of one side that are not much less likely than its best. */
@@ -160,7 +164,7 @@ function joined(lefts: readonly Line[], rights: readonly Line[], grid: Grid): Cl
       const turn = (a.growth - b.growth) / 2;
       const z2 =
         ((radius - radiusMm) / uRadius) ** 2 +
-        (offset / (priors.offset * radiusMm)) ** 2 +
+        ((offset - grid.aside.value) / grid.aside.u) ** 2 +
         (turn / priors.turn) ** 2;
       const log = a.log + b.log - 0.5 * z2 + usualTaper(taper);
       each.push({ radius, taper, offset, turn, log });

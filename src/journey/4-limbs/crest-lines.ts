@@ -1,3 +1,4 @@
+import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
 import { type AxisFrame, type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
@@ -53,17 +54,19 @@ interface Line {
   readonly to: number;
 }
 
-/** The limbs of `body`, folded on `foldMm`, in up to so many windows along it. Null where the photo ends. */
+/** The limbs of `body`, folded on `foldMm`, in up to so many windows along it. `aside`: where their middle is
+ *  expected, mm to the left of the axis. Null where the photo ends. */
 export function crestLines(
   photo: PosedPhoto,
   body: ThreadBody,
   foldMm: number,
   mostWindows: number,
+  aside: Estimate = { value: 0, u: uOffsetShare * body.radiusMm },
 ): CrestLines | null {
   const windows = windowsOf(photo, body, foldMm, mostWindows);
   if (windows.length === 0) return null;
   const step = foldMm / binsPerPitch;
-  const density = densityOf(windows, body, step);
+  const density = densityOf(windows, body, step, aside);
   const { steps, spread, share } = radiusIn(density);
   const radiusMm = body.radiusMm + steps * step;
   const offsetMm = offsetIn(density) * step;
@@ -123,7 +126,12 @@ interface Density {
   readonly top: number;
 }
 
-function densityOf(windows: readonly Window[], body: ThreadBody, step: number): Density {
+function densityOf(
+  windows: readonly Window[],
+  body: ThreadBody,
+  step: number,
+  aside: Estimate,
+): Density {
   const { radiusMm } = body;
   const reach = Math.min(Math.ceil((0.3 * radiusMm) / step), 40);
   const side = Math.min(Math.ceil((0.22 * radiusMm) / step), 30);
@@ -144,7 +152,7 @@ function densityOf(windows: readonly Window[], body: ThreadBody, step: number): 
   for (let i = 0; i < rows; i++)
     for (let j = 0; j < columns; j++) {
       const r = ((i - reach) * step) / (uRadiusShare * radiusMm);
-      const o = ((j - side) * step) / (uOffsetShare * radiusMm);
+      const o = ((j - side) * step - aside.value) / aside.u;
       const k = i * columns + j;
       values[k] -= 0.5 * (r * r + o * o);
       if (values[k] > values[top]) top = k;

@@ -1,3 +1,4 @@
+import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
@@ -15,9 +16,17 @@ export interface HexSeen {
   readonly share: number;
   /** Probability that it lies towards greater s. */
   readonly ahead: number;
+  /** How far to the left of the axis its middle lies, mm; hex and thread are turned about one axis. */
+  readonly offsetMm: number;
+  readonly uOffsetMm: number;
 }
 
 const ratio = Math.sqrt(3) / 2;
+/** How far the middle may lie beside the axis, rows; and how well the two tell it beyond their own spread, of the
+ *  radius. */
+const mostAside = 6;
+const usuallyAside = 2.5;
+const uAside = 0.03;
 
 export function hexHeight(
   grey: GreyImage,
@@ -28,14 +37,21 @@ export function hexHeight(
 ): HexSeen {
   const belief = hexOf(hexPatch(grey, camera, frame, zone, radiusMm));
   const n = belief.left.length;
-  // The axis may lie a little beside the middle: sides agree within a row or two.
+  // The axis may lie a little beside the middle.
   const both = new Float64Array(n);
-  for (let i = 0; i < n; i++)
-    for (let d = -2; d <= 2; d++) {
+  const aside = new Float64Array(n);
+  const aside2 = new Float64Array(n);
+  for (let d = -mostAside; d <= mostAside; d++) {
+    const usual = portable.exp(-0.5 * (d / usuallyAside) ** 2);
+    for (let i = 0; i < n; i++) {
       const l = belief.left[i + d] ?? 0;
       const r = belief.right[i - d] ?? 0;
-      both[i] += (0.97 * l + 0.03 / n) * (0.97 * r + 0.03 / n);
+      const p = usual * (0.97 * l + 0.03 / n) * (0.97 * r + 0.03 / n);
+      both[i] += p;
+      aside[i] += p * d;
+      aside2[i] += p * d * d;
     }
+  }
   let top = 1;
   let all = 0;
   for (let i = 0; i < n; i++) {
@@ -45,12 +61,18 @@ export function hexHeight(
   let share = 0;
   let mean = 0;
   let second = 0;
+  let off = 0;
+  let off2 = 0;
   for (let i = Math.max(0, top - 3); i <= Math.min(n - 1, top + 3); i++) {
     share += both[i];
     mean += both[i] * i;
     second += both[i] * i * i;
+    off += aside[i];
+    off2 += aside2[i];
   }
   mean /= share;
+  off /= share;
+  const uOff = Math.sqrt(Math.max(0, off2 / share - off * off));
   const spread = Math.sqrt(Math.max(0.04, second / share - mean * mean));
   const mm = ((mean + 0.5) / rowsPerRadius) * radiusMm;
   const high = -camera.centre[2];
@@ -62,5 +84,7 @@ export function hexHeight(
     uHeightMm: (heightMm * spread) / (mean + 0.5),
     share: share / all,
     ahead: belief.ahead,
+    offsetMm: (off / rowsPerRadius) * radiusMm,
+    uOffsetMm: Math.hypot(uOff / rowsPerRadius, uAside) * radiusMm,
   };
 }

@@ -1,3 +1,4 @@
+import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
@@ -47,6 +48,8 @@ const uLnPitch = 0.4;
 /** A multiple of a period holds all its harmonics: one that explains no more than this over it is not
  *  the pitch. */
 const noMore = 0.97;
+/** Of the limbs' middle from an axis that they have told, a share of the radius. */
+const usuallyAside = 0.08;
 const noCrests = -4;
 const rounds = 3;
 /** Windows along the thread: one is enough for a first look. */
@@ -71,15 +74,23 @@ export function seatThread(
   const photo = { grey, camera };
   for (let round = 0; round < rounds; round++) {
     const body = { frame, zone, radiusMm, halfTaper };
-    const crests = crestLines(photo, body, foldMm, round === 0 ? 1 : mostWindows);
+    const crests = crestLines(
+      photo,
+      body,
+      foldMm,
+      round === 0 ? 1 : mostWindows,
+      hex ? middleBy(hex, radiusMm) : undefined,
+    );
     // No crests on either side: the second look has never found any.
     if (!crests || (round === 0 && crests.evidence < noCrests)) return seated;
     const ends = [photoAt(camera, frame, zone.fromS, 0), photoAt(camera, frame, zone.toS, 0)];
     frame = recentred(camera, frame, (zone.fromS + zone.toS) / 2, crests.offsetMm, crests.turn);
     const rangeMm = -camera.centre[2] + frame.origin[2];
-    if (round < 2)
-      hex = hexHeight(grey, camera, frame, seenFrom(camera, frame, ends), crests.radiusMm);
-    if (!hex) return seated;
+    const before: HexSeen | null = hex;
+    hex =
+      before && round === rounds - 1
+        ? { ...before, offsetMm: before.offsetMm - crests.offsetMm }
+        : hexHeight(grey, camera, frame, seenFrom(camera, frame, ends), crests.radiusMm);
     frame = atHeight(camera, frame, hex.heightMm, seenFrom(camera, frame, ends));
     const scale = (-camera.centre[2] + frame.origin[2]) / rangeMm;
     zone = seenFrom(camera, frame, ends);
@@ -118,7 +129,7 @@ function seenClosely(photo: PosedPhoto, seat: SeatedThread): SeatedThread {
   const { zone, crests, pitchMm } = seat;
   // What the narrowest look could not make likely needs none.
   if (seatOdds({ ...seat.traits, close: 0 }) < 0) return seat;
-  const lines = closeLines(photo, seat);
+  const lines = closeLines(photo, seat, middleBy(seat.hex, crests.radiusMm));
   if (!lines) return seat;
   const { camera } = photo;
   const ends = [zone.fromS, zone.toS].map((s) => photoAt(camera, seat.frame, s, 0));
@@ -136,6 +147,10 @@ function seenClosely(photo: PosedPhoto, seat: SeatedThread): SeatedThread {
   };
 }
 
+/** Where the limbs' middle is expected by a hex that was sought about the same axis, as far as one is seen. */
+const middleBy = ({ offsetMm, uOffsetMm, share }: HexSeen, radiusMm: number): Estimate =>
+  share > 0.5 ? { value: offsetMm, u: uOffsetMm } : { value: 0, u: usuallyAside * radiusMm };
+
 /** Whether a look has only confirmed the one before. */
 const agrees = (crests: CrestLines, radiusMm: number, foldedMm: number, foldMm: number): boolean =>
   Math.abs(crests.radiusMm / radiusMm - 1) < settledWithin.radius &&
@@ -151,7 +166,7 @@ function reversed(seat: SeatedThread): SeatedThread {
     ...seat,
     frame: { origin: frame.origin, along: back(frame.along), left: back(frame.left) },
     zone: { fromS: -zone.toS, toS: -zone.fromS },
-    hex: { ...hex, ahead: 1 - hex.ahead },
+    hex: { ...hex, ahead: 1 - hex.ahead, offsetMm: -hex.offsetMm },
     crests: { ...crests, halfTaper: -crests.halfTaper, offsetMm: -crests.offsetMm },
   };
 }

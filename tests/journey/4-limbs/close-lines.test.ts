@@ -8,6 +8,7 @@ import { findFitting } from '../../../src/journey/3-find/find-fitting';
 import { closeLines } from '../../../src/journey/4-limbs/close-lines';
 import { findThread } from '../../../src/journey/4-limbs/find-thread';
 import { recentred } from '../../../src/journey/4-thread-signal/axis-moves';
+import { defaultOptions } from '../../../src/journey/identification';
 
 /** A rendered photo of known geometry, which the networks have not learnt from. */
 const folder = new URL('../../../fixtures/photos/', import.meta.url);
@@ -19,7 +20,12 @@ async function seated() {
   const photo = await readPhoto(new AbortController().signal, bytes, nodeDecoders);
   if (!photo.ok) throw new Error(photo.reason);
   const { grey } = photo.value;
-  const reference = findReference(photo.value, vision, { x: 1, y: 1, u: 1e-3 }, 'auto');
+  const reference = findReference(
+    photo.value,
+    vision,
+    { x: 1, y: 1, u: 1e-3 },
+    defaultOptions.reference,
+  );
   if (!reference.ok) throw new Error(reference.reason);
   const fitting = findFitting(grey, reference.value, vision);
   if (!fitting.ok) throw new Error(fitting.reason);
@@ -31,13 +37,15 @@ async function seated() {
 test('a close look puts a moved, turned and swollen thread back where it lies', async () => {
   const { photo, seat } = await seated();
   const middle = (seat.zone.fromS + seat.zone.toS) / 2;
-  const alone = closeLines(photo, seat);
+  const anywhere = { value: 0, u: 0.05 * seat.crests.radiusMm };
+  const alone = closeLines(photo, seat, anywhere);
   const [offMm, turned] = [0.12, 0.006];
-  const moved = closeLines(photo, {
+  const swollen = {
     ...seat,
     frame: recentred(photo.camera, seat.frame, middle, offMm, turned),
     crests: { ...seat.crests, radiusMm: 1.02 * seat.crests.radiusMm },
-  });
+  };
+  const moved = closeLines(photo, swollen, anywhere);
   if (!alone || !moved) throw new Error('nothing seen');
   expect(Math.abs(moved.radiusMm / alone.radiusMm - 1)).toBeLessThan(0.004);
   expect(Math.abs(moved.offsetMm - (alone.offsetMm - offMm))).toBeLessThan(0.04);
