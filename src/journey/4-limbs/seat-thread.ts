@@ -69,7 +69,7 @@ export function seatThread(
   let zone: Extent = guess.zone;
   let foldMm = foldPeriod(guess.periods);
   let halfTaper = 0;
-  let hex: HexSeen | null = null;
+  let hex = null as HexSeen | null;
   let seated: SeatedThread | null = null;
   const photo = { grey, camera };
   for (let round = 0; round < rounds; round++) {
@@ -86,7 +86,7 @@ export function seatThread(
     const ends = [photoAt(camera, frame, zone.fromS, 0), photoAt(camera, frame, zone.toS, 0)];
     frame = recentred(camera, frame, (zone.fromS + zone.toS) / 2, crests.offsetMm, crests.turn);
     const rangeMm = -camera.centre[2] + frame.origin[2];
-    const before: HexSeen | null = hex;
+    const before = hex;
     hex =
       before && round === rounds - 1
         ? { ...before, offsetMm: before.offsetMm - crests.offsetMm }
