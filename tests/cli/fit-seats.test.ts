@@ -6,7 +6,7 @@ import { seededRandom } from '../../src/quantity/random';
 /** Invented seats that are right as often as known weights say; what does not count is among the traits. */
 test('odds of seats are found again from seats drawn with them', () => {
   const { uniform } = seededRandom(5);
-  const truth = { base: 3, score: 2, turn: 0, size: 0, evidence: 1.5, share: 1, hex: 1, close: 0 };
+  const truth = { base: 3, score: 2, turn: 0, size: 1, evidence: 1.5, share: 1, hex: 1, close: 0 };
   const photos = Array.from({ length: 800 }, () =>
     Array.from({ length: 4 }, () => {
       const traits = {

@@ -2,7 +2,9 @@ import { logOdds, type PeriodWeights } from '../../journey/4-limbs/period-odds';
 import type { Candidate } from './residual';
 import { searchWeights } from './search-weights';
 
-const names = ['score', 'turn', 'size', 'multiple', 'outline'] as const;
+const names = ['score', 'turn', 'multiple', 'outline'] as const;
+/** What is usual comes from the tables, as a density: photos, drawn with few of their threads, may not sharpen it. */
+const known = { size: 1 };
 /** Weights stay small where photos say little: a ridge of so much per unit squared. */
 const ridge = 0.02;
 
@@ -10,13 +12,17 @@ const ridge = 0.02;
  *  by a search along each weight in turn. Photos on which the true one was not among them say
  *  nothing. */
 export function fitPeriod(photos: readonly (readonly Candidate[])[]): PeriodWeights {
+  type Sought = Record<(typeof names)[number], number>;
   const told = photos.filter((list) => list.length > 1 && list.some(({ right }) => right));
-  const cost = (w: PeriodWeights) =>
+  const cost = (w: Sought) =>
     told.reduce(
-      (sum, list) => sum - logShare(list, w),
+      (sum, list) => sum - logShare(list, { ...w, ...known }),
       ridge * names.reduce((t, name) => t + w[name] ** 2, 0),
     );
-  return searchWeights(names, { score: 1, turn: 1, size: 1, multiple: 1, outline: 1 }, cost);
+  return {
+    ...searchWeights(names, { score: 1, turn: 1, multiple: 1, outline: 1 }, cost),
+    ...known,
+  };
 }
 
 /** Logarithm of the probability that a photo's candidates leave to the true one. */

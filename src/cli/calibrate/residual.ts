@@ -133,7 +133,7 @@ function outlineAgainstLimbs(view: SeatedView, truth: Truth): OutlineSeen | null
   };
 }
 
-const mostSeats = 6;
+const mostSeats = 4;
 
 /** The first places at which a thread may lie, whether one of them convinces or not. */
 function seatsTried(

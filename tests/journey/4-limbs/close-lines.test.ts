@@ -7,6 +7,7 @@ import { findReference } from '../../../src/journey/2-reference/find-reference';
 import { findFitting } from '../../../src/journey/3-find/find-fitting';
 import { closeLines } from '../../../src/journey/4-limbs/close-lines';
 import { findThread } from '../../../src/journey/4-limbs/find-thread';
+import { hexHeight } from '../../../src/journey/4-limbs/hex-height';
 import { recentred } from '../../../src/journey/4-thread-signal/axis-moves';
 import { defaultOptions } from '../../../src/journey/identification';
 
@@ -53,4 +54,17 @@ test('a close look puts a moved, turned and swollen thread back where it lies', 
   const trueRadiusMm = (truth.crest_major_at_start_mm + truth.crest_major_at_end_mm) / 4;
   expect(Math.abs(alone.radiusMm / trueRadiusMm - 1)).toBeLessThan(0.015);
   expect(Math.abs(2 * alone.halfTaper - truth.taper)).toBeLessThan(0.01);
+});
+
+test('the hex beside a thread tells how far an axis has been moved', async () => {
+  const { photo, seat } = await seated();
+  const { radiusMm } = seat.crests;
+  const middle = (seat.zone.fromS + seat.zone.toS) / 2;
+  const offMm = 0.12 * radiusMm;
+  const frame = recentred(photo.camera, seat.frame, middle, offMm, 0);
+  const hexAbout = (about: typeof frame) =>
+    hexHeight(photo.grey, photo.camera, about, seat.zone, radiusMm);
+  const [alone, moved] = [hexAbout(seat.frame), hexAbout(frame)];
+  expect(alone.share).toBeGreaterThan(0.5);
+  expect(Math.abs(moved.offsetMm - (alone.offsetMm - offMm))).toBeLessThan(0.03 * radiusMm);
 });
