@@ -43,8 +43,8 @@ const ridgeDepth = 0.3;
 const leftHanded = 0.015;
 /** Of a climb, as a turn of the axis. */
 const uClimbTurn = 0.006;
-/** Of pitches about the usual one, beside a radius told by the limbs. */
-const uLnPitch = 0.4;
+/** Of a radius told by the limbs. */
+const uLnRadius = 0.08;
 /** A multiple of a period holds all its harmonics: one that explains no more than this over it is not
  *  the pitch. */
 const noMore = 0.97;
@@ -218,7 +218,7 @@ function rated(
       const traits: PeriodTraits = {
         score: portable.log(Math.max(0.01, q.score)),
         turn: best.p,
-        size: usualPitch(q.periodMm, radiusMm, uLnPitch),
+        size: usualPitch(q.periodMm, radiusMm, uLnRadius),
         // A multiple holds all harmonics of its fraction, and a few more by chance.
         multiple: portable.log(foldMm / q.periodMm),
       };

@@ -30,8 +30,8 @@ const leastRadiusMm = 1;
 /** Of the width of a thread and its shadow, the thread's share where both repeat. */
 const withinShadow = 0.68;
 const straightStepMm = 0.12;
-/** Of pitches about the usual one, beside a radius as first told by where what repeats ends. */
-const uLnPitch = 0.45;
+/** Of the radius, as first told by where what repeats ends. */
+const uLnRadius = 0.4;
 
 /** Where along and beside an axis to look, and how far it may be off. */
 export type Stretch = Omit<Line, 'x' | 'y' | 'angleRad'>;
@@ -140,7 +140,7 @@ function worthOf(
 ): number {
   const turn = (turnFor(q, radiusMm) - off.turn) / line.uAngleRad;
   const aside = off.mm / line.uOffsetMm;
-  const size = portable.exp(usualPitch(q.periodMm, radiusMm, uLnPitch));
+  const size = portable.exp(usualPitch(q.periodMm, radiusMm, uLnRadius));
   return (q.score * size) / (1 + turn * turn) / (1 + aside * aside);
 }
 

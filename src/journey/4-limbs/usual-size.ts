@@ -19,14 +19,21 @@ export function usualSize(periodMm: number, radiusMm: number, uLn: number): numb
   return -0.5 * z * z;
 }
 
-/** Pitch of a listed thread of 20 mm, mm, and how pitches grow with the diameter: a regression over all that
- *  `standards/threads.ts` lists from 8 to 62 mm, which lie about it with a spread of the logarithm of 0.37. */
-const pitchAt20Mm = 1.53;
-const pitchExponent = 0.48;
+/** Pitch of a thread of 20 mm, mm, how pitches grow with the diameter, and their spread (of the logarithm) about
+ *  that: a regression over the 116 threads of 8 to 62 mm that the connections of `standards/connections` use. */
+const pitchAt20Mm = 1.51;
+const pitchExponent = 0.41;
+const uLnPitch = 0.14;
+/** Any other thread that `standards/threads.ts` lists: its share at a counter (common practice: rare), and spread. */
+const others = { share: 0.1, uLnPitch: 0.45 };
 
-/** The same for a pitch beside a diameter that is known in millimetres. */
-export function usualPitch(periodMm: number, radiusMm: number, uLn: number): number {
+/** The same for a pitch beside a diameter in millimetres, whose logarithm is known to `uLnRadius`. */
+export function usualPitch(periodMm: number, radiusMm: number, uLnRadius: number): number {
   const usualMm = pitchAt20Mm * portable.exp(pitchExponent * portable.log(radiusMm / 10));
-  const z = portable.log(periodMm / usualMm) / uLn;
-  return -0.5 * z * z;
+  const off = portable.log(periodMm / usualMm);
+  const density = (share: number, u: number) => (share / u) * portable.exp(-0.5 * (off / u) ** 2);
+  const u = Math.hypot(uLnPitch, pitchExponent * uLnRadius);
+  return portable.log(
+    u * (density(1 - others.share, u) + density(others.share, Math.hypot(others.uLnPitch, u))),
+  );
 }
