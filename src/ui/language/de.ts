@@ -77,6 +77,8 @@ export const de: Dictionary = {
     again: 'Noch einmal messen',
     finished: 'Gemessen.',
     opening: 'Der Messteil wird geöffnet',
+    nothingHere:
+      'Es wird kein Foto gemessen. Wurde eines unterbrochen, wählen Sie es bitte noch einmal.',
     stages: {
       photo: 'Foto lesen',
       'card-pose': 'Karte finden',

@@ -76,6 +76,7 @@ export const en = {
     again: 'Measure again',
     finished: 'Measured.',
     opening: 'Opening the measuring part',
+    nothingHere: 'No photo is being measured. If one was interrupted, choose it again.',
     stages: {
       photo: 'Reading the photo',
       'card-pose': 'Finding the card',

@@ -76,6 +76,7 @@ export const es: Dictionary = {
     again: 'Medir de nuevo',
     finished: 'Medido.',
     opening: 'Abriendo la parte que mide',
+    nothingHere: 'No se está midiendo ninguna foto. Si una se interrumpió, elíjala de nuevo.',
     stages: {
       photo: 'Leer la foto',
       'card-pose': 'Buscar la tarjeta',

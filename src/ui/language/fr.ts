@@ -78,6 +78,8 @@ export const fr: Dictionary = {
     again: 'Mesurer à nouveau',
     finished: 'Mesuré.',
     opening: 'Ouverture de la partie qui mesure',
+    nothingHere:
+      'Aucune photo n’est en cours de mesure. Si l’une a été interrompue, choisissez-la à nouveau.',
     stages: {
       photo: 'Lecture de la photo',
       'card-pose': 'Recherche de la carte',
