@@ -3,6 +3,7 @@ import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measu
 import type { Reference } from '../../journey/identification';
 import { spannersBetween } from '../../standards/spanners';
 import { lengthUnit } from '../identification/chosen-units';
+import { diameterName } from '../identification/diameter-name';
 import { decimalsFor, number, plusMinus } from '../language/format';
 import { t } from '../language/language';
 import './numbers.css';
@@ -28,7 +29,7 @@ export function Numbers(props: {
     <dl class="numbers">
       <Row name={t().inspection.pitch} {...chosenFirst(plusMinus(m().pitchMm, 'mm'), tpi())} />
       <Row
-        name={isFemale() ? t().inspection.minor : t().inspection.major}
+        name={diameterName(m())}
         note={t().inspection.overCrests}
         {...chosenFirst(plusMinus(m().majorDiameterMm, 'mm'), inches())}
       />

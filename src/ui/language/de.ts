@@ -328,6 +328,8 @@ export const de: Dictionary = {
       diameterFits: (delta) => `${delta} unter Nennmaß, wie gefertigte Teile sind`,
       diameterOff: (delta) => `${delta} unter Nennmaß, mehr als die Toleranz hergibt`,
       diameterOver: (delta) => `${delta} über Nennmaß; größer als jedes Außengewinde`,
+      minorFits: 'Kerndurchmesser, wie ihn die Tabelle gibt',
+      minorOff: (delta) => `Kerndurchmesser ${delta} außerhalb dessen, was die Tabelle gibt`,
       taperFits: 'wächst längs der Achse, wie ein kegeliges Gewinde',
       taperMissing: 'ein kegeliges Gewinde würde längs der Achse wachsen; dieses nicht',
       taperOff: 'wächst längs der Achse; das tut ein zylindrisches Gewinde nicht',
