@@ -41,9 +41,9 @@ onSize('desk', () => {
     await unfold(page);
     await expect(page.locator('.numbers')).toContainText('Minor diameter');
     await expect(page.locator('.budget')).toContainText('Minor diameter');
-    await expect(page.locator('.candidate').first()).toContainText(
-      'minor diameter as its table gives it',
-    );
+    await expect(
+      page.locator('[aria-labelledby="threads-title"] .candidate').first(),
+    ).toContainText('minor diameter as its table gives it');
     await expect(page.locator('main')).not.toContainText('Major diameter');
     // What is printed, too.
     await page.goto(`./#/result/${sheet.id}`);
