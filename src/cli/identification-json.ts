@@ -1,10 +1,10 @@
-import type { ThreadMeasurement } from '../journey/5-measurement/thread-measurement';
+import type { BudgetRow, ThreadMeasurement } from '../journey/5-measurement/thread-measurement';
 import { seatsSeen } from '../journey/6-candidates/end-seen';
 import { conclude } from '../journey/7-next-reading/conclude';
 import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
 import type { PhotoPoint } from '../journey/overlay';
-import { resolvedMajor } from '../journey/wear/resolved-major';
+import { resolvedDiameter } from '../journey/wear/resolved-major';
 import type { Expected } from './expected-thread';
 import { wearJson } from './wear-json';
 
@@ -35,25 +35,21 @@ export function identificationJson(
     nearest,
     contradictions,
     ...(expected && { wear: wearJson(expected, identification) }),
-    budget: measurement.budget,
+    budget: measurement.budget.map((row) => budgetJson(measurement, row)),
     notes,
     timingsMs,
   };
 }
 
 function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
-  const { pitchMm, majorDiameterMm, correlation, taper, flankAngleDeg } = measurement;
+  const { pitchMm, correlation, taper, flankAngleDeg } = measurement;
   const { turns, hand, starts, noseHalfAngleDeg, hexAcrossFlatsMm = null } = measurement;
-  const resolved = resolvedMajor(measurement);
+  const resolved = resolvedDiameter(measurement);
   const { threads, connections, decision, end } = conclusion;
-  const diameters =
-    end === 'female'
-      ? { majorDiameterMm: null, minorDiameterMm: resolved && majorDiameterMm }
-      : { majorDiameterMm: resolved && majorDiameterMm };
   return {
     thread: {
       pitchMm,
-      ...diameters,
+      ...diameters(measurement, resolved),
       correlation: resolved && correlation,
       taper,
       flankAngleDeg,
@@ -73,6 +69,18 @@ function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
     decision,
   };
 }
+
+const budgetJson = (measurement: ThreadMeasurement, row: BudgetRow) => ({
+  source: row.source,
+  pitchMm: row.pitchMm,
+  ...diameters(measurement, row.majorDiameterMm),
+});
+
+/** What is held as the diameter over the crests, by its name at this end. */
+const diameters = <T>({ end }: ThreadMeasurement, overCrests: T) =>
+  end === 'female'
+    ? { majorDiameterMm: null, minorDiameterMm: overCrests }
+    : { majorDiameterMm: overCrests };
 
 const middleOf = ([a, b]: readonly [PhotoPoint, PhotoPoint]) => [
   Math.round(50 * (a[0] + b[0])) / 100,

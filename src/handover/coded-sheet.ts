@@ -71,7 +71,7 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
       // What each outcome would mean is worked out again from the numbers.
       d: { ...decision, ask: ask && { ...ask, why: text(ask.why, 120), fits: undefined } },
       ...given('e', end),
-      ...given('x', contradictions.length > 0 ? contradictions : undefined),
+      ...given('x', contradictions.length > 0 ? [...contradictions] : undefined),
     },
     ...given(
       'k',

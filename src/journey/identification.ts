@@ -70,16 +70,18 @@ export interface Refused {
 
 export type Identification = Measured | Refused;
 
-export type Note =
-  | 'print-unchecked'
-  | 'no-focal-length'
-  | 'one-side-only'
-  | 'card-not-flat'
-  | 'resting-unknown'
-  | 'few-markers'
-  | 'ruler-without-pose'
-  | 'flash-fired'
-  | 'outline-alone';
+export const notes = [
+  'print-unchecked',
+  'no-focal-length',
+  'one-side-only',
+  'card-not-flat',
+  'resting-unknown',
+  'few-markers',
+  'ruler-without-pose',
+  'flash-fired',
+  'outline-alone',
+] as const;
+export type Note = (typeof notes)[number];
 
 /** Everything besides the photo's bytes that a measurement may use. */
 export interface MeasureOptions {

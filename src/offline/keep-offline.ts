@@ -1,3 +1,5 @@
+import type { ToServiceWorker } from './messages';
+
 /** Starts keeping the page for use without a network. `onUpdate` is called when a newer version
  *  lies ready; what it is given puts that version into use and reloads every open tab, so call it
  *  only when the user agrees. Does nothing in development and where service workers are missing. */
@@ -14,7 +16,8 @@ export function keepOffline(onUpdate: (takeOver: () => void) => void): void {
     try {
       const script = new URL('service-worker.js', document.baseURI);
       const registration = await workers.register(script, { updateViaCache: 'none' });
-      const offer = (waiting: ServiceWorker) => onUpdate(() => waiting.postMessage('take-over'));
+      const offer = (waiting: ServiceWorker) =>
+        onUpdate(() => waiting.postMessage('take-over' satisfies ToServiceWorker));
       if (registration.waiting && controlled) offer(registration.waiting);
       registration.addEventListener('updatefound', () => {
         const arriving = registration.installing;

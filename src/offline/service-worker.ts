@@ -1,5 +1,6 @@
 import type { Build } from './build-list';
 import { inboxName, sharedFilePath, sharePath } from './inbox';
+import type { ToServiceWorker } from './messages';
 
 /** Keeps one whole version of the page on the device and answers from it, so that everything works
  *  without a network after one visit. Versions never mix: a new one is fetched completely and
@@ -31,9 +32,23 @@ worker.addEventListener('activate', (event) => {
   );
 });
 
+let held: unknown = null;
+const heldForMs = 60_000;
+
 worker.addEventListener('message', (event) => {
-  if (event.data === 'take-over') void worker.skipWaiting();
+  const message = event.data as ToServiceWorker;
+  if (message === 'take-over') void worker.skipWaiting();
+  else if (message === 'held') event.ports[0]?.postMessage(held);
+  else event.waitUntil(hold(message.hold));
 });
+
+/** Keeps the worker from being ended while it holds what nobody has written down. */
+async function hold(value: unknown): Promise<void> {
+  held = value;
+  if (value === null) return;
+  await new Promise((done) => setTimeout(done, heldForMs));
+  if (held === value) held = null;
+}
 
 worker.addEventListener('fetch', (event) => {
   const { request } = event;

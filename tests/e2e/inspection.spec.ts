@@ -58,6 +58,20 @@ onBothSizes((size) => {
 });
 
 onSize('desk', () => {
+  test('whoever measures in inches reads inches first', async ({ page }) => {
+    const diameter = page.locator('.numbers > div').filter({ hasText: 'Major diameter' });
+    const pitch = page.locator('.numbers > div').filter({ hasText: 'Pitch' });
+    await expect(diameter).toContainText(/ mm.* in$/s);
+    await page.getByRole('button', { name: 'Show it by hand' }).click();
+    const panel = page.locator('.help-panel');
+    await panel.getByLabel('Use a rule').check();
+    await panel.getByText('inch', { exact: true }).click();
+    await expect(diameter).toContainText(/ in.* mm$/s);
+    await expect(pitch).toContainText(/ tpi.* mm$/s);
+    await panel.getByText('mm', { exact: true }).click();
+    await expect(diameter).toContainText(/ mm.* in$/s);
+  });
+
   test('a correction by hand measures again, with undo and redo', async ({ page }) => {
     const pitch = page.locator('.numbers dd').first();
     const before = Number.parseFloat(await pitch.innerText());

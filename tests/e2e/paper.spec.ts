@@ -30,10 +30,13 @@ test.beforeAll(async () => {
     'warn',
   ]);
   site = await serve(0, built);
-  ({ sheet } = await exampleSheet());
-  const [shot] = sheet.shots;
+  const { sheet: example } = await exampleSheet();
   // The example's photo is replaced by the fixture.
-  shot!.photo = { ...shot!.photo, widthPx: 1600, heightPx: 1200 };
+  const shots = example.shots.map((shot) => ({
+    ...shot,
+    photo: { ...shot.photo, widthPx: 1600, heightPx: 1200 },
+  }));
+  sheet = { ...example, shots };
 });
 test.afterAll(() => {
   site.server.close();

@@ -64,6 +64,52 @@ test('a reload while a bank card is being measured finds only the painted photo'
   for (const picture of kept) expect(await faceSpread(picture, truth)).toBeLessThan(8);
 });
 
+/** Until the first reload the worker hears nothing, so the bank card is not found. */
+async function openWithDeafWorker(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    if (!sessionStorage.getItem('deaf-once')) Worker.prototype.postMessage = () => undefined;
+    sessionStorage.setItem('deaf-once', '1');
+  });
+  await openApp(page);
+}
+
+test('a reload before a bank card is found: measuring goes on, though nothing had been written', async ({
+  page,
+}) => {
+  await openWithDeafWorker(page);
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await page.getByLabel('Choose a photo').setInputFiles(`${references}gi011.jpg`);
+  const measuring = page.getByRole('heading', { name: 'Measuring' });
+  await expect(measuring).toBeVisible();
+  expect(await keptPictures(page)).toEqual([]);
+  await page.reload();
+  await expect(measuring).toBeVisible();
+  await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText('kept on this device')).toBeVisible();
+  const truth = JSON.parse(readFileSync(`${references}gi011.truth.json`, 'utf8'));
+  for (const picture of await keptPictures(page))
+    expect(await faceSpread(picture, truth)).toBeLessThan(8);
+  // Measured to its end, it is no longer in hand.
+  await page.goto('./#/');
+  await page.reload();
+  await expect(page.locator('main h1')).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Work in progress' })).toHaveCount(0);
+});
+
+test.describe('without a service worker', () => {
+  test.use({ serviceWorkers: 'block' });
+  test('a reload before a bank card is found: the page says that the photo is gone', async ({
+    page,
+  }) => {
+    await openWithDeafWorker(page);
+    await page.getByLabel('Choose a photo').setInputFiles(`${references}gi011.jpg`);
+    await expect(page.getByRole('heading', { name: 'Measuring' })).toBeVisible();
+    await page.reload();
+    await expect(page.getByText('If one was interrupted, choose it again.')).toBeVisible();
+    await expect(page.getByLabel('Choose a photo')).toBeAttached();
+  });
+});
+
 test('a sheet of paper: its size is chosen, and the wrong one is refused', async ({ page }) => {
   await openApp(page);
   await page.getByRole('radio', { name: 'Sheet of paper' }).check();

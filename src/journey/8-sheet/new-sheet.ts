@@ -18,7 +18,7 @@ export interface NewShot {
 
 /** One measured photo, as it is kept. */
 export function newShot({ photo, camera, measured, options, barsName }: NewShot): Shot {
-  return mutableCopy<Shot>({
+  return {
     photo: {
       widthPx: photo.widthPx,
       heightPx: photo.heightPx,
@@ -38,7 +38,7 @@ export function newShot({ photo, camera, measured, options, barsName }: NewShot)
     asked: options.reference,
     ruler: options.ruler,
     corrections: options.corrections,
-  });
+  };
 }
 
 /** A sheet not yet kept. Without shots it rests on readings alone. */
@@ -53,7 +53,7 @@ export function newSheet(from: {
   readonly wear?: WearPart | null;
 }): Sheet {
   const at = from.now.toISOString();
-  return mutableCopy<Sheet>({
+  return {
     format: 'crestwise-sheet',
     version: sheetVersion,
     id: crypto.randomUUID(),
@@ -73,13 +73,5 @@ export function newSheet(from: {
     handedOver: false,
     received: false,
     wear: from.wear ?? null,
-  });
-}
-
-type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
-
-/** The contract types of the stages are read-only, the schema's are not; otherwise they are the
- *  same, and this stops compiling when a stage says something that a sheet cannot keep. */
-function mutableCopy<T>(value: Frozen<T>): T {
-  return structuredClone(value) as T;
+  };
 }

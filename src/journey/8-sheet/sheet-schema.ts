@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { BudgetRow } from '../5-measurement/thread-measurement';
 import { askableKinds, endTypes, gaugedCones, marks, seats } from '../6-candidates/reading';
 import { allTools } from '../7-next-reading/tools';
-import { type Note, referenceKinds } from '../identification';
+import { notes, referenceKinds } from '../identification';
 import { estimate, line, mm, point, share, text, time, word } from './schema-bounds';
 import { wearSchema } from './wear-schema';
 
@@ -19,18 +19,6 @@ const sources = {
   'card-bow': true,
   'thread-form': true,
 } satisfies Record<BudgetRow['source'], true>;
-
-const notes = {
-  'print-unchecked': true,
-  'no-focal-length': true,
-  'one-side-only': true,
-  'card-not-flat': true,
-  'resting-unknown': true,
-  'few-markers': true,
-  'ruler-without-pose': true,
-  'flash-fired': true,
-  'outline-alone': true,
-} satisfies Record<Note, true>;
 
 function keys<T extends Record<string, true>>(of: T) {
   return Object.keys(of) as (keyof T & string)[];
@@ -126,7 +114,7 @@ const connectionEnd = z.object({
   // The first sheets kept family and size alone.
   end: z.enum(['male', 'female']).nullable().default(null),
   form: word.nullable().default(null),
-  endTypes: z.array(z.enum(endTypes)).max(20).default([]),
+  endTypes: z.array(z.enum(endTypes)).max(20).readonly().default([]),
 });
 
 export const conclusionSchema = z.object({
@@ -283,7 +271,7 @@ export const shotSchema = z.object({
   profile: profileSchema.nullable(),
   crests: crestHeightsSchema,
   otherEnds: otherEndsSchema,
-  notes: z.array(z.enum(keys(notes))).max(50),
+  notes: z.array(z.enum(notes)).max(50),
   /** Print check applied, with the name it is kept under. */
   bars: barsSchema.extend({ name: word.nullable() }).nullable(),
   asked: askedSchema,
@@ -347,10 +335,14 @@ export const sheetSchema = z.object({
   wear: wearSchema.nullable().default(null),
 });
 
+/** Read-only all through, as what the stages hand on: theirs goes into a sheet as it is, and compiling
+ *  stops when a stage says something that a sheet cannot keep. */
+type Kept<T> = T extends object ? { readonly [K in keyof T]: Kept<T[K]> } : T;
+
 /** The identification of one fitting. */
-export type Sheet = z.infer<typeof sheetSchema>;
-export type Shot = z.infer<typeof shotSchema>;
-export type CounterAnswer = z.infer<typeof counterSchema>;
-export type Party = z.infer<typeof party>;
-export type EarlierMeasurement = z.infer<typeof earlierSchema>;
+export type Sheet = Kept<z.infer<typeof sheetSchema>>;
+export type Shot = Sheet['shots'][number];
+export type CounterAnswer = NonNullable<Sheet['counter']>;
+export type Party = Sheet['measuredBy'];
+export type EarlierMeasurement = Sheet['earlier'][number];
 export type PrintCheckUsed = NonNullable<Shot['bars']>;

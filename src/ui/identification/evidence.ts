@@ -1,5 +1,7 @@
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import type { ThreadCandidate } from '../../journey/6-candidates/candidate';
+import type { Estimate } from '../../quantity/estimate';
+import type { Thread } from '../../standards/thread';
 import { number } from '../language/format';
 import { t } from '../language/language';
 
@@ -20,7 +22,7 @@ const percentOf = (share: number) => {
 export function evidenceFor(
   candidate: ListedThread,
   measured: ThreadMeasurement,
-  row: { readonly taper: number; readonly crests: { minMm: number; maxMm: number } } | null,
+  row: Pick<Thread, 'taper' | 'crests' | 'bore'> | null,
 ): Evidence[] {
   const say = t().identification.evidence;
   const found: Evidence[] = [];
@@ -32,16 +34,11 @@ export function evidenceFor(
       : { speaks: 'against', text: say.pitchOff(percentOf(pitch)) },
   );
   const tapered = (row?.taper ?? 0) > 0;
-  const { value: major, u } = measured.majorDiameterMm;
-  const under = candidate.basicMajorMm - major;
-  const mm = `${number(Math.abs(under), 2)} mm`;
   // A taper thread's diameter depends on where it is read, so it is not compared with one basic value.
-  if (!tapered) {
-    const least = row?.crests.minMm ?? candidate.basicMajorMm * 0.975;
-    if (under < -3 * u) found.push({ speaks: 'against', text: say.diameterOver(mm) });
-    else if (major < least - 3 * u) found.push({ speaks: 'against', text: say.diameterOff(mm) });
-    else found.push({ speaks: 'for', text: say.diameterFits(mm) });
-  }
+  if (!tapered && measured.end !== 'female')
+    found.push(majorEvidence(candidate.basicMajorMm, measured.majorDiameterMm, row));
+  if (!tapered && measured.end === 'female' && row)
+    found.push(minorEvidence(measured.majorDiameterMm, row));
   if (measured.taper && measured.taper.u < 0.02) {
     const seen = measured.taper.value;
     const off = (from: number) => Math.abs(seen - from) > 3 * measured.taper!.u;
@@ -54,4 +51,26 @@ export function evidenceFor(
     else if (off(0) && seen > 0) found.push({ speaks: 'against', text: say.taperOff });
   }
   return found;
+}
+
+function majorEvidence(
+  basicMm: number,
+  { value, u }: Estimate,
+  row: Pick<Thread, 'crests'> | null,
+): Evidence {
+  const say = t().identification.evidence;
+  const under = basicMm - value;
+  const mm = `${number(Math.abs(under), 2)} mm`;
+  const least = row?.crests.minMm ?? basicMm * 0.975;
+  if (under < -3 * u) return { speaks: 'against', text: say.diameterOver(mm) };
+  if (value < least - 3 * u) return { speaks: 'against', text: say.diameterOff(mm) };
+  return { speaks: 'for', text: say.diameterFits(mm) };
+}
+
+function minorEvidence({ value, u }: Estimate, { bore }: Pick<Thread, 'bore'>): Evidence {
+  const say = t().identification.evidence;
+  const off = Math.max(bore.minMm - value, value - bore.maxMm);
+  return off > 3 * u
+    ? { speaks: 'against', text: say.minorOff(`${number(off, 2)} mm`) }
+    : { speaks: 'for', text: say.minorFits };
 }

@@ -1,5 +1,6 @@
 import { createMemo, For } from 'solid-js';
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import { diameterName } from '../identification/diameter-name';
 import { number } from '../language/format';
 import { t } from '../language/language';
 import './budget-picture.css';
@@ -35,7 +36,7 @@ export function BudgetPicture(props: { readonly measurement: ThreadMeasurement }
           <tr>
             <td />
             <th scope="col">{t().inspection.pitch}</th>
-            <th scope="col">{t().inspection.major}</th>
+            <th scope="col">{diameterName(props.measurement)}</th>
           </tr>
         </thead>
         <tbody>

@@ -2,6 +2,8 @@ import { type JSX, Show } from 'solid-js';
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import type { Reference } from '../../journey/identification';
 import { spannersBetween } from '../../standards/spanners';
+import { lengthUnit } from '../identification/chosen-units';
+import { diameterName } from '../identification/diameter-name';
 import { decimalsFor, number, plusMinus } from '../language/format';
 import { t } from '../language/language';
 import './numbers.css';
@@ -25,12 +27,11 @@ export function Numbers(props: {
   };
   return (
     <dl class="numbers">
-      <Row name={t().inspection.pitch} main={plusMinus(m().pitchMm, 'mm')} also={tpi()} />
+      <Row name={t().inspection.pitch} {...chosenFirst(plusMinus(m().pitchMm, 'mm'), tpi())} />
       <Row
-        name={isFemale() ? t().inspection.minor : t().inspection.major}
+        name={diameterName(m())}
         note={t().inspection.overCrests}
-        main={plusMinus(m().majorDiameterMm, 'mm')}
-        also={inches()}
+        {...chosenFirst(plusMinus(m().majorDiameterMm, 'mm'), inches())}
       />
       <Row
         name={t().inspection.taper}
@@ -80,6 +81,10 @@ export function Numbers(props: {
     </dl>
   );
 }
+
+/** Whoever measures in inches at the bench reads inches first. */
+const chosenFirst = (metric: string, inch: string) =>
+  lengthUnit() === 'mm' ? { main: metric, also: inch } : { main: inch, also: metric };
 
 /** Spanners within the interval that is shown, 2 u to either side. */
 function spannerText(acrossFlats: ThreadMeasurement['hexAcrossFlatsMm']): string | undefined {

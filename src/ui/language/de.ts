@@ -77,6 +77,8 @@ export const de: Dictionary = {
     again: 'Noch einmal messen',
     finished: 'Gemessen.',
     opening: 'Der Messteil wird geöffnet',
+    nothingHere:
+      'Es wird kein Foto gemessen. Wurde eines unterbrochen, wählen Sie es bitte noch einmal.',
     stages: {
       photo: 'Foto lesen',
       'card-pose': 'Karte finden',
@@ -326,6 +328,8 @@ export const de: Dictionary = {
       diameterFits: (delta) => `${delta} unter Nennmaß, wie gefertigte Teile sind`,
       diameterOff: (delta) => `${delta} unter Nennmaß, mehr als die Toleranz hergibt`,
       diameterOver: (delta) => `${delta} über Nennmaß; größer als jedes Außengewinde`,
+      minorFits: 'Kerndurchmesser, wie ihn die Tabelle gibt',
+      minorOff: (delta) => `Kerndurchmesser ${delta} außerhalb dessen, was die Tabelle gibt`,
       taperFits: 'wächst längs der Achse, wie ein kegeliges Gewinde',
       taperMissing: 'ein kegeliges Gewinde würde längs der Achse wachsen; dieses nicht',
       taperOff: 'wächst längs der Achse; das tut ein zylindrisches Gewinde nicht',

@@ -76,6 +76,7 @@ export const en = {
     again: 'Measure again',
     finished: 'Measured.',
     opening: 'Opening the measuring part',
+    nothingHere: 'No photo is being measured. If one was interrupted, choose it again.',
     stages: {
       photo: 'Reading the photo',
       'card-pose': 'Finding the card',
@@ -325,6 +326,8 @@ export const en = {
       diameterFits: (delta: string) => `${delta} under the basic diameter, as made parts are`,
       diameterOff: (delta: string) => `diameter ${delta} under basic, more than tolerance gives`,
       diameterOver: (delta: string) => `diameter ${delta} over basic, which a male thread never is`,
+      minorFits: 'minor diameter as its table gives it',
+      minorOff: (delta: string) => `minor diameter ${delta} outside what its table gives`,
       taperFits: 'grows along the axis as a taper thread does',
       taperMissing: 'a taper thread would grow along the axis; this one does not',
       taperOff: 'grows along the axis, which a straight thread does not',

@@ -76,6 +76,7 @@ export const es: Dictionary = {
     again: 'Medir de nuevo',
     finished: 'Medido.',
     opening: 'Abriendo la parte que mide',
+    nothingHere: 'No se está midiendo ninguna foto. Si una se interrumpió, elíjala de nuevo.',
     stages: {
       photo: 'Leer la foto',
       'card-pose': 'Buscar la tarjeta',
@@ -325,6 +326,8 @@ export const es: Dictionary = {
       diameterFits: (delta) => `${delta} bajo el nominal, como son las piezas hechas`,
       diameterOff: (delta) => `${delta} bajo el nominal, más de lo que da la tolerancia`,
       diameterOver: (delta) => `${delta} sobre el nominal, lo que una rosca macho nunca es`,
+      minorFits: 'diámetro interior como lo da la tabla',
+      minorOff: (delta) => `diámetro interior a ${delta} de lo que da la tabla`,
       taperFits: 'crece a lo largo del eje, como una rosca cónica',
       taperMissing: 'una rosca cónica crecería a lo largo del eje; esta no',
       taperOff: 'crece a lo largo del eje, lo que una rosca cilíndrica no hace',

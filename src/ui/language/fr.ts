@@ -78,6 +78,8 @@ export const fr: Dictionary = {
     again: 'Mesurer à nouveau',
     finished: 'Mesuré.',
     opening: 'Ouverture de la partie qui mesure',
+    nothingHere:
+      'Aucune photo n’est en cours de mesure. Si l’une a été interrompue, choisissez-la à nouveau.',
     stages: {
       photo: 'Lecture de la photo',
       'card-pose': 'Recherche de la carte',
@@ -328,6 +330,8 @@ export const fr: Dictionary = {
       diameterFits: (delta) => `${delta} sous le nominal, comme les pièces fabriquées`,
       diameterOff: (delta) => `${delta} sous le nominal, plus que la tolérance ne donne`,
       diameterOver: (delta) => `${delta} au-dessus du nominal, ce qu’un filetage mâle n’est jamais`,
+      minorFits: 'diamètre intérieur conforme au tableau',
+      minorOff: (delta) => `diamètre intérieur à ${delta} de ce que donne le tableau`,
       taperFits: 'grandit le long de l’axe, comme un filetage conique',
       taperMissing: 'un filetage conique grandirait le long de l’axe ; celui-ci non',
       taperOff: 'grandit le long de l’axe, ce qu’un filetage cylindrique ne fait pas',

@@ -1,5 +1,6 @@
 import { createMemo, For, Match, onMount, Show, Switch } from 'solid-js';
 import { t } from '../language/language';
+import { notify } from '../shell/notices';
 import { go } from '../shell/route';
 import { cancelJob, discardJob, job, resumeDraft, stages } from '../work/job';
 import { RefusedPhoto } from './RefusedPhoto';
@@ -10,7 +11,9 @@ import './measuring.css';
 /** Named progress, and what to do when it ends without an answer. */
 export function MeasuringScreen() {
   onMount(async () => {
-    if (!job() && !(await resumeDraft())) go({ screen: 'start' }, 'replace');
+    if (job() || (await resumeDraft())) return;
+    notify(t().measuring.nothingHere);
+    go({ screen: 'start' }, 'replace');
   });
   return (
     <Show when={job()}>

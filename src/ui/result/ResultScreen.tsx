@@ -1,5 +1,6 @@
 import { createMemo, createResource, For, type JSX, Show } from 'solid-js';
 import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
+import { diameterName } from '../identification/diameter-name';
 import { ReadingLines } from '../identification/ReadingLines';
 import { SeatClaim } from '../identification/SeatClaim';
 import { SectionDrawing } from '../identification/SectionDrawing';
@@ -138,7 +139,7 @@ function Result(props: { readonly tables: Tables }) {
                 <p>
                   {t().inspection.pitch} {pitchBoth(m.pitchMm, own().tpi)}
                   <br />
-                  {t().inspection.major} {plusMinusBoth(m.majorDiameterMm, own().inches)}
+                  {diameterName(m)} {plusMinusBoth(m.majorDiameterMm, own().inches)}
                   <br />
                   <span class="small soft">{t().inspection.numbersNote}</span>
                 </p>

@@ -61,8 +61,5 @@ function othersMeasurement(here: Sheet, arrived: Sheet): Partial<Sheet> {
 async function concluded(item: SheetWithPhotos): Promise<SheetWithPhotos> {
   const { sheet, photos } = item;
   const conclusion = await conclude(sheet.measurement, sheet.readings, toolsAtHand());
-  return {
-    sheet: { ...sheet, conclusion: structuredClone(conclusion) as Sheet['conclusion'] },
-    photos,
-  };
+  return { sheet: { ...sheet, conclusion }, photos };
 }

@@ -1,6 +1,7 @@
 import { type DBSchema, openDB } from 'idb';
 import type { WearPart } from '../../journey/8-sheet/wear-schema';
 import type { MeasureOptions } from '../../journey/identification';
+import { heldInMemory, holdInMemory } from '../../offline/worker-memory';
 
 /** The photo in hand, kept until it is measured, so that a reload (phones do it when
  *  the camera opens, and after a crash) loses nothing. */
@@ -32,15 +33,23 @@ async function quietly<T>(work: () => Promise<T>, otherwise: T): Promise<T> {
   }
 }
 
+/** As long as a bank card may lie in the photo, unpainted: for a reload, but written nowhere. */
+export const holdDraft = (draft: Draft): Promise<void> =>
+  quietly(() => holdInMemory(draft), undefined);
+
 export const keepDraft = (draft: Draft): Promise<void> =>
   quietly(async () => {
     const db = await open();
     await db.put('draft', draft, 'photo');
     db.close();
+    await holdInMemory(null);
   }, undefined);
 
 export const recallDraft = (): Promise<Draft | null> =>
   quietly(async () => {
+    // What is only held is newer than what is kept.
+    const held = (await heldInMemory()) as Draft | null;
+    if (held) return held;
     const db = await open();
     const draft = await db.get('draft', 'photo');
     db.close();
@@ -49,6 +58,7 @@ export const recallDraft = (): Promise<Draft | null> =>
 
 export const dropDraft = (): Promise<void> =>
   quietly(async () => {
+    await holdInMemory(null);
     const db = await open();
     await db.delete('draft', 'photo');
     db.close();

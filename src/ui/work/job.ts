@@ -12,7 +12,7 @@ import { t } from '../language/language';
 import { askedReference, referenceChoice } from '../reference/reference-choice';
 import { notify } from '../shell/notices';
 import { go, route } from '../shell/route';
-import { dropDraft, keepDraft, recallDraft } from './draft';
+import { dropDraft, holdDraft, keepDraft, recallDraft } from './draft';
 import { measurePhoto, WorkerDied } from './engine';
 import { sheetFromPhoto } from './make-sheet';
 import { privatePhoto } from './private-photo';
@@ -69,6 +69,7 @@ export async function measureNew(
     await keepDraft({ photo, at, options, wear });
     return;
   }
+  void holdDraft({ photo, at, options: full, wear });
   let draft: Promise<void> | null = null;
   const keep = async (safe: Blob) => {
     if (controller.signal.aborted) return;

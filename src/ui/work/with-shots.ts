@@ -19,8 +19,8 @@ export async function withShots(sheet: Sheet, shots: readonly Shot[]): Promise<S
   const conclusion = await conclude(measurement, sheet.readings, toolsAtHand());
   return {
     ...sheet,
-    ...measuredAgain(sheet, structuredClone(measurement) as Sheet['measurement'], new Date()),
-    shots: [...shots],
-    conclusion: structuredClone(conclusion) as Sheet['conclusion'],
+    ...measuredAgain(sheet, measurement, new Date()),
+    shots,
+    conclusion,
   };
 }

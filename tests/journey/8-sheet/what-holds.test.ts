@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Conclusion } from '../../../src/journey/7-next-reading/decision';
 import { measuredAgain } from '../../../src/journey/8-sheet/measured-again';
 import type { Sheet } from '../../../src/journey/8-sheet/sheet-schema';
 import { stampOf, whatHolds } from '../../../src/journey/8-sheet/what-holds';
@@ -38,13 +39,12 @@ describe('what holds', async () => {
   });
 
   it('contradicted evidence is open, whatever it decides', () => {
-    const settled = structuredClone(sheet);
-    settled.counter = null;
-    settled.conclusion.decision.state = 'settled';
-    settled.conclusion.contradictions = [];
-    expect(stampOf(settled)).toBe('settled');
-    settled.conclusion.contradictions = [{ source: 'photo' }];
-    expect(stampOf(settled)).toBe('open');
+    const settled = (contradictions: Conclusion['contradictions']) => {
+      const decision = { ...sheet.conclusion.decision, state: 'settled' as const };
+      return { counter: null, conclusion: { ...sheet.conclusion, decision, contradictions } };
+    };
+    expect(stampOf(settled([]))).toBe('settled');
+    expect(stampOf(settled([{ source: 'photo' }]))).toBe('open');
   });
 });
 

@@ -27,10 +27,9 @@ let photos: Uint8Array[];
 beforeAll(async () => {
   const example = await exampleSheet();
   photos = example.photos;
-  sheet = { ...example.sheet, wear };
-  sheet.shots[0]!.crests = [
-    { side: 'left', turn: 1, atMm: 0.4, heightMm: 9.3, u: 0.04, uOwnMm: 0.01, shortMm: 0.12 },
-  ];
+  const crest = { turn: 1, atMm: 0.4, heightMm: 9.3, u: 0.04, uOwnMm: 0.01, shortMm: 0.12 };
+  const crests = [{ ...crest, side: 'left' as const }];
+  sheet = { ...example.sheet, wear, shots: example.sheet.shots.map((s) => ({ ...s, crests })) };
 });
 
 test('what was asked and answered of wear comes back from a sheet file, and single crests with it', () => {
