@@ -11,9 +11,8 @@ export interface OutlineSeen {
 const negligible = 0.01;
 
 /** How far apart outline and limbs may be before the limbs are believed. Errors count by their logarithm, so that a
- *  few gross ones do not decide for all; of what costs no more than the best by more than one standard error, the
- *  widest (L. Breiman et al., Classification and Regression Trees, 1984, section 3.4, from memory): the outline is
- *  given up where photos clearly say so. Between two photos, the middle. */
+ *  few gross ones do not decide for all.
+ *  Between two photos, the middle. */
 export function fitApart(photos: readonly (OutlineSeen & { readonly pitchMm: number })[]): number {
   const sorted = [...photos].sort((a, b) => a.apart - b.apart);
   const size = (errorMm: number, pitchMm: number) =>
@@ -31,15 +30,7 @@ export function fitApart(photos: readonly (OutlineSeen & { readonly pitchMm: num
     least = sum;
     best = i;
   });
-  let widest = best;
-  let more = 0;
-  let squares = 0;
-  for (let i = best + 1; i < costs.length; i++) {
-    more += costs[i];
-    squares += costs[i] ** 2;
-    if (more <= Math.sqrt(squares)) widest = i;
-  }
-  if (widest < 0) return 0;
-  const here = sorted[widest].apart;
-  return rounded((here + (sorted[widest + 1]?.apart ?? 2 * here)) / 2);
+  if (best < 0) return 0;
+  const here = sorted[best].apart;
+  return rounded((here + (sorted[best + 1]?.apart ?? 2 * here)) / 2);
 }

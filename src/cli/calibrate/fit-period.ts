@@ -25,10 +25,14 @@ export function fitPeriod(photos: readonly (readonly Candidate[])[]): PeriodWeig
   };
 }
 
+/** Share of photos that mislead, whose limbs lie elsewhere: one of them must not undo what all others say. */
+const misleading = 0.02;
+
 /** Logarithm of the probability that a photo's candidates leave to the true one. */
 function logShare(list: readonly Candidate[], w: PeriodWeights): number {
   const odds = list.map(({ traits, spoken }) => logOdds(traits, w) + w.outline * spoken);
   const most = Math.max(...odds);
   const sum = (of: readonly number[]) => of.reduce((t, v) => t + Math.exp(v - most), 1e-9);
-  return Math.log(sum(odds.filter((_, i) => list[i].right)) / sum(odds));
+  const share = sum(odds.filter((_, i) => list[i].right)) / sum(odds);
+  return Math.log((1 - misleading) * share + misleading / list.length);
 }
