@@ -1,5 +1,8 @@
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import type { ThreadCandidate } from '../../journey/6-candidates/candidate';
+import type { Estimate } from '../../quantity/estimate';
+import type { CrestRange, Thread } from '../../standards/thread';
+import { endOf } from '../end/end-choice';
 import { number } from '../language/format';
 import { t } from '../language/language';
 
@@ -20,7 +23,7 @@ const percentOf = (share: number) => {
 export function evidenceFor(
   candidate: ListedThread,
   measured: ThreadMeasurement,
-  row: { readonly taper: number; readonly crests: { minMm: number; maxMm: number } } | null,
+  row: Pick<Thread, 'taper' | 'crests' | 'bore'> | null,
 ): Evidence[] {
   const say = t().identification.evidence;
   const found: Evidence[] = [];
@@ -32,16 +35,11 @@ export function evidenceFor(
       : { speaks: 'against', text: say.pitchOff(percentOf(pitch)) },
   );
   const tapered = (row?.taper ?? 0) > 0;
-  const { value: major, u } = measured.majorDiameterMm;
-  const under = candidate.basicMajorMm - major;
-  const mm = `${number(Math.abs(under), 2)} mm`;
   // A taper thread's diameter depends on where it is read, so it is not compared with one basic value.
-  if (!tapered) {
-    const least = row?.crests.minMm ?? candidate.basicMajorMm * 0.975;
-    if (under < -3 * u) found.push({ speaks: 'against', text: say.diameterOver(mm) });
-    else if (major < least - 3 * u) found.push({ speaks: 'against', text: say.diameterOff(mm) });
-    else found.push({ speaks: 'for', text: say.diameterFits(mm) });
-  }
+  if (!tapered && endOf(measured) === 'male')
+    found.push(overCrests(candidate, measured.majorDiameterMm, row?.crests ?? null));
+  if (!tapered && endOf(measured) === 'female' && row)
+    found.push(inside(measured.majorDiameterMm, row.bore));
   if (measured.taper && measured.taper.u < 0.02) {
     const seen = measured.taper.value;
     const off = (from: number) => Math.abs(seen - from) > 3 * measured.taper!.u;
@@ -54,4 +52,28 @@ export function evidenceFor(
     else if (off(0) && seen > 0) found.push({ speaks: 'against', text: say.taperOff });
   }
   return found;
+}
+
+function overCrests(
+  { basicMajorMm }: ListedThread,
+  { value: major, u }: Estimate,
+  made: CrestRange | null,
+): Evidence {
+  const say = t().identification.evidence;
+  const under = basicMajorMm - major;
+  const mm = `${number(Math.abs(under), 2)} mm`;
+  const least = made?.minMm ?? basicMajorMm * 0.975;
+  if (under < -3 * u) return { speaks: 'against', text: say.diameterOver(mm) };
+  if (major < least - 3 * u) return { speaks: 'against', text: say.diameterOff(mm) };
+  return { speaks: 'for', text: say.diameterFits(mm) };
+}
+
+function inside({ value: minor, u }: Estimate, bore: CrestRange): Evidence {
+  const say = t().end.evidence;
+  const mm = (off: number) => `${number(off, 2)} mm`;
+  if (minor < bore.minMm - 3 * u)
+    return { speaks: 'against', text: say.under(mm(bore.minMm - minor)) };
+  if (minor > bore.maxMm + 3 * u)
+    return { speaks: 'against', text: say.over(mm(minor - bore.maxMm)) };
+  return { speaks: 'for', text: say.fits };
 }

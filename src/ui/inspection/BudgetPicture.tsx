@@ -1,5 +1,6 @@
 import { createMemo, For } from 'solid-js';
-import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import type { BudgetRow, ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import { endOf } from '../end/end-choice';
 import { number } from '../language/format';
 import { t } from '../language/language';
 import './budget-picture.css';
@@ -17,6 +18,9 @@ export function BudgetPicture(props: { readonly measurement: ThreadMeasurement }
       }))
       .sort((a, b) => Math.max(b.pitch, b.major) - Math.max(a.pitch, a.major));
   });
+  const isFemale = () => endOf(props.measurement) === 'female';
+  const sourceName = (source: BudgetRow['source']) =>
+    isFemale() && source === 'height' ? t().end.mouthHeight : t().inspection.source[source];
   const total = () => {
     const { pitchMm, majorDiameterMm } = props.measurement;
     return {
@@ -35,14 +39,14 @@ export function BudgetPicture(props: { readonly measurement: ThreadMeasurement }
           <tr>
             <td />
             <th scope="col">{t().inspection.pitch}</th>
-            <th scope="col">{t().inspection.major}</th>
+            <th scope="col">{isFemale() ? t().inspection.minor : t().inspection.major}</th>
           </tr>
         </thead>
         <tbody>
           <For each={rows()}>
             {(row) => (
               <tr>
-                <th scope="row">{t().inspection.source[row.source]}</th>
+                <th scope="row">{sourceName(row.source)}</th>
                 <Cell share={row.pitch} most={most()} />
                 <Cell share={row.major} most={most()} />
               </tr>

@@ -2,6 +2,7 @@ import { type JSX, Show } from 'solid-js';
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import type { Reference } from '../../journey/identification';
 import { spannersBetween } from '../../standards/spanners';
+import { endOf } from '../end/end-choice';
 import { decimalsFor, number, plusMinus } from '../language/format';
 import { t } from '../language/language';
 import './numbers.css';
@@ -13,7 +14,7 @@ export function Numbers(props: {
   readonly reference: Reference | null;
 }) {
   const m = () => props.measurement;
-  const isFemale = () => m().end === 'female';
+  const isFemale = () => endOf(m()) === 'female';
   const inches = () => {
     const { value, u } = m().majorDiameterMm;
     return plusMinus({ value: value / mmPerInch, u: u / mmPerInch }, 'in');
@@ -28,7 +29,7 @@ export function Numbers(props: {
       <Row name={t().inspection.pitch} main={plusMinus(m().pitchMm, 'mm')} also={tpi()} />
       <Row
         name={isFemale() ? t().inspection.minor : t().inspection.major}
-        note={t().inspection.overCrests}
+        note={isFemale() ? t().end.overCrests : t().inspection.overCrests}
         main={plusMinus(m().majorDiameterMm, 'mm')}
         also={inches()}
       />
@@ -41,10 +42,12 @@ export function Numbers(props: {
         name={t().inspection.flank}
         main={m().flankAngleDeg ? plusMinus(m().flankAngleDeg!, '°') : null}
       />
-      <Row
-        name={t().inspection.nose}
-        main={m().noseHalfAngleDeg ? plusMinus(m().noseHalfAngleDeg!, '°') : null}
-      />
+      <Show when={!isFemale()}>
+        <Row
+          name={t().inspection.nose}
+          main={m().noseHalfAngleDeg ? plusMinus(m().noseHalfAngleDeg!, '°') : null}
+        />
+      </Show>
       <Row
         name={t().loop.hexAcrossFlats}
         main={m().hexAcrossFlatsMm ? plusMinus(m().hexAcrossFlatsMm!, 'mm') : null}

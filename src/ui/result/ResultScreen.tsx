@@ -1,5 +1,6 @@
 import { createMemo, createResource, For, type JSX, Show } from 'solid-js';
 import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
+import { endOf } from '../end/end-choice';
 import { ReadingLines } from '../identification/ReadingLines';
 import { SeatClaim } from '../identification/SeatClaim';
 import { SectionDrawing } from '../identification/SectionDrawing';
@@ -117,7 +118,7 @@ function Result(props: { readonly tables: Tables }) {
             <Show when={thread()} keyed>
               {(row) => (
                 <SectionDrawing
-                  dimensions={dimensionsOf(row, connection())}
+                  dimensions={dimensionsOf(row, connection(), sheet().conclusion.end ?? 'male')}
                   name={t().identification.section(nameOf(sheet()) ?? row.designation)}
                 />
               )}
@@ -138,7 +139,8 @@ function Result(props: { readonly tables: Tables }) {
                 <p>
                   {t().inspection.pitch} {pitchBoth(m.pitchMm, own().tpi)}
                   <br />
-                  {t().inspection.major} {plusMinusBoth(m.majorDiameterMm, own().inches)}
+                  {endOf(m) === 'female' ? t().inspection.minor : t().inspection.major}{' '}
+                  {plusMinusBoth(m.majorDiameterMm, own().inches)}
                   <br />
                   <span class="small soft">{t().inspection.numbersNote}</span>
                 </p>
