@@ -1,4 +1,5 @@
 import type { Overlay, PhotoPoint } from '../journey/overlay';
+import { visibleRings } from '../journey/visible-rings';
 import type { ThreadCrop } from './crop-drawing';
 
 const width = 360;
@@ -8,8 +9,8 @@ const room = { side: 40, top: 48, bottom: 38 } as const;
 /** The mouth of a female end cut out of its photo, with the rings of its crests. The widest chord of a circle seen
  *  at a slant lies square to the slant and keeps its length: it is turned level, and bears the diameter.
  *  Null where no ring was found. */
-export function boreCrop({ outline }: Overlay): ThreadCrop | null {
-  const rings = outline.filter(isRing);
+export function boreCrop(overlay: Overlay): ThreadCrop | null {
+  const rings = visibleRings(overlay);
   const [mouth] = rings;
   if (!mouth) return null;
   const [from, to] = widestChord(mouth);
@@ -17,7 +18,7 @@ export function boreCrop({ outline }: Overlay): ThreadCrop | null {
   if (!(length > 0)) return null;
   const [cos, sin] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
   const level = ([x, y]: PhotoPoint): PhotoPoint => [cos * x + sin * y, cos * y - sin * x];
-  const all = rings.flat().map(level);
+  const all = mouth.map(level);
   const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
   const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   const scale = Math.min(
@@ -55,11 +56,6 @@ export function boreCrop({ outline }: Overlay): ThreadCrop | null {
     ],
   };
 }
-
-const isRing = (line: readonly PhotoPoint[]): boolean => {
-  const [first, last] = [line[0], line.at(-1)];
-  return line.length > 8 && first[0] === last?.[0] && first[1] === last[1];
-};
 
 /** Between opposite points, from left to right. */
 function widestChord(ring: readonly PhotoPoint[]): readonly [PhotoPoint, PhotoPoint] {

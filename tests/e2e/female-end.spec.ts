@@ -5,6 +5,9 @@ import { axeViolations, chooseFile, decidedThread, openApp, sizes, unfold } from
  *  M12×1.5. Not photographs. */
 const female = new URL('../../fixtures/female/', import.meta.url).pathname;
 
+// One photo is measured twice.
+test.slow();
+
 test.describe('phone', () => {
   test.use({ ...sizes.phone, locale: 'en-GB' });
 
@@ -25,9 +28,10 @@ test.describe('phone', () => {
     await expect(numbers).toContainText(/Minor diameter.*1[45]\.\d+ ± \d\.\d+ mm/);
     await expect(page.locator('.layer-outline path').first()).toBeAttached();
     await expect(page.locator('.thread-picture')).toBeVisible();
+    // Without an axis or a rule by hand, which speak of a thread outside.
+    await expect(page.getByRole('button', { name: 'Show it by hand' })).toHaveCount(0);
     for (const word of ['Major diameter', 'Nose half-angle', 'Crest profile', 'Contact lines'])
       await expect(page.getByText(word, { exact: true })).toHaveCount(0);
-    expect(await axeViolations(page)).toEqual([]);
 
     await page.goto(page.url().replace('#/sheet', '#/result'));
     await expect(page.locator('.result-middle')).toContainText('Minor diameter');

@@ -4,9 +4,11 @@ import '../widgets/aim-picture.css';
 import './end.css';
 
 const ways = ['standing', 'lying'] as const;
-const pictures: Readonly<Record<(typeof ways)[number], () => JSX.Element>> = {
-  standing: Standing,
-  lying: Lying,
+const pictures: Readonly<
+  Record<(typeof ways)[number], { readonly of: () => JSX.Element; readonly box: string }>
+> = {
+  standing: { of: Standing, box: '28 0 216 172' },
+  lying: { of: Lying, box: '28 44 216 128' },
 };
 
 /** The two ways in which a photo shows the far wall of a bore, from the side, drawn at 35°. */
@@ -16,8 +18,8 @@ export function WaysToShow() {
       <For each={ways}>
         {(way) => (
           <li>
-            <svg class="aim-picture" viewBox="28 0 216 172" aria-hidden="true">
-              {pictures[way]()}
+            <svg class="aim-picture" viewBox={pictures[way].box} aria-hidden="true">
+              {pictures[way].of()}
             </svg>
             <p class="small">{t().end.ways[way]}</p>
           </li>

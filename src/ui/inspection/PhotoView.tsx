@@ -1,5 +1,6 @@
 import { createEffect, createSignal, For, type JSX, on, onCleanup, onMount, Show } from 'solid-js';
 import type { Overlay, PhotoPoint } from '../../journey/overlay';
+import { visibleRings } from '../../journey/visible-rings';
 import { t } from '../language/language';
 import { boreLayers, type LayerName, layerNames } from './layers';
 import { makeGestures } from './make-gestures';
@@ -50,7 +51,7 @@ export function PhotoView(props: PhotoViewProps) {
   const threadPoints = () => {
     const found = props.overlay;
     if (!found) return [];
-    const lines = props.female ? found.outline : found.contactLines;
+    const lines = props.female ? visibleRings(found) : found.contactLines;
     return [...lines.flat(), ...(found.axis ?? []), ...found.crests.map((c) => c.at)];
   };
   const layers = () => (props.female ? boreLayers : layerNames);
@@ -157,6 +158,7 @@ export function PhotoView(props: PhotoViewProps) {
             {(overlay) => (
               <OverlayLayers
                 overlay={overlay()}
+                female={props.female === true}
                 shown={shown()}
                 scale={scale()}
                 crest={props.crest}
