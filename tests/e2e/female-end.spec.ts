@@ -22,7 +22,7 @@ test.describe('phone', () => {
     await expect(page.getByRole('radio', { name: 'Female: thread inside' })).toBeChecked();
 
     await chooseFile(page, `${female}gf022.jpg`);
-    await expect(decidedThread(page)).toContainText('G3/8', { timeout: 60_000 });
+    await expect(decidedThread(page)).toContainText('G3/8', { timeout: 120_000 });
     await unfold(page);
     const numbers = page.locator('.numbers');
     await expect(numbers).toContainText(/Minor diameter.*1[45]\.\d+ ± \d\.\d+ mm/);
@@ -48,10 +48,10 @@ test.describe('desk', () => {
     await openApp(page);
     await chooseFile(page, `${female}gf024.jpg`);
     await expect(page.getByText('The scale was found, but no thread.')).toBeVisible({
-      timeout: 60_000,
+      timeout: 120_000,
     });
     await page.getByRole('button', { name: 'The thread is inside' }).click();
-    await expect(decidedThread(page)).toContainText('M12x1.5', { timeout: 60_000 });
+    await expect(decidedThread(page)).toContainText('M12x1.5', { timeout: 120_000 });
     // What was said of this photo is not said of the next.
     await openApp(page);
     await expect(page.getByRole('radio', { name: 'Male: thread outside' })).toBeChecked();
@@ -63,11 +63,11 @@ test.describe('desk', () => {
     await openApp(page);
     await page.getByRole('radio', { name: 'Female: thread inside' }).check();
     await chooseFile(page, new URL('../../fixtures/photos/d26.jpg', import.meta.url).pathname);
-    await expect(page.getByText('no thread inside')).toBeVisible({ timeout: 60_000 });
+    await expect(page.getByText('no thread inside')).toBeVisible({ timeout: 120_000 });
     await expect(page.locator('.ways-to-show')).toBeVisible();
     await expect(page.getByRole('button', { name: 'Show it by hand' })).toHaveCount(0);
     await page.getByRole('button', { name: 'The thread is outside' }).click();
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 120_000 });
     await unfold(page);
     await expect(page.locator('.numbers')).toContainText('Major diameter');
   });
