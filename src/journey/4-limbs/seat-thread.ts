@@ -43,6 +43,8 @@ const ridgeDepth = 0.3;
 const leftHanded = 0.015;
 /** Of a climb, as a turn of the axis. */
 const uClimbTurn = 0.006;
+/** Beyond this an axis lies elsewhere, whichever way its thread winds: z², between three and four of u. */
+const mostTurnZ2 = 12;
 /** Of a radius told by the limbs. */
 const uLnRadius = 0.08;
 /** A multiple of a period holds all its harmonics: one that explains no more than this over it is not
@@ -137,11 +139,17 @@ function seenClosely(photo: PosedPhoto, seat: SeatedThread): SeatedThread {
   const frame = recentred(camera, seat.frame, middle, lines.offsetMm, lines.turn);
   const { radiusMm, uRadiusMm, halfTaper, uHalfTaper, uTurn } = lines;
   const traits = { ...seat.traits, close: -uRadiusMm / pitchMm };
+  // An axis that is told by the limbs tells by the climb about it which way the helix winds.
+  const wound = (q: RatedPeriod): RatedPeriod => {
+    const { turn, hand } = likelierHand(q, radiusMm, lines);
+    return { ...q, turn: turn + lines.turn, hand };
+  };
   return {
     ...seat,
     frame,
     zone: seenFrom(camera, frame, ends),
     crests: { ...crests, radiusMm, uRadiusMm, halfTaper, uHalfTaper, uTurn },
+    periods: seat.periods.map(wound),
     traits,
     odds: seatOdds(traits),
   };
@@ -208,22 +216,31 @@ function rated(
   const view = unroll(grey, camera, frame, zone, cone, 0.7 * mmPerPxAt(camera, frame, zone));
   return surfacePeriods(view, periodRange(radiusMm))
     .map((q): RatedPeriod => {
-      const [right, left] = ([1, -1] as const).map((climbs) => {
-        const turn = ((q.climb + climbs) * q.periodMm) / (2 * Math.PI * radiusMm);
-        const z = turn / Math.hypot(uTurn, uClimbTurn);
-        const prior = climbs === 1 ? 1 - leftHanded : leftHanded;
-        return { turn, p: portable.log(prior) - 0.5 * Math.min(z * z, 9) };
-      });
-      const best = right.p >= left.p ? right : left;
+      const { turn, hand, log } = likelierHand(q, radiusMm, { turn: 0, uTurn });
       const traits: PeriodTraits = {
         score: portable.log(Math.max(0.01, q.score)),
-        turn: best.p,
+        turn: log,
         size: usualPitch(q.periodMm, radiusMm, uLnRadius),
         // A multiple holds all harmonics of its fraction, and a few more by chance.
         multiple: portable.log(foldMm / q.periodMm),
       };
-      const hand = right.p >= left.p ? ('right' as const) : ('left' as const);
-      return { ...q, turn: best.turn, hand, traits, worth: portable.exp(logOdds(traits)) };
+      return { ...q, turn, hand, traits, worth: portable.exp(logOdds(traits)) };
     })
     .sort((a, b) => b.worth - a.worth);
+}
+
+/** The hand for which a period's climb asks the axis to turn as its limbs do: `turn` is how far that is from the frame
+ *  that the period was seen in. */
+function likelierHand(
+  { climb, periodMm }: SurfacePeriod,
+  radiusMm: number,
+  limbs: { readonly turn: number; readonly uTurn: number },
+): { readonly hand: 'right' | 'left'; readonly turn: number; readonly log: number } {
+  const [right, left] = ([1, -1] as const).map((climbs) => {
+    const turn = ((climb + climbs) * periodMm) / (2 * Math.PI * radiusMm);
+    const z = (turn + limbs.turn) / Math.hypot(limbs.uTurn, uClimbTurn);
+    const prior = climbs === 1 ? 1 - leftHanded : leftHanded;
+    return { turn, log: portable.log(prior) - 0.5 * Math.min(z * z, mostTurnZ2) };
+  });
+  return right.log >= left.log ? { hand: 'right', ...right } : { hand: 'left', ...left };
 }
