@@ -1,7 +1,6 @@
 import { toGrey } from '../journey/1-photo/decode-colour';
 import type { RectangleKind } from '../journey/2-reference/rectangles';
 import { type Guidance, judgeFrame, type SeenFrame } from '../journey/guidance';
-import type { GuidedEnd } from '../journey/guided-tilt';
 import type { Identification, MeasureOptions, OnStage } from '../journey/identification';
 import { identifyPhoto } from '../journey/identify';
 import type { Vision } from '../vision/vision';
@@ -57,11 +56,10 @@ export const api = {
     _onStage: OnStage,
     frame: Frame,
     outline: RectangleKind | null,
-    end: GuidedEnd,
   ): Promise<Guidance> {
     const rgba = new Uint8ClampedArray(frame.rgba);
     const grey = toGrey({ ...frame, data: rgba });
-    const { guidance, seen } = judgeFrame(grey, before, await vision(), outline, end);
+    const { guidance, seen } = judgeFrame(grey, before, await vision(), outline);
     before = seen;
     return guidance;
   },

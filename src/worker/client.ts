@@ -1,6 +1,5 @@
 import type { RectangleKind } from '../journey/2-reference/rectangles';
 import type { Guidance } from '../journey/guidance';
-import type { GuidedEnd } from '../journey/guided-tilt';
 import type { Identification, MeasureOptions, OnStage } from '../journey/identification';
 import type { Answer, Call, CallArguments, CallName, CallResult } from './messages';
 
@@ -50,10 +49,9 @@ export class MeasuringWorker {
     signal: AbortSignal,
     { width, height, data }: ImageData,
     outline: RectangleKind | null = null,
-    end: GuidedEnd = 'male',
   ): Promise<Guidance> {
     const rgba = data.buffer as ArrayBuffer;
-    return this.#call('guide', signal, () => {}, [{ width, height, rgba }, outline, end], [rgba]);
+    return this.#call('guide', signal, () => {}, [{ width, height, rgba }, outline], [rgba]);
   }
 
   call<N extends CallName>(

@@ -58,19 +58,14 @@ export async function loadTables(): Promise<Tables> {
   };
 }
 
-/** Of a connection that is still open, at least the end is known. */
-export function dimensionsOf(
-  thread: Thread,
-  connection: Connection | null,
-  end: Connection['end'] = 'male',
-): SectionDimensions {
+export function dimensionsOf(thread: Thread, connection: Connection | null): SectionDimensions {
   return {
     majorMm: thread.basicMajorMm,
     pitchMm: thread.pitchMm,
     flankAngleDeg: thread.flankAngleDeg,
     taper: thread.taper,
     depthMm: depthMm(thread),
-    end: connection?.end ?? end,
+    end: connection?.end ?? 'male',
     minorInternalMm: thread.minorInternalMm,
     coneOutwards: connection?.coneOutwards ?? false,
     seat: connection?.seat ?? 'none',

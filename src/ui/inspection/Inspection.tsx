@@ -2,7 +2,6 @@ import { createEffect, createSignal, For, on, Show } from 'solid-js';
 import { maxShots } from '../../journey/8-sheet/sheet-schema';
 import { defaultOptions } from '../../journey/identification';
 import type { PhotoPoint } from '../../journey/overlay';
-import { endOf } from '../end/end-choice';
 import { t } from '../language/language';
 import { shownIn } from '../measuring/next-steps';
 import { noChangeWords } from '../measuring/refusal-words';
@@ -32,7 +31,6 @@ export function Inspection() {
   const [problem, setProblem] = createSignal<string | null>(null);
   createEffect(on(shot, () => setCrest(null)));
 
-  const female = () => endOf(shot().measurement) === 'female';
   const outlined = () => shot().reference.kind !== 'card' && shot().reference.kind !== 'rule';
   const photoSize = () => ({
     width: shot().overlay?.widthPx ?? shot().photo.widthPx,
@@ -60,16 +58,11 @@ export function Inspection() {
     };
   }
 
-  const settle = async (work: Promise<NoChange | null>, help: Partial<Help> = {}) => {
+  const settle = async (work: Promise<NoChange | null>, help?: Help) => {
     setProblem(null);
     const kept = await work;
     if (kept !== null)
-      setProblem(
-        noChangeWords(
-          kept,
-          shownIn({ ...defaultOptions, gender: endOf(shot().measurement), ...help }),
-        ),
-      );
+      setProblem(noChangeWords(kept, help && shownIn({ ...defaultOptions, ...help })));
     return kept === null;
   };
   const again = (help: Help) => settle(remeasure(sheet().shots.indexOf(shot()), help), help);
@@ -101,13 +94,7 @@ export function Inspection() {
         <Show when={!cornering()}>
           <Show when={photo()} keyed fallback={<div class="photo-stage" />}>
             {(blob) => (
-              <PhotoView
-                photo={blob}
-                overlay={shot().overlay}
-                female={female()}
-                crest={crest()}
-                onCrest={setCrest}
-              >
+              <PhotoView photo={blob} overlay={shot().overlay} crest={crest()} onCrest={setCrest}>
                 {helping()
                   ? (scale, toPhoto) => (
                       <HelpHandles
@@ -125,12 +112,9 @@ export function Inspection() {
             when={helping()}
             fallback={
               <div class="row">
-                {/* An axis and a rule speak of a thread outside. */}
-                <Show when={!female()}>
-                  <button type="button" class="button" onClick={() => setHelping(true)}>
-                    {t().inspection.help}
-                  </button>
-                </Show>
+                <button type="button" class="button" onClick={() => setHelping(true)}>
+                  {t().inspection.help}
+                </button>
                 <Show when={outlined()}>
                   <button type="button" class="button" onClick={() => setCornering(true)}>
                     {t().reference.showCorners}
@@ -165,7 +149,7 @@ export function Inspection() {
           </Show>
         </ul>
       </Show>
-      <Show when={!female() && shot().profile}>
+      <Show when={shot().profile}>
         {(profile) => (
           <section class="stack tight" aria-labelledby="profile-title">
             <h2 id="profile-title">{t().inspection.profile}</h2>

@@ -30,7 +30,7 @@ export function Numbers(props: {
       <Row name={t().inspection.pitch} {...chosenFirst(plusMinus(m().pitchMm, 'mm'), tpi())} />
       <Row
         name={diameterName(m())}
-        note={isFemale() ? t().end.overCrests : t().inspection.overCrests}
+        note={t().inspection.overCrests}
         {...chosenFirst(plusMinus(m().majorDiameterMm, 'mm'), inches())}
       />
       <Row
@@ -42,12 +42,10 @@ export function Numbers(props: {
         name={t().inspection.flank}
         main={m().flankAngleDeg ? plusMinus(m().flankAngleDeg!, '°') : null}
       />
-      <Show when={!isFemale()}>
-        <Row
-          name={t().inspection.nose}
-          main={m().noseHalfAngleDeg ? plusMinus(m().noseHalfAngleDeg!, '°') : null}
-        />
-      </Show>
+      <Row
+        name={t().inspection.nose}
+        main={m().noseHalfAngleDeg ? plusMinus(m().noseHalfAngleDeg!, '°') : null}
+      />
       <Row
         name={t().loop.hexAcrossFlats}
         main={m().hexAcrossFlatsMm ? plusMinus(m().hexAcrossFlatsMm!, 'mm') : null}

@@ -1,5 +1,4 @@
 import type { Dictionary } from './dictionary';
-import { endDe } from './end/de';
 import { loopDe } from './loop/de';
 import { referenceDe } from './reference/de';
 import { refusedDe } from './refused/de';
@@ -439,7 +438,6 @@ export const de: Dictionary = {
     with: 'Gemessen mit',
     go: 'Bestimmen',
   },
-  end: endDe,
   loop: loopDe,
   reference: referenceDe,
   result: {

@@ -1,4 +1,3 @@
-import { endEn } from './end/en';
 import { loopEn } from './loop/en';
 import { referenceEn } from './reference/en';
 import { refusedEn } from './refused/en';
@@ -430,7 +429,6 @@ export const en = {
     with: 'Measured with',
     go: 'Identify',
   },
-  end: endEn,
   loop: loopEn,
   reference: referenceEn,
   result: {

@@ -1,5 +1,4 @@
 import type { Dictionary } from './dictionary';
-import { endEs } from './end/es';
 import { loopEs } from './loop/es';
 import { referenceEs } from './reference/es';
 import { refusedEs } from './refused/es';
@@ -437,7 +436,6 @@ export const es: Dictionary = {
     with: 'Medido con',
     go: 'Identificar',
   },
-  end: endEs,
   loop: loopEs,
   reference: referenceEs,
   result: {

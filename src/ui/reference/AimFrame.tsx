@@ -1,6 +1,5 @@
-import { Match, Show, Switch } from 'solid-js';
+import { Match, Switch } from 'solid-js';
 import { card } from '../../scale-card/geometry';
-import { endChoice } from '../end/end-choice';
 import { paperChoice, referenceChoice } from './reference-choice';
 import './reference.css';
 
@@ -20,10 +19,7 @@ export function AimFrame() {
             width={352 * (card.window.widthMm / card.widthMm)}
             height={260 * (card.window.heightMm / card.heightMm)}
           />
-          {/* A female end has two ways to lie or stand in it. */}
-          <Show when={endChoice() === 'male'}>
-            <FittingOutline x={0} y={0} size={2.2} />
-          </Show>
+          <FittingOutline x={0} y={0} size={2.2} />
         </Match>
         <Match when={referenceChoice() === 'id1'}>
           <rect x="-150" y="-95" width="190" height="119.8" rx="7" />

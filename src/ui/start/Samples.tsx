@@ -26,7 +26,6 @@ export function Samples() {
       await measureNew(await response.blob(), {
         bars: barsInUse() ?? drawnTrue,
         reference: { kind: 'auto', corners: null },
-        gender: 'male',
       });
     } catch {
       notify(t().shell.error);
