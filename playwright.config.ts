@@ -11,7 +11,7 @@ export default defineConfig({
   workers: 2,
   // Test by test, so that neither waits for the other's long file.
   fullyParallel: true,
-  timeout: 90_000,
+  timeout: 240_000,
   expect: { timeout: 15_000 },
   use: {
     baseURL: `http://localhost:${port}/`,

@@ -14,9 +14,9 @@ test('the guided camera knows a bank card, frames it and shoots by itself', asyn
   await expect(page.locator('.checks li', { hasText: 'Card or sheet in view' })).toHaveAttribute(
     'data-state',
     'good',
-    { timeout: 60_000 },
+    { timeout: 180_000 },
   );
   // Taken without a touch, and looked at for what it is: measured or refused, never as a scale card.
-  await expect(page.locator('.decision, .refused')).toBeVisible({ timeout: 60_000 });
+  await expect(page.locator('.decision, .refused')).toBeVisible({ timeout: 180_000 });
   await expect(page.getByText('No scale card was found')).toHaveCount(0);
 });

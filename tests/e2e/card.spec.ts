@@ -54,7 +54,7 @@ onSize('phone', () => {
     const trust = page.locator('.card-trust');
     await openApp(page);
     await chooseFile(page, `${photosFolder}d26.jpg`);
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
     await expect(trust).toContainText('Was this card printed true?');
     // Put off, the verdict says what it hangs on.
     await trust.getByRole('button', { name: 'Later' }).click();
@@ -69,12 +69,12 @@ onSize('phone', () => {
     await trust.getByRole('textbox', { name: 'Long bar' }).fill('151.5');
     await trust.getByRole('textbox', { name: 'Short bar' }).fill('101');
     await trust.getByRole('button', { name: 'Apply' }).click();
-    await expect(trust).toHaveCount(0, { timeout: 60_000 });
+    await expect(trust).toHaveCount(0, { timeout: 180_000 });
     expect(Number.parseFloat(await pitch.innerText()) / unchecked).toBeCloseTo(1.01, 2);
     // The next photo of this card is not asked about.
     await openApp(page);
     await chooseFile(page, `${photosFolder}d26.jpg`);
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
     await expect(trust).toHaveCount(0);
   });
 });

@@ -44,7 +44,7 @@ onBothSizes(() => {
         mimeType: 'image/jpeg',
         buffer: Buffer.from('text'),
       });
-      await expect(page.locator('.refused')).toBeVisible({ timeout: 60_000 });
+      await expect(page.locator('.refused')).toBeVisible({ timeout: 180_000 });
       expect(await axeViolations(page), 'refused').toEqual([]);
     });
 
@@ -67,7 +67,7 @@ onSize('desk', () => {
     await expect(page.locator('main')).toBeFocused();
     await page.locator('[data-sample="sample-stud"]').focus();
     await page.keyboard.press('Enter');
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
     await page.locator('[data-seat="o-ring-at-hex"]').focus();
     await page.keyboard.press('Enter');
     await expect(page.locator('.decision[data-state="settled"]')).toBeVisible();

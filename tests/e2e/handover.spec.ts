@@ -95,7 +95,7 @@ onBothSizes((size) => {
       const counter = await counterContext.newPage();
       await openApp(counter);
       await opened(counter, 'IMG-1.jpg', sent);
-      await expect(counter.locator('.counter-page')).toBeVisible({ timeout: 60_000 });
+      await expect(counter.locator('.counter-page')).toBeVisible({ timeout: 180_000 });
       await expect(stamp(counter)).toContainText('open');
       await expect(counter.locator('.counter-page')).toContainText('Boom cylinder, two of them');
       await expect(counter.locator('.open-questions')).toContainText('ISO 11926 -8');
@@ -120,7 +120,7 @@ onBothSizes((size) => {
 
       await page.goto('./#/');
       await opened(page, 'IMG-2.jpg', answer);
-      await expect(page.locator('.answer')).toBeVisible({ timeout: 60_000 });
+      await expect(page.locator('.answer')).toBeVisible({ timeout: 180_000 });
       await expect(stamp(page)).toContainText('confirmed');
       await expect(page.locator('.answer')).toContainText('K-4711');
       await expect(page.locator('.answer')).toContainText('two in stock');
@@ -171,13 +171,13 @@ onSize('desk', () => {
     const counter = await context.newPage();
     await openApp(counter);
     await opened(counter, 'IMG-1.jpg', sent);
-    await expect(counter.locator('.counter-page')).toBeVisible({ timeout: 60_000 });
+    await expect(counter.locator('.counter-page')).toBeVisible({ timeout: 180_000 });
     await counter.getByRole('link', { name: 'Photo, numbers, readings' }).click();
     await expect(counter.locator('.sheet-photo')).toBeVisible();
     await unfold(counter);
     await counter.getByRole('button', { name: 'Show it by hand' }).click();
     await counter.getByRole('button', { name: 'Without help' }).click();
-    await expect(counter.locator('.before-after li')).toHaveCount(2, { timeout: 60_000 });
+    await expect(counter.locator('.before-after li')).toHaveCount(2, { timeout: 180_000 });
     const lines = counter.locator('.before-after li');
     await expect(lines.nth(0)).toContainText('sender');
     await expect(lines.nth(0)).toContainText('replaced');
@@ -193,7 +193,7 @@ onSize('desk', () => {
     await context.close();
     await page.goto('./#/');
     await opened(page, 'IMG-4.jpg', answer);
-    await expect(page.locator('.answer')).toContainText('Do not order by it', { timeout: 60_000 });
+    await expect(page.locator('.answer')).toContainText('Do not order by it', { timeout: 180_000 });
     await expect(stamp(page)).toContainText('rejected');
     await expect(page.locator('.before-after li').nth(1)).toContainText('counter');
   });
@@ -210,7 +210,7 @@ onSize('phone', () => {
     await expect(page.getByText('The code at the bottom is missing')).toBeVisible({
       timeout: 30_000,
     });
-    await expect(page.locator('.decision, .refused').first()).toBeVisible({ timeout: 60_000 });
+    await expect(page.locator('.decision, .refused').first()).toBeVisible({ timeout: 180_000 });
   });
 
   test('where the device shares files, the picture goes to it', async ({ page }) => {

@@ -15,7 +15,7 @@ onBothSizes((size) => {
     await openApp(page);
     expect(fetched.filter((url) => /libheif|avif/.test(url))).toEqual([]);
     await chooseFile(page, `${heif}d26.heic`);
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
     // d26 is a 3/4-16 (its truth file).
     await expect(decidedThread(page)).toContainText('3/4-16');
     expect(fetched.filter((url) => /libheif[^/]*\.wasm/.test(url)).length).toBeGreaterThan(0);
@@ -38,7 +38,7 @@ onBothSizes((size) => {
     await page.getByRole('button', { name: 'Show it by hand' }).click();
     const again = page.locator('.help-panel').getByRole('button', { name: 'Measure again' });
     await again.click();
-    await expect(again).toBeEnabled({ timeout: 60_000 });
+    await expect(again).toBeEnabled({ timeout: 180_000 });
     await expect(page.locator('.inspection .alert')).toHaveCount(0);
     await expect(page.getByText('does not say its focal length')).toHaveCount(0);
     expect(Math.abs(Number.parseFloat(await pitch.innerText()) / before - 1)).toBeLessThan(0.01);
@@ -48,7 +48,7 @@ onBothSizes((size) => {
     test('an AVIF photo is measured and shown', async ({ page }) => {
       await openApp(page);
       await chooseFile(page, `${heif}d26.avif`);
-      await expect(decidedThread(page)).toContainText('3/4-16', { timeout: 60_000 });
+      await expect(decidedThread(page)).toContainText('3/4-16', { timeout: 180_000 });
       await unfold(page);
       const natural = await page
         .locator('.photo-stage img')
@@ -67,11 +67,11 @@ onBothSizes((size) => {
       await openApp(page);
       await chooseFile(page, `${heif}d26.heic`);
       await expect(page.getByRole('heading', { level: 1 })).toContainText('not loaded yet', {
-        timeout: 60_000,
+        timeout: 180_000,
       });
       await page.unroute(/libheif[^/]*\.wasm/);
       await page.getByRole('button', { name: 'Measure again' }).click();
-      await expect(decidedThread(page)).toContainText('3/4-16', { timeout: 60_000 });
+      await expect(decidedThread(page)).toContainText('3/4-16', { timeout: 180_000 });
     });
   }
 });

@@ -93,7 +93,7 @@ onSize('desk', () => {
     await expect(
       page.locator('.help-panel').getByRole('button', { name: 'Measure again' }),
     ).toBeEnabled({
-      timeout: 60_000,
+      timeout: 180_000,
     });
     await expect(page.locator('.inspection .alert')).toHaveCount(0);
     const after = Number.parseFloat(await pitch.innerText());
@@ -107,12 +107,12 @@ onSize('phone', () => {
   }) => {
     const add = page.getByLabel('Add another photo');
     await add.setInputFiles(`${photosFolder}d26.jpg`);
-    await expect(page.getByText('2 photos')).toBeVisible({ timeout: 60_000 });
+    await expect(page.getByText('2 photos')).toBeVisible({ timeout: 180_000 });
     await page.getByRole('button', { name: 'Photo 1' }).click();
     await expect(page.locator('.photo-stage img')).toBeVisible();
     // A 1 5/16-12 (its truth file).
     await page.getByLabel('Add another photo').setInputFiles(`${photosFolder}d13.jpg`);
-    await expect(page.getByText('The photos do not agree')).toBeVisible({ timeout: 60_000 });
+    await expect(page.getByText('The photos do not agree')).toBeVisible({ timeout: 180_000 });
     await expect(page.getByText('2 photos')).toBeVisible();
     // Said where the verdict stands, with the way on.
     const said = page.locator('.sheet-answer').getByRole('alert').filter({
@@ -120,7 +120,7 @@ onSize('phone', () => {
     });
     await expect(said).toContainText(/gives ⌀ 33\.\d+ × 2\.1\d+ mm/);
     await said.getByRole('button', { name: 'Identify it as another fitting' }).click();
-    await expect(decidedThread(page)).toContainText('1 5/16-12', { timeout: 60_000 });
+    await expect(decidedThread(page)).toContainText('1 5/16-12', { timeout: 180_000 });
     await expect(said).toHaveCount(0);
   });
 });

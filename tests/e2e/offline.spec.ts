@@ -16,7 +16,7 @@ onSize('phone', () => {
     });
     await expect
       .poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null), {
-        timeout: 60_000,
+        timeout: 180_000,
       })
       .toBe(true);
     const origin = new URL(page.url()).origin;

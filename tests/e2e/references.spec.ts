@@ -11,7 +11,7 @@ test.use({ ...sizes.phone, locale: 'en-GB' });
 
 async function measured(page: Page, file: string): Promise<void> {
   await page.getByLabel('Choose a photo').setInputFiles(file);
-  await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+  await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
   await unfold(page);
 }
 
@@ -55,7 +55,7 @@ test('a reload while a bank card is being measured finds only the painted photo'
   await page.getByLabel('Choose a photo').setInputFiles(`${references}gi011.jpg`);
   const truth = JSON.parse(readFileSync(`${references}gi011.truth.json`, 'utf8'));
   await expect
-    .poll(async () => (await keptPictures(page)).length, { timeout: 60_000, intervals: [50] })
+    .poll(async () => (await keptPictures(page)).length, { timeout: 180_000, intervals: [50] })
     .toBeGreaterThan(0);
   await page.reload();
   await expect(page.getByRole('heading', { name: 'Measuring' })).toBeVisible();
@@ -84,7 +84,7 @@ test('a reload before a bank card is found: measuring goes on, though nothing ha
   expect(await keptPictures(page)).toEqual([]);
   await page.reload();
   await expect(measuring).toBeVisible();
-  await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+  await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
   await expect(page.getByText('kept on this device')).toBeVisible();
   const truth = JSON.parse(readFileSync(`${references}gi011.truth.json`, 'utf8'));
   for (const picture of await keptPictures(page))
@@ -127,10 +127,10 @@ test('something else than what was chosen is asked about, and the answer measure
   await page.getByRole('radio', { name: 'A4 sheet' }).check();
   await page.getByLabel('Choose a photo').setInputFiles(`${references}gi011.jpg`);
   await expect(page.getByText('It is not sure what kind of card or sheet')).toBeVisible({
-    timeout: 60_000,
+    timeout: 180_000,
   });
   await page.getByRole('button', { name: 'Bank card (ID-1)' }).click();
-  await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+  await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
 });
 
 test('four corners dragged and moved by keys measure what lies there', async ({ page }) => {
@@ -155,7 +155,7 @@ test('four corners dragged and moved by keys measure what lies there', async ({ 
   await expect(page.getByRole('button', { name: 'Undo' })).toBeEnabled();
   await page.getByRole('button', { name: 'Measure again' }).click();
   await expect(page.getByRole('button', { name: 'Measure again' })).toBeEnabled({
-    timeout: 60_000,
+    timeout: 180_000,
   });
   expect(Math.abs(Number.parseFloat(await pitch.innerText()) / before - 1)).toBeLessThan(0.003);
   // Told that it is another thing, the same corners are refused: the choice changes the answer.
@@ -163,7 +163,7 @@ test('four corners dragged and moved by keys measure what lies there', async ({ 
   await page.getByRole('button', { name: 'Measure again' }).click();
   await expect(page.getByRole('alert')).toContainText(
     'The four corners shown give no scale. Put each mark where two sides meet, and say what it is.',
-    { timeout: 60_000 },
+    { timeout: 180_000 },
   );
 });
 
@@ -182,7 +182,7 @@ test('a rule: two graduations are marked first, in inches too', async ({ page })
   await page.getByText('inch', { exact: true }).click();
   await page.getByLabel(/Distance between/).fill('3/4');
   await page.getByRole('button', { name: 'Measure again' }).click();
-  await expect(page.locator('.decision, .refused')).toBeVisible({ timeout: 60_000 });
+  await expect(page.locator('.decision, .refused')).toBeVisible({ timeout: 180_000 });
 });
 
 test('marks on a rule that give no scale are called that, not a missing card', async ({ page }) => {
@@ -192,7 +192,7 @@ test('marks on a rule that give no scale are called that, not a missing card', a
   await page.getByLabel(/Distance between/).fill('2000');
   await page.getByRole('button', { name: 'Measure again' }).click();
   await expect(page.locator('.refused h1')).toHaveText('The two marks give no scale.', {
-    timeout: 60_000,
+    timeout: 180_000,
   });
   await expect(page.getByText('No scale card was found')).toHaveCount(0);
   await expect(page.locator('.refusal-picture')).toHaveCount(0);

@@ -15,7 +15,7 @@ onBothSizes(() => {
   }) => {
     await openApp(page);
     await chooseFile(page, `${photosFolder}d21.jpg`);
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
     await unfold(page);
     const claim = page.getByRole('region', { name: 'The photo shows of this end' });
     const first = page.locator('.connection-candidates .candidate').first();

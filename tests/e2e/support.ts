@@ -31,7 +31,7 @@ export async function openApp(page: Page, hash = ''): Promise<void> {
 /** Opens a bundled sample and waits for its sheet. */
 export async function measureSample(page: Page, name = 'sample-stud'): Promise<void> {
   await page.locator(`[data-sample="${name}"]`).click();
-  await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+  await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
 }
 
 let sampleArchive: Buffer | null = null;

@@ -37,7 +37,7 @@ onBothSizes(() => {
     await expect(page.locator('[data-handle]')).toHaveCount(2);
     await page.getByLabel(/Distance between/).fill('20');
     await page.getByRole('button', { name: 'Measure again' }).click();
-    await expect(page.getByText('Not measured')).toBeVisible({ timeout: 60_000 });
+    await expect(page.getByText('Not measured')).toBeVisible({ timeout: 180_000 });
   });
 });
 
@@ -52,7 +52,7 @@ onSize('desk', () => {
     await expect(page.getByRole('heading', { level: 1 })).toContainText('cannot be read');
     await expect(page.getByText('Choose the original photo')).toBeVisible();
     await page.getByLabel('Another photo').setInputFiles(`${photosFolder}d16.jpg`);
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
   });
 
   test('a format that cannot be opened is explained', async ({ page }) => {
@@ -80,7 +80,7 @@ onSize('desk', () => {
         },
         [readFileSync(`${photosFolder}d26.jpg`).toString('base64'), way] as const,
       );
-      await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+      await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
     });
 
   test('two tabs see the same sheet', async ({ page, context }) => {
@@ -129,7 +129,7 @@ onSize('phone', () => {
     await expect(page.getByText('Cancelled. The photo is still here.')).toBeVisible();
     await page.unroute('**/*.wasm');
     await page.getByRole('button', { name: 'Measure again' }).click();
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
   });
 
   test('a worker that dies is said so, and the photo can be measured again', async ({ page }) => {
@@ -157,7 +157,7 @@ onSize('phone', () => {
     });
     await expect(page.getByText('The measuring part stopped')).toBeVisible({ timeout: 30_000 });
     await page.getByRole('button', { name: 'Measure again' }).click();
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 60_000 });
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
   });
 
   test('storage full: the sheet stays on the screen and can be saved', async ({ page }) => {

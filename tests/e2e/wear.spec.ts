@@ -148,7 +148,7 @@ onSize('phone', () => {
       .locator('.used')
       .getByLabel('Choose a photo')
       .setInputFiles(`${photosFolder}d26.jpg`);
-    await expect(page.locator('.wear')).toBeVisible({ timeout: 60_000 });
+    await expect(page.locator('.wear')).toBeVisible({ timeout: 180_000 });
     await expect(page.locator('.wear-beforehand')).toContainText('This photo is good to ±');
     await expect(page.locator('.crest-chart .crest')).not.toHaveCount(0);
     expect(['within', 'not-decidable']).toContain(
@@ -211,7 +211,7 @@ test('a second photo is measured and combined on this page', async ({ page }) =>
   await openMeasuredSample(page);
   await page.locator('.wear-note').getByRole('link').click();
   await page.getByLabel('Add a photo, turned by a quarter').setInputFiles(`${photosFolder}d26.jpg`);
-  await expect(page.getByRole('button', { name: 'Photo 2' })).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByRole('button', { name: 'Photo 2' })).toBeVisible({ timeout: 180_000 });
   await expect(page.locator('[data-uneven]')).toContainText('The photos differ by');
 });
 
@@ -225,11 +225,11 @@ test('without a thread named, the one that the photo finds is taken or offered',
   await expect(measuring).toBeVisible();
   // Not before it is known that no bank card lies in it is a photo kept.
   await expect
-    .poll(async () => (await keptPictures(page)).length, { timeout: 60_000, intervals: [50] })
+    .poll(async () => (await keptPictures(page)).length, { timeout: 180_000, intervals: [50] })
     .toBe(1);
   await page.reload();
   await expect(measuring).toBeVisible();
-  await expect(page.locator('.wear')).toBeVisible({ timeout: 60_000 });
+  await expect(page.locator('.wear')).toBeVisible({ timeout: 180_000 });
   const offered = page.locator('.wear-suggested button').filter({ hasText: '3/4-16 UNF' });
   await offered.click();
   await expect(offered).toHaveAttribute('aria-pressed', 'true');
