@@ -6,17 +6,15 @@ import { seededRandom } from '../../src/quantity/random';
 /** Invented seats that are right as often as known weights say; what does not count is among the traits. */
 test('odds of seats are found again from seats drawn with them', () => {
   const { uniform } = seededRandom(5);
-  const truth = { base: 3, score: 2, turn: 0, size: 1, evidence: 1.5, share: 1, hex: 1, close: 0 };
+  const truth = { base: 3, score: 2, size: 1, evidence: 1.5, share: 1, hex: 0 };
   const photos = Array.from({ length: 800 }, () =>
     Array.from({ length: 4 }, () => {
       const traits = {
         score: -2 * uniform(),
-        turn: -3 * uniform(),
         size: -uniform(),
         evidence: -3 * uniform(),
         share: -uniform(),
         hex: -2 * uniform(),
-        close: -uniform(),
       };
       return { traits, right: uniform() < 1 / (1 + Math.exp(-seatOdds(traits, truth))) };
     }),
@@ -28,7 +26,7 @@ test('odds of seats are found again from seats drawn with them', () => {
   expect(found.score).toBeLessThan(2.4);
   expect(found.evidence).toBeGreaterThan(1.2);
   expect(found.evidence).toBeLessThan(1.8);
-  expect(found.turn).toBeLessThan(0.15);
+  expect(found.hex).toBeLessThan(0.15);
   const said = photos.flat().map(({ traits }) => 1 / (1 + Math.exp(-seatOdds(traits, found))));
   const right = photos.flat().filter((seat) => seat.right).length;
   expect(said.reduce((sum, p) => sum + p, 0) / right).toBeCloseTo(1, 1);

@@ -11,8 +11,7 @@ export interface OutlineSeen {
 const negligible = 0.01;
 
 /** How far apart outline and limbs may be before the limbs are believed. Errors count by their logarithm, so that a
- *  few gross ones do not decide for all.
- *  Between two photos, the middle. */
+ *  few gross ones do not decide for all. Between two photos, the middle. */
 export function fitApart(photos: readonly (OutlineSeen & { readonly pitchMm: number })[]): number {
   const sorted = [...photos].sort((a, b) => a.apart - b.apart);
   const size = (errorMm: number, pitchMm: number) =>

@@ -7,7 +7,7 @@ export interface SeatSeen {
   readonly traits: SeatTraits;
 }
 
-const names = ['base', 'score', 'turn', 'evidence', 'share', 'hex', 'close'] as const;
+const names = ['base', 'score', 'evidence', 'share', 'hex'] as const;
 /** What is usual comes from the tables, as a density: photos, drawn with few of their threads, may not sharpen it. */
 const known = { size: 1 };
 /** Weights stay small where seats say little: a ridge of so much per unit squared. */
@@ -25,7 +25,7 @@ export function fitSeats(photos: readonly (readonly SeatSeen[])[]): SeatWeights 
       }
     return sum + ridge * names.reduce((t, name) => t + w[name] ** 2, 0);
   };
-  const start = { base: 4, score: 1, turn: 1, evidence: 1, share: 1, hex: 1, close: 5 };
+  const start = { base: 4, score: 1, evidence: 1, share: 1, hex: 1 };
   // What speaks for a seat never speaks against it.
   const sought = searchWeights(names, start, cost, (name) =>
     name === 'base' ? Number.NEGATIVE_INFINITY : 0,

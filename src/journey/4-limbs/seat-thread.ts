@@ -128,9 +128,9 @@ export function seatThread(
 
 /** A seat with its axis, radius and taper as a close look shows them; as it was where that shows nothing. */
 function seenClosely(photo: PosedPhoto, seat: SeatedThread): SeatedThread {
-  const { zone, crests, pitchMm } = seat;
-  // What the narrowest look could not make likely needs none.
-  if (seatOdds({ ...seat.traits, close: 0 }) < 0) return seat;
+  const { zone, crests } = seat;
+  // What is more likely wrong than right needs none.
+  if (seat.odds < 0) return seat;
   const lines = closeLines(photo, seat, middleBy(seat.hex, crests.radiusMm));
   if (!lines) return seat;
   const { camera } = photo;
@@ -138,7 +138,6 @@ function seenClosely(photo: PosedPhoto, seat: SeatedThread): SeatedThread {
   const middle = (zone.fromS + zone.toS) / 2;
   const frame = recentred(camera, seat.frame, middle, lines.offsetMm, lines.turn);
   const { radiusMm, uRadiusMm, halfTaper, uHalfTaper, uTurn } = lines;
-  const traits = { ...seat.traits, close: -uRadiusMm / pitchMm };
   // An axis that is told by the limbs tells by the climb about it which way the helix winds.
   const wound = (q: RatedPeriod): RatedPeriod => {
     const { turn, hand } = likelierHand(q, radiusMm, lines);
@@ -150,8 +149,6 @@ function seenClosely(photo: PosedPhoto, seat: SeatedThread): SeatedThread {
     zone: seenFrom(camera, frame, ends),
     crests: { ...crests, radiusMm, uRadiusMm, halfTaper, uHalfTaper, uTurn },
     periods: seat.periods.map(wound),
-    traits,
-    odds: seatOdds(traits),
   };
 }
 
