@@ -3,10 +3,10 @@ import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import { type AxisFrame, type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
-import { atHeight, mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
+import { atHeight, recentred } from '../4-thread-signal/axis-moves';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { type SurfacePeriod, surfacePeriods } from '../4-thread-signal/surface-period';
-import { unroll } from '../4-thread-signal/unrolled-surface';
+import { ridgesUnrolled } from '../4-thread-signal/unrolled-surface';
 import { closeLines } from './close-lines';
 import { type CrestLines, crestLines, type ThreadBody } from './crest-lines';
 import { type HexSeen, hexHeight } from './hex-height';
@@ -37,8 +37,6 @@ export interface RatedPeriod extends SurfacePeriod {
   readonly worth: number;
 }
 
-/** Ridges are seen about this far below the crests, in pitches. */
-const ridgeDepth = 0.3;
 /** Share of left-hand threads on fittings (common practice: rare). */
 const leftHanded = 0.015;
 /** Of a climb, as a turn of the axis. */
@@ -203,14 +201,13 @@ function foldPeriod(periods: readonly SurfacePeriod[]): number {
 
 /** Periods with what speaks for each: its pattern, and the turn that the axis would need for it. */
 function rated(
-  { grey, camera }: PosedPhoto,
+  photo: PosedPhoto,
   { frame, zone, radiusMm, halfTaper }: ThreadBody,
   foldMm: number,
   uTurn: number,
 ): RatedPeriod[] {
-  const depth = Math.min(ridgeDepth * foldMm, 0.3 * radiusMm);
-  const cone = { radiusMm: radiusMm - depth, halfTaper, middleS: (zone.fromS + zone.toS) / 2 };
-  const view = unroll(grey, camera, frame, zone, cone, 0.7 * mmPerPxAt(camera, frame, zone));
+  const cone = { radiusMm, halfTaper, middleS: (zone.fromS + zone.toS) / 2 };
+  const view = ridgesUnrolled(photo, frame, zone, cone, foldMm);
   return surfacePeriods(view, periodRange(radiusMm))
     .map((q): RatedPeriod => {
       const { turn, hand, log } = likelierHand(q, radiusMm, { turn: 0, uTurn });

@@ -1,7 +1,9 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import { type PosedCamera, projectRow, type Vec3 } from '../2-card-pose/camera';
-import type { AxisFrame } from './axis-frame';
+import type { AxisFrame, Extent } from './axis-frame';
+import { mmPerPxAt } from './axis-moves';
+import type { PosedPhoto } from './posed-photo';
 
 /** A cone about an axis: radius at `middleS` and its growth along s, mm and mm per mm. */
 export interface Cone {
@@ -88,6 +90,24 @@ export function unroll(
     azimuths.push(azimuth);
   }
   return { rows, azimuths, fromS: zone.fromS, stepMm };
+}
+
+/** Ridges are seen about this far below the crests, in pitches. */
+const ridgeDepth = 0.3;
+/** Of a pixel, between columns. */
+const ridgeStep = 0.7;
+
+/** A thread's surface unrolled as deep as its ridges are seen; `radiusMm` is over its crests. */
+export function ridgesUnrolled(
+  { grey, camera }: PosedPhoto,
+  frame: AxisFrame,
+  zone: Extent,
+  { radiusMm, halfTaper, middleS }: Cone,
+  pitchMm: number,
+): Unrolled {
+  const depth = Math.min(ridgeDepth * pitchMm, ridgeDepth * radiusMm);
+  const cone = { radiusMm: radiusMm - depth, halfTaper, middleS };
+  return unroll(grey, camera, frame, zone, cone, ridgeStep * mmPerPxAt(camera, frame, zone));
 }
 
 const logs = Float64Array.from({ length: 256 }, (_, v) => portable.log(v + darkLevel));

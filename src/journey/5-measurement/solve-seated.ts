@@ -19,7 +19,7 @@ import {
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { usualRim } from '../4-thread-signal/rim-edge';
 import { type SurfacePeriod, surfacePeriodNear } from '../4-thread-signal/surface-period';
-import { unroll } from '../4-thread-signal/unrolled-surface';
+import { ridgesUnrolled } from '../4-thread-signal/unrolled-surface';
 import { crestRim } from './crest-rim';
 import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
@@ -38,8 +38,6 @@ const priors = { surface: 0.001, surfaceDrift: 0.01, limb: 0.03, halfTaper: 0.00
 /** Share of its height within which an axis lies that no hex holds. */
 const unknownHeight = 0.2;
 const rounds = 2;
-/** Ridges are seen about this far below the crests, in pitches. */
-const ridgeDepth = 0.3;
 /** Share of the pitch within which the surface is asked again. */
 const nearby = 0.012;
 /** Fewer edges than this say nothing beside what limbs and surface have said. */
@@ -210,20 +208,14 @@ function solveWith({ grey, card, seat, field, sides }: SeatedView, freedom: Free
 
 /** The surface's period near a fit's, unrolled about its axis. */
 function surfaceAbout(
-  { grey, camera }: PosedPhoto,
+  photo: PosedPhoto,
   frame: AxisFrame,
   zone: Extent,
   fit: ThreadFit,
 ): SurfacePeriod | null {
-  const depth = ridgeDepth * fit.pitchMm;
-  const cone = {
-    radiusMm: fit.crestRadiusMm - depth,
-    halfTaper: fit.halfTaper,
-    middleS: fit.middleS,
-  };
-  const step = 0.7 * mmPerPxAt(camera, frame, zone);
-  const view = unroll(grey, camera, frame, zone, cone, step);
-  return surfacePeriodNear(view, fit.pitchMm, nearby);
+  const { crestRadiusMm: radiusMm, halfTaper, middleS, pitchMm } = fit;
+  const view = ridgesUnrolled(photo, frame, zone, { radiusMm, halfTaper, middleS }, pitchMm);
+  return surfacePeriodNear(view, pitchMm, nearby);
 }
 
 /** Of periods that the surface leaves possible, the one that surface and outline together speak for: the
