@@ -1,5 +1,5 @@
 import type { Stamp } from '../journey/8-sheet/what-holds';
-import { arrowHead, type ThreadCrop } from './thread-crop';
+import { arrowHead, type ThreadCrop } from './crop-drawing';
 
 /** What the margin of a shared picture says, in the sender's language. */
 export interface PictureLabel {

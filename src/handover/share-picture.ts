@@ -1,9 +1,10 @@
 import { stripJpeg } from '../journey/8-sheet/jpeg-strip';
 import type { Sheet } from '../journey/8-sheet/sheet-schema';
 import { ok, type Result, refuse } from '../quantity/result';
+import { paintCrop } from './crop-drawing';
 import { drawCode, planPicture } from './picture';
 import { drawLabel, type PictureLabel } from './picture-label';
-import { paintCrop, threadCrop } from './thread-crop';
+import { threadCrop } from './thread-crop';
 
 const jpegQuality = 0.9;
 const cropPxPerUnit = 2;

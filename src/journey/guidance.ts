@@ -6,6 +6,7 @@ import { posed, tiltRad } from './2-card-pose/camera';
 import { homography, poseFromHomography } from './2-card-pose/homography';
 import type { RectangleKind } from './2-reference/rectangles';
 import { seenOutline } from './guidance-outline';
+import { type GuidedEnd, tiltFault } from './guided-tilt';
 import type { PhotoPoint } from './overlay';
 
 /** What the live view tells the person who holds the camera. Quick and rough: nothing here is
@@ -36,7 +37,6 @@ export interface SeenFrame {
 const limits = {
   detectionWidthPx: 800,
   leastMarkers: 12,
-  mostTiltDeg: 30,
   /** Nearer than this, height counts for too much. */
   leastDistanceMm: 150,
   /** White paper, grey levels. */
@@ -61,9 +61,11 @@ export function judgeFrame(
   before: SeenFrame | null,
   vision: Vision,
   outline: RectangleKind | null = null,
+  end: GuidedEnd = 'male',
 ): { readonly guidance: Guidance; readonly seen: SeenFrame } {
   const corners = findCorners(frame, vision);
-  if (outline && corners.size < fewestOfACard) return judgeOutline(frame, before, vision, outline);
+  if (outline && corners.size < fewestOfACard)
+    return judgeOutline(frame, before, vision, outline, end);
   const seen = { corners };
   const H = corners.size >= 4 ? homography(correspondences(corners)) : null;
   const pxPerMm = H && Math.sqrt(Math.abs(H[0] * H[4] - H[1] * H[3]));
@@ -81,7 +83,7 @@ export function judgeFrame(
     lowContrast: window !== null && window.count > 0 && window.strength < limits.faintestEdge,
     fittingOutside: window !== null && window.count < limits.fewestEdgePixels,
   };
-  const tilted = judged.tiltDeg !== null && judged.tiltDeg > limits.mostTiltDeg;
+  const tilted = judged.tiltDeg !== null && tiltFault(judged.tiltDeg, end) !== null;
   const ready =
     judged.referenceSeen &&
     moved !== null &&
@@ -100,6 +102,7 @@ function judgeOutline(
   before: SeenFrame | null,
   vision: Vision,
   kind: RectangleKind,
+  end: GuidedEnd,
 ): { readonly guidance: Guidance; readonly seen: SeenFrame } {
   const found = seenOutline(frame, usualFocalPx(frame), kind, vision);
   const corners = new Map<number, readonly PhotoPoint[]>(found ? [[0, found.corners]] : []);
@@ -115,7 +118,7 @@ function judgeOutline(
     field: null,
     fittingOutside: false,
   };
-  const tilted = judged.tiltDeg !== null && judged.tiltDeg > limits.mostTiltDeg;
+  const tilted = judged.tiltDeg !== null && tiltFault(judged.tiltDeg, end) !== null;
   const ready =
     judged.referenceSeen &&
     moved !== null &&

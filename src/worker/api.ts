@@ -1,6 +1,7 @@
 import { toGrey } from '../journey/1-photo/decode-colour';
 import type { RectangleKind } from '../journey/2-reference/rectangles';
 import { type Guidance, judgeFrame, type SeenFrame } from '../journey/guidance';
+import type { GuidedEnd } from '../journey/guided-tilt';
 import type { Identification, MeasureOptions, OnStage } from '../journey/identification';
 import { identifyPhoto } from '../journey/identify';
 import type { Vision } from '../vision/vision';
@@ -56,10 +57,11 @@ export const api = {
     _onStage: OnStage,
     frame: Frame,
     outline: RectangleKind | null,
+    end: GuidedEnd,
   ): Promise<Guidance> {
     const rgba = new Uint8ClampedArray(frame.rgba);
     const grey = toGrey({ ...frame, data: rgba });
-    const { guidance, seen } = judgeFrame(grey, before, await vision(), outline);
+    const { guidance, seen } = judgeFrame(grey, before, await vision(), outline, end);
     before = seen;
     return guidance;
   },

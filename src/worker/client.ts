@@ -1,5 +1,6 @@
 import type { RectangleKind } from '../journey/2-reference/rectangles';
 import type { Guidance } from '../journey/guidance';
+import type { GuidedEnd } from '../journey/guided-tilt';
 import type { Identification, MeasureOptions, OnStage } from '../journey/identification';
 import type { Answer, Call, CallArguments, CallName, CallResult } from './messages';
 
@@ -49,9 +50,10 @@ export class MeasuringWorker {
     signal: AbortSignal,
     { width, height, data }: ImageData,
     outline: RectangleKind | null = null,
+    end: GuidedEnd = 'male',
   ): Promise<Guidance> {
     const rgba = data.buffer as ArrayBuffer;
-    return this.#call('guide', signal, () => {}, [{ width, height, rgba }, outline], [rgba]);
+    return this.#call('guide', signal, () => {}, [{ width, height, rgba }, outline, end], [rgba]);
   }
 
   call<N extends CallName>(

@@ -7,9 +7,11 @@ import { refusalWords } from '../../src/ui/measuring/refusal-words';
 const reasons = Object.keys(en.refused.reasons) as RefusalReason[];
 const both = [false, true];
 const allShown: Shown[] = both.flatMap((ruler) =>
-  both.flatMap((axis) => both.map((corners) => ({ ruler, axis, corners }))),
+  both.flatMap((axis) =>
+    both.flatMap((corners) => both.map((female) => ({ ruler, axis, corners, female }))),
+  ),
 );
-const nothing: Shown = { ruler: false, axis: false, corners: false };
+const nothing: Shown = { ruler: false, axis: false, corners: false, female: false };
 
 describe('what to do about a refusal', () => {
   it.each(reasons)('%s: a first step, another besides, and readings without a photo', (reason) => {
@@ -30,6 +32,17 @@ describe('what to do about a refusal', () => {
     }
   });
 
+  it('a thread that was not found may be on the other side of the wall', () => {
+    expect(nextSteps('no-thread', nothing)).toContain('other-gender');
+    expect(nextSteps('no-thread', { ...nothing, female: true })).toContain('other-gender');
+  });
+
+  it.each(reasons)('%s: a female end is not shown by an axis or beside a rule', (reason) => {
+    const steps = nextSteps(reason, { ...nothing, female: true });
+    expect(steps).not.toContain('axis');
+    expect(steps).not.toContain('ruler');
+  });
+
   it('a reason that only a newer worker knows has ways on too', () => {
     expect(nextSteps('stolen', nothing)).toEqual(['another', 'retake', 'readings']);
   });
@@ -43,6 +56,11 @@ describe('words of a refusal', () => {
     expect(words('no-thread', {}, 'light').todo).toMatch(/dark field/);
     expect(words('no-thread', {}, 'dark').todo).not.toMatch(/field/);
     expect(words('no-thread', {}, null).todo).not.toMatch(/field/);
+  });
+
+  it('say of a female end how its bore is shown', () => {
+    expect(words('no-thread', { female: true }, 'light')).toEqual(en.end.refused['no-thread']);
+    expect(words('no-card', { female: true }, null)).toEqual(en.refused.reasons['no-card']);
   });
 
   it('blame marks that were shown, not a card that nobody claimed to see', () => {

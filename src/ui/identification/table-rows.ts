@@ -58,14 +58,19 @@ export async function loadTables(): Promise<Tables> {
   };
 }
 
-export function dimensionsOf(thread: Thread, connection: Connection | null): SectionDimensions {
+/** Of a connection that is still open, at least the end is known. */
+export function dimensionsOf(
+  thread: Thread,
+  connection: Connection | null,
+  end: Connection['end'] = 'male',
+): SectionDimensions {
   return {
     majorMm: thread.basicMajorMm,
     pitchMm: thread.pitchMm,
     flankAngleDeg: thread.flankAngleDeg,
     taper: thread.taper,
     depthMm: depthMm(thread),
-    end: connection?.end ?? 'male',
+    end: connection?.end ?? end,
     minorInternalMm: thread.minorInternalMm,
     coneOutwards: connection?.coneOutwards ?? false,
     seat: connection?.seat ?? 'none',

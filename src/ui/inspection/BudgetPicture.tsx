@@ -1,5 +1,5 @@
 import { createMemo, For } from 'solid-js';
-import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import type { BudgetRow, ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import { diameterName } from '../identification/diameter-name';
 import { number } from '../language/format';
 import { t } from '../language/language';
@@ -8,6 +8,10 @@ import './budget-picture.css';
 /** Each source as a bar with end ticks, like the card's own print-check bars.
  *  Shares are one standard uncertainty relative to the value, in per cent. */
 export function BudgetPicture(props: { readonly measurement: ThreadMeasurement }) {
+  const sourceName = (source: BudgetRow['source']) =>
+    props.measurement.end === 'female' && source === 'height'
+      ? t().end.mouthHeight
+      : t().inspection.source[source];
   const rows = createMemo(() => {
     const { budget, pitchMm, majorDiameterMm } = props.measurement;
     return budget
@@ -43,7 +47,7 @@ export function BudgetPicture(props: { readonly measurement: ThreadMeasurement }
           <For each={rows()}>
             {(row) => (
               <tr>
-                <th scope="row">{t().inspection.source[row.source]}</th>
+                <th scope="row">{sourceName(row.source)}</th>
                 <Cell share={row.pitch} most={most()} />
                 <Cell share={row.major} most={most()} />
               </tr>

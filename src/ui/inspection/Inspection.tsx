@@ -2,6 +2,7 @@ import { createEffect, createSignal, For, on, Show } from 'solid-js';
 import { maxShots } from '../../journey/8-sheet/sheet-schema';
 import { defaultOptions } from '../../journey/identification';
 import type { PhotoPoint } from '../../journey/overlay';
+import { endOf } from '../end/end-choice';
 import { t } from '../language/language';
 import { shownIn } from '../measuring/next-steps';
 import { noChangeWords } from '../measuring/refusal-words';
@@ -31,6 +32,7 @@ export function Inspection() {
   const [problem, setProblem] = createSignal<string | null>(null);
   createEffect(on(shot, () => setCrest(null)));
 
+  const female = () => endOf(shot().measurement) === 'female';
   const outlined = () => shot().reference.kind !== 'card' && shot().reference.kind !== 'rule';
   const photoSize = () => ({
     width: shot().overlay?.widthPx ?? shot().photo.widthPx,
@@ -58,11 +60,16 @@ export function Inspection() {
     };
   }
 
-  const settle = async (work: Promise<NoChange | null>, help?: Help) => {
+  const settle = async (work: Promise<NoChange | null>, help: Partial<Help> = {}) => {
     setProblem(null);
     const kept = await work;
     if (kept !== null)
-      setProblem(noChangeWords(kept, help && shownIn({ ...defaultOptions, ...help })));
+      setProblem(
+        noChangeWords(
+          kept,
+          shownIn({ ...defaultOptions, gender: endOf(shot().measurement), ...help }),
+        ),
+      );
     return kept === null;
   };
   const again = (help: Help) => settle(remeasure(sheet().shots.indexOf(shot()), help), help);
@@ -94,7 +101,13 @@ export function Inspection() {
         <Show when={!cornering()}>
           <Show when={photo()} keyed fallback={<div class="photo-stage" />}>
             {(blob) => (
-              <PhotoView photo={blob} overlay={shot().overlay} crest={crest()} onCrest={setCrest}>
+              <PhotoView
+                photo={blob}
+                overlay={shot().overlay}
+                female={female()}
+                crest={crest()}
+                onCrest={setCrest}
+              >
                 {helping()
                   ? (scale, toPhoto) => (
                       <HelpHandles
@@ -112,9 +125,12 @@ export function Inspection() {
             when={helping()}
             fallback={
               <div class="row">
-                <button type="button" class="button" onClick={() => setHelping(true)}>
-                  {t().inspection.help}
-                </button>
+                {/* An axis and a rule speak of a thread outside. */}
+                <Show when={!female()}>
+                  <button type="button" class="button" onClick={() => setHelping(true)}>
+                    {t().inspection.help}
+                  </button>
+                </Show>
                 <Show when={outlined()}>
                   <button type="button" class="button" onClick={() => setCornering(true)}>
                     {t().reference.showCorners}
@@ -149,7 +165,7 @@ export function Inspection() {
           </Show>
         </ul>
       </Show>
-      <Show when={shot().profile}>
+      <Show when={!female() && shot().profile}>
         {(profile) => (
           <section class="stack tight" aria-labelledby="profile-title">
             <h2 id="profile-title">{t().inspection.profile}</h2>

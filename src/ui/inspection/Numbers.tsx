@@ -30,7 +30,7 @@ export function Numbers(props: {
       <Row name={t().inspection.pitch} {...chosenFirst(plusMinus(m().pitchMm, 'mm'), tpi())} />
       <Row
         name={diameterName(m())}
-        note={t().inspection.overCrests}
+        note={isFemale() ? t().end.overCrests : t().inspection.overCrests}
         {...chosenFirst(plusMinus(m().majorDiameterMm, 'mm'), inches())}
       />
       <Row
@@ -42,10 +42,12 @@ export function Numbers(props: {
         name={t().inspection.flank}
         main={m().flankAngleDeg ? plusMinus(m().flankAngleDeg!, '°') : null}
       />
-      <Row
-        name={t().inspection.nose}
-        main={m().noseHalfAngleDeg ? plusMinus(m().noseHalfAngleDeg!, '°') : null}
-      />
+      <Show when={!isFemale()}>
+        <Row
+          name={t().inspection.nose}
+          main={m().noseHalfAngleDeg ? plusMinus(m().noseHalfAngleDeg!, '°') : null}
+        />
+      </Show>
       <Row
         name={t().loop.hexAcrossFlats}
         main={m().hexAcrossFlatsMm ? plusMinus(m().hexAcrossFlatsMm!, 'mm') : null}

@@ -1,5 +1,6 @@
 import { For, Show } from 'solid-js';
 import type { Overlay, PhotoPoint } from '../../journey/overlay';
+import { visibleRings } from '../../journey/visible-rings';
 import type { LayerName } from './layers';
 
 const path = (points: readonly PhotoPoint[], close = false) =>
@@ -8,6 +9,7 @@ const path = (points: readonly PhotoPoint[], close = false) =>
 /** Photo frame (px). Every line has a pale casing, so it reads on metal, paper and black. */
 export function OverlayLayers(props: {
   readonly overlay: Overlay;
+  readonly female: boolean;
   readonly shown: ReadonlySet<LayerName>;
   /** Photo px per viewer px. */
   readonly scale: number;
@@ -15,6 +17,7 @@ export function OverlayLayers(props: {
   readonly onCrest: (crest: number | null) => void;
 }) {
   const has = (layer: LayerName) => props.shown.has(layer);
+  const outline = () => (props.female ? visibleRings(props.overlay) : props.overlay.outline);
   const axisLine = () => {
     const axis = props.overlay.axis;
     if (!axis) return '';
@@ -39,7 +42,7 @@ export function OverlayLayers(props: {
       </Show>
       <Show when={has('outline')}>
         <g class="layer-outline">
-          <For each={props.overlay.outline}>{(line) => <Cased d={path(line)} />}</For>
+          <For each={outline()}>{(line) => <Cased d={path(line)} />}</For>
         </g>
       </Show>
       <Show when={has('axis') && props.overlay.axis}>

@@ -1,7 +1,8 @@
 import { createEffect, createSignal, For, type JSX, on, onCleanup, onMount, Show } from 'solid-js';
 import type { Overlay, PhotoPoint } from '../../journey/overlay';
+import { visibleRings } from '../../journey/visible-rings';
 import { t } from '../language/language';
-import { type LayerName, layerNames } from './layers';
+import { boreLayers, type LayerName, layerNames } from './layers';
 import { makeGestures } from './make-gestures';
 import { OverlayLayers } from './OverlayLayers';
 import { around, fit, moveBy, type Size, type ViewBox, zoomAbout } from './view-box';
@@ -10,6 +11,8 @@ import './photo-view.css';
 export interface PhotoViewProps {
   readonly photo: Blob;
   readonly overlay: Overlay | null;
+  /** Of a female end rings are drawn, which have no contact lines and no crests. */
+  readonly female?: boolean;
   /** Index into overlay.crests; linked with the profile plot. */
   readonly crest: number | null;
   readonly onCrest: (crest: number | null) => void;
@@ -48,8 +51,12 @@ export function PhotoView(props: PhotoViewProps) {
   const threadPoints = () => {
     const found = props.overlay;
     if (!found) return [];
-    return [...found.contactLines.flat(), ...(found.axis ?? []), ...found.crests.map((c) => c.at)];
+    const lines = props.female ? visibleRings(found) : found.contactLines;
+    return [...lines.flat(), ...(found.axis ?? []), ...found.crests.map((c) => c.at)];
   };
+  const layers = () => (props.female ? boreLayers : layerNames);
+  const layerName = (layer: LayerName) =>
+    props.female && layer === 'outline' ? t().end.rings : t().inspection.layer[layer];
   const toThread = () => setView(around(threadPoints(), photo(), viewer()));
   const toPhoto = (event: PointerEvent): PhotoPoint => {
     const rect = stage.getBoundingClientRect();
@@ -151,6 +158,7 @@ export function PhotoView(props: PhotoViewProps) {
             {(overlay) => (
               <OverlayLayers
                 overlay={overlay()}
+                female={props.female === true}
                 shown={shown()}
                 scale={scale()}
                 crest={props.crest}
@@ -191,7 +199,7 @@ export function PhotoView(props: PhotoViewProps) {
         <Show when={props.overlay}>
           <fieldset class="row photo-layers">
             <legend class="visually-hidden">{t().inspection.layers}</legend>
-            <For each={layerNames}>
+            <For each={layers()}>
               {(layer) => (
                 <label class="choice small">
                   <input
@@ -208,7 +216,7 @@ export function PhotoView(props: PhotoViewProps) {
                   >
                     <path d="M0 5 H20" />
                   </svg>
-                  {t().inspection.layer[layer]}
+                  {layerName(layer)}
                 </label>
               )}
             </For>

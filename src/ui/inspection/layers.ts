@@ -1,2 +1,3 @@
 export const layerNames = ['markers', 'outline', 'axis', 'contact', 'crests'] as const;
 export type LayerName = (typeof layerNames)[number];
+export const boreLayers: readonly LayerName[] = ['markers', 'outline', 'axis'];

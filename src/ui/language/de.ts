@@ -1,4 +1,5 @@
 import type { Dictionary } from './dictionary';
+import { endDe } from './end/de';
 import { loopDe } from './loop/de';
 import { referenceDe } from './reference/de';
 import { refusedDe } from './refused/de';
@@ -438,6 +439,7 @@ export const de: Dictionary = {
     with: 'Gemessen mit',
     go: 'Bestimmen',
   },
+  end: endDe,
   loop: loopDe,
   reference: referenceDe,
   result: {

@@ -1,3 +1,4 @@
+import { endEn } from './end/en';
 import { loopEn } from './loop/en';
 import { referenceEn } from './reference/en';
 import { refusedEn } from './refused/en';
@@ -429,6 +430,7 @@ export const en = {
     with: 'Measured with',
     go: 'Identify',
   },
+  end: endEn,
   loop: loopEn,
   reference: referenceEn,
   result: {

@@ -1,4 +1,5 @@
 import type { Dictionary } from './dictionary';
+import { endEs } from './end/es';
 import { loopEs } from './loop/es';
 import { referenceEs } from './reference/es';
 import { refusedEs } from './refused/es';
@@ -436,6 +437,7 @@ export const es: Dictionary = {
     with: 'Medido con',
     go: 'Identificar',
   },
+  end: endEs,
   loop: loopEs,
   reference: referenceEs,
   result: {

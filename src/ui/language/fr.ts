@@ -1,4 +1,5 @@
 import type { Dictionary } from './dictionary';
+import { endFr } from './end/fr';
 import { loopFr } from './loop/fr';
 import { referenceFr } from './reference/fr';
 import { refusedFr } from './refused/fr';
@@ -440,6 +441,7 @@ export const fr: Dictionary = {
     with: 'Mesuré avec',
     go: 'Identifier',
   },
+  end: endFr,
   loop: loopFr,
   reference: referenceFr,
   result: {

@@ -62,6 +62,7 @@ export function RefusedPhoto(props: {
               <PhotoView
                 photo={blob}
                 overlay={props.overlay}
+                female={job()?.options.gender === 'female'}
                 crest={null}
                 onCrest={() => undefined}
               >

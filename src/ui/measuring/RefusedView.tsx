@@ -1,5 +1,6 @@
 import { createSignal, Show } from 'solid-js';
 import { defaultOptions, type Refused } from '../../journey/identification';
+import { WaysToShow } from '../end/WaysToShow';
 import { language, t } from '../language/language';
 import { WhatIsIt } from '../reference/WhatIsIt';
 import { job } from '../work/job';
@@ -25,7 +26,10 @@ export function RefusedView(props: { readonly refused: Refused }) {
   let photo: HTMLDivElement | undefined;
   const ways = () =>
     nextSteps(props.refused.refusal.reason, shown()).filter(
-      (way) => !(helping() && ['axis', 'ruler', 'corners'].includes(way)),
+      (way) =>
+        !(helping() && ['axis', 'ruler', 'corners'].includes(way)) &&
+        // Wear is judged of male ends alone.
+        !(way === 'other-gender' && job()?.wear),
     );
   return (
     <section class="refused stack">
@@ -36,7 +40,12 @@ export function RefusedView(props: { readonly refused: Refused }) {
           <p class="refused-todo">{words().todo}</p>
         </div>
         <Show when={!helping() && !badMarks(props.refused.refusal, shown())}>
-          <RefusalPicture reason={props.refused.refusal.reason} />
+          <Show
+            when={shown().female && props.refused.refusal.reason === 'no-thread'}
+            fallback={<RefusalPicture reason={props.refused.refusal.reason} />}
+          >
+            <WaysToShow />
+          </Show>
         </Show>
       </div>
       <Show when={props.refused.refusal.reason === 'which-reference' && job()}>

@@ -51,6 +51,21 @@ export function Ways(props: {
             <Match when={way === 'axis'}>{byHand('axis', t().refused.byHand)}</Match>
             <Match when={way === 'ruler'}>{byHand('ruler', t().refused.byRule)}</Match>
             <Match when={way === 'corners'}>{byHand('corners', t().reference.showCorners)}</Match>
+            <Match when={way === 'other-gender' && job()} keyed>
+              {({ photo, options }) => {
+                const gender = options.gender === 'female' ? 'male' : 'female';
+                return (
+                  <button
+                    type="button"
+                    class="button"
+                    classList={{ strong: strong() }}
+                    onClick={() => void measureNew(photo, { ...options, gender })}
+                  >
+                    {gender === 'female' ? t().end.inside : t().end.outside}
+                  </button>
+                );
+              }}
+            </Match>
             <Match when={way === 'card'}>
               <a class="button" classList={{ strong: strong() }} href={hashOf({ screen: 'card' })}>
                 {t().start.getCard}

@@ -21,9 +21,11 @@ export function refusalWords(
   { refusal, field }: Pick<Refused, 'refusal' | 'field'>,
   shown: Shown,
 ): { what: string; todo: string } {
-  const { refused } = t();
+  const { refused, end } = t();
   const marks = badMarks(refusal, shown);
   if (marks) return refused[marks];
+  const ofFemale: Readonly<Record<string, { what: string; todo: string }>> = end.refused;
+  if (shown.female && Object.hasOwn(ofFemale, refusal.reason)) return ofFemale[refusal.reason];
   const known: Readonly<Record<string, { what: string; todo: string }>> = refused.reasons;
   if (!Object.hasOwn(known, refusal.reason))
     return { what: refused.other.what, todo: refusal.advice || refused.other.todo };
@@ -33,7 +35,7 @@ export function refusalWords(
     : words;
 }
 
-const nothingShown: Shown = { ruler: false, axis: false, corners: false };
+const nothingShown: Shown = { ruler: false, axis: false, corners: false, female: false };
 
 /** Why measuring again changed nothing, in one line. */
 export function noChangeWords(why: NoChange, shown = nothingShown): string {

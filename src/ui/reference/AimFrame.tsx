@@ -1,5 +1,6 @@
-import { Match, Switch } from 'solid-js';
+import { Match, Show, Switch } from 'solid-js';
 import { card } from '../../scale-card/geometry';
+import { endChoice } from '../end/end-choice';
 import { paperChoice, referenceChoice } from './reference-choice';
 import './reference.css';
 
@@ -19,7 +20,10 @@ export function AimFrame() {
             width={352 * (card.window.widthMm / card.widthMm)}
             height={260 * (card.window.heightMm / card.heightMm)}
           />
-          <FittingOutline x={0} y={0} size={2.2} />
+          {/* A female end has two ways to lie or stand in it. */}
+          <Show when={endChoice() === 'male'}>
+            <FittingOutline x={0} y={0} size={2.2} />
+          </Show>
         </Match>
         <Match when={referenceChoice() === 'id1'}>
           <rect x="-150" y="-95" width="190" height="119.8" rx="7" />

@@ -1,5 +1,6 @@
 import { createSignal } from 'solid-js';
 import type { ReferenceAsked } from '../../journey/identification';
+import { endChoice } from '../end/end-choice';
 
 export const choices = ['card', 'id1', 'sheet', 'rule'] as const;
 export type Choice = (typeof choices)[number];
@@ -26,8 +27,9 @@ function read(): { choice: Choice; paper: Paper } {
 
 const [state, setState] = createSignal(read());
 
-/** What the person has to lay beside a fitting; belongs to the person, not to a sheet. */
-export const referenceChoice = () => state().choice;
+/** What the person has to lay beside a fitting; belongs to the person, not to a sheet. A female end has only been
+ *  measured on the printed card. */
+export const referenceChoice = (): Choice => (endChoice() === 'female' ? 'card' : state().choice);
 export const paperChoice = () => state().paper;
 
 export function chooseReference(part: { choice?: Choice; paper?: Paper }): void {
@@ -42,8 +44,8 @@ export function chooseReference(part: { choice?: Choice; paper?: Paper }): void 
 
 /** Whose outline the live view looks for. */
 export function outlineAsked(): 'id1' | Paper | null {
-  const { choice, paper } = state();
-  return choice === 'id1' ? 'id1' : choice === 'sheet' ? paper : null;
+  const choice = referenceChoice();
+  return choice === 'id1' ? 'id1' : choice === 'sheet' ? paperChoice() : null;
 }
 
 /** What a new photo is searched for. The printed card is found whatever is asked for, and with it chosen

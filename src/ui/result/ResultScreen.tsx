@@ -118,7 +118,7 @@ function Result(props: { readonly tables: Tables }) {
             <Show when={thread()} keyed>
               {(row) => (
                 <SectionDrawing
-                  dimensions={dimensionsOf(row, connection())}
+                  dimensions={dimensionsOf(row, connection(), sheet().conclusion.end ?? 'male')}
                   name={t().identification.section(nameOf(sheet()) ?? row.designation)}
                 />
               )}

@@ -1,5 +1,6 @@
 import { Show } from 'solid-js';
 import type { Shot } from '../../journey/8-sheet/sheet-schema';
+import { endOf } from '../end/end-choice';
 import { number } from '../language/format';
 import { t } from '../language/language';
 import { measureNew } from '../work/job';
@@ -25,7 +26,11 @@ export function PhotosApart() {
             <button
               type="button"
               class="button"
-              onClick={() => void forgetPhotosApart().then(() => measureNew(photo))}
+              onClick={() =>
+                void forgetPhotosApart().then(() =>
+                  measureNew(photo, { gender: endOf(measurement) }),
+                )
+              }
             >
               {t().loop.photosApart.own}
             </button>

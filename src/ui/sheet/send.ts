@@ -1,5 +1,6 @@
 import type { PictureLabel } from '../../handover/picture-label';
 import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
+import { endOf } from '../end/end-choice';
 import { connectionTitle } from '../identification/connection-words';
 import { headline } from '../identification/headline';
 import { readingText } from '../identification/reading-text';
@@ -98,7 +99,7 @@ export async function labelOf(sheet: Sheet): Promise<PictureLabel> {
       ...(what.length > 0 && stamp === 'open' ? [headline(sheet.conclusion)] : []),
       ...(m
         ? [
-            `⌀ ${plusMinus(m.majorDiameterMm, 'mm')} (${number(m.majorDiameterMm.value / 25.4, 3)} in)`,
+            `${endOf(m) === 'female' ? t().inspection.minor : '⌀'} ${plusMinus(m.majorDiameterMm, 'mm')} (${number(m.majorDiameterMm.value / 25.4, 3)} in)`,
             `${t().inspection.pitch} ${plusMinus(m.pitchMm, 'mm')} (${number(25.4 / m.pitchMm.value, 2)} tpi)`,
           ]
         : [t().sheet.noPhoto]),

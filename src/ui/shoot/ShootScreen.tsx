@@ -1,5 +1,8 @@
 import { createMemo, createSignal, For, Match, onCleanup, onMount, Show, Switch } from 'solid-js';
 import type { Guidance } from '../../journey/guidance';
+import { tiltFault } from '../../journey/guided-tilt';
+import { EndChoice } from '../end/EndChoice';
+import { endChoice } from '../end/end-choice';
 import { t } from '../language/language';
 import { AimFrame } from '../reference/AimFrame';
 import { ReferenceChoice } from '../reference/ReferenceChoice';
@@ -60,7 +63,7 @@ export function ShootScreen() {
       const frame = camera()!.frame(video);
       if (frame) {
         try {
-          const found = await guideFrame(gone.signal, frame, outlineAsked());
+          const found = await guideFrame(gone.signal, frame, outlineAsked(), endChoice());
           if (gone.signal.aborted) return;
           setUnguided(false);
           setGuidance(found);
@@ -94,14 +97,23 @@ export function ShootScreen() {
     setTaking(false);
   };
 
-  const checks = createMemo(() => checksOf(guidance(), referenceChoice()));
-  const hint = () => firstHint(guidance(), referenceChoice());
+  const checks = createMemo(() => checksOf(guidance(), referenceChoice(), endChoice()));
+  const hint = () => firstHint(guidance(), referenceChoice(), endChoice());
   const hintWords = (key: CheckKey) => {
     const choice = referenceChoice();
     if (key === 'card' && choice !== 'card') return t().reference.camera.bring[choice];
+    if (key === 'tilt' && endChoice() === 'female')
+      return tiltFault(guidance()?.tiltDeg ?? 0, 'female') === 'too-level'
+        ? t().end.shoot.tooLevel
+        : t().end.shoot.tooSlanted;
     return key === 'contrast' && guidance()?.field === 'dark'
       ? t().shoot.contrastOnDark
       : t().shoot.hints[key];
+  };
+
+  const checkWords = (key: CheckKey) => {
+    if (key === 'card' && referenceChoice() !== 'card') return t().reference.camera.inView;
+    return key === 'tilt' && endChoice() === 'female' ? t().end.shoot.check : t().shoot.checks[key];
   };
 
   return (
@@ -109,7 +121,10 @@ export function ShootScreen() {
       <div class="screen-head">
         <h1>{t().shoot.title}</h1>
       </div>
-      <ReferenceChoice brief />
+      <EndChoice brief />
+      <Show when={endChoice() === 'male'}>
+        <ReferenceChoice brief />
+      </Show>
       <div class="shoot-columns">
         <div class="viewfinder" classList={{ steady: steady() > 0, shot: shot() }}>
           <video ref={video} playsinline muted aria-label={t().shoot.viewfinder} />
@@ -148,11 +163,7 @@ export function ShootScreen() {
               <For each={checks()}>
                 {(check) => (
                   <li data-state={check.state}>
-                    <span>
-                      {check.key === 'card' && referenceChoice() !== 'card'
-                        ? t().reference.camera.inView
-                        : t().shoot.checks[check.key]}
-                    </span>
+                    <span>{checkWords(check.key)}</span>
                     <span class="small soft">
                       {check.state === 'good'
                         ? t().shoot.good

@@ -1,4 +1,5 @@
 import type { Guidance } from '../../journey/guidance';
+import { type GuidedEnd, tiltFault } from '../../journey/guided-tilt';
 import type { Choice } from '../reference/reference-choice';
 
 export type CheckKey = 'card' | 'tilt' | 'distance' | 'light' | 'still' | 'contrast' | 'inside';
@@ -8,12 +9,9 @@ export interface Check {
   readonly state: 'good' | 'bad' | 'unknown';
 }
 
-// As the guidance itself judges (journey/guidance.ts); here only to name what is missing.
-const mostTiltDeg = 30;
-
 /** In the order in which a person would put them right. Beside a rule only light and stillness are seen; beside
  *  a bank card and on a sheet, not how the fitting lies. */
-export function checksOf(seen: Guidance | null, choice: Choice = 'card'): readonly Check[] {
+export function checksOf(seen: Guidance | null, choice: Choice, end: GuidedEnd): readonly Check[] {
   const judge = (key: CheckKey, good: boolean | null): Check => ({
     key,
     state: good === null ? 'unknown' : good ? 'good' : 'bad',
@@ -25,7 +23,7 @@ export function checksOf(seen: Guidance | null, choice: Choice = 'card'): readon
   const all = [
     light,
     judge('card', card),
-    judge('tilt', onCard(seen?.tiltDeg == null ? null : seen.tiltDeg <= mostTiltDeg)),
+    judge('tilt', onCard(seen?.tiltDeg == null ? null : tiltFault(seen.tiltDeg, end) === null)),
     judge('distance', onCard(!seen?.tooNear)),
     judge('inside', onCard(!seen?.fittingOutside)),
     judge('contrast', onCard(!seen?.lowContrast)),
@@ -34,6 +32,6 @@ export function checksOf(seen: Guidance | null, choice: Choice = 'card'): readon
   return choice === 'card' ? all : all.filter(({ key }) => key !== 'inside' && key !== 'contrast');
 }
 
-export function firstHint(seen: Guidance | null, choice: Choice = 'card'): CheckKey | null {
-  return checksOf(seen, choice).find((check) => check.state === 'bad')?.key ?? null;
+export function firstHint(seen: Guidance | null, choice: Choice, end: GuidedEnd): CheckKey | null {
+  return checksOf(seen, choice, end).find((check) => check.state === 'bad')?.key ?? null;
 }

@@ -26,6 +26,7 @@ export function Samples() {
       await measureNew(await response.blob(), {
         bars: barsInUse() ?? drawnTrue,
         reference: { kind: 'auto', corners: null },
+        gender: 'male',
       });
     } catch {
       notify(t().shell.error);

@@ -1,5 +1,7 @@
 import { createResource, For, onMount, Show } from 'solid-js';
 import { usedCheck } from '../card/card-checks';
+import { EndChoice } from '../end/EndChoice';
+import { endChoice } from '../end/end-choice';
 import { dateTime } from '../language/format';
 import { t } from '../language/language';
 import { ReferenceChoice } from '../reference/ReferenceChoice';
@@ -63,7 +65,10 @@ export function StartScreen() {
         aria-labelledby="photo-title"
       >
         <h2 id="photo-title">{t().start.photo}</h2>
-        <ReferenceChoice />
+        <EndChoice />
+        <Show when={endChoice() === 'male'}>
+          <ReferenceChoice />
+        </Show>
         <div class="start-actions">
           {/* On a phone a photo is taken; at a desk the post is opened. */}
           <FileButton label={t().start.take} capture strong={narrow()} />
@@ -80,9 +85,11 @@ export function StartScreen() {
           {t().start.card}:{' '}
           <a href={hashOf({ screen: 'card' })}>{usedCheck()?.name ?? t().start.cardNominal}</a>
         </p>
-        <div class="start-sketch" aria-hidden="true">
-          <AimPicture />
-        </div>
+        <Show when={endChoice() === 'male'}>
+          <div class="start-sketch" aria-hidden="true">
+            <AimPicture />
+          </div>
+        </Show>
       </section>
       <section class="start-sample" aria-labelledby="sample-title">
         <h2 id="sample-title">{t().start.sample}</h2>

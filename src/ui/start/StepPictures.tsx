@@ -1,5 +1,6 @@
 import { ReadingPicture } from '../identification/ReadingPicture';
 import { CardSketch } from '../widgets/CardSketch';
+import '../widgets/aim-picture.css';
 import './start.css';
 
 /** The card coming out of a printer. */

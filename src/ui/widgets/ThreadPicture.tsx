@@ -1,5 +1,6 @@
 import { createMemo, createResource, For, onCleanup, Show } from 'solid-js';
-import { arrowHead, paintCrop, type ThreadCrop, threadCrop } from '../../handover/thread-crop';
+import { arrowHead, paintCrop, type ThreadCrop } from '../../handover/crop-drawing';
+import { threadCrop } from '../../handover/thread-crop';
 import { plusMinus } from '../language/format';
 import { t } from '../language/language';
 import type { Sheet, SheetWithPhotos } from '../work/open-sheet';

@@ -4,6 +4,7 @@ import type { Reading } from '../../journey/6-candidates/reading';
 import type { Conclusion } from '../../journey/7-next-reading/decision';
 import type { Tool } from '../../journey/7-next-reading/tools';
 import type { Guidance } from '../../journey/guidance';
+import type { GuidedEnd } from '../../journey/guided-tilt';
 import type { Identification, MeasureOptions, OnStage } from '../../journey/identification';
 import { MeasuringWorker, WorkerDied } from '../../worker/client';
 import { priorChoice } from './prior-choice';
@@ -47,8 +48,9 @@ export function guideFrame(
   signal: AbortSignal,
   frame: ImageData,
   outline: RectangleKind | null,
+  end: GuidedEnd,
 ): Promise<Guidance> {
-  return warmUp().guide(signal, frame, outline);
+  return warmUp().guide(signal, frame, outline, end);
 }
 
 /** Lets the screen stand first; then the worker and OpenCV arrive while a photo is being chosen. */

@@ -8,6 +8,7 @@ import {
   type StageName,
 } from '../../journey/identification';
 import { barsInUse } from '../card/card-checks';
+import { endChoice } from '../end/end-choice';
 import { t } from '../language/language';
 import { askedReference, referenceChoice } from '../reference/reference-choice';
 import { notify } from '../shell/notices';
@@ -44,17 +45,21 @@ export const job = current;
 
 let running: AbortController | null = null;
 
+/** What a photo given on the measuring screen is given instead of. */
+const jobBefore = (): Job | null => (route().screen === 'measuring' ? current() : null);
+
 /** From a fresh photo to a kept sheet; the way on (refusal, cancel) stays on the measuring screen. A photo taken
- *  again there is asked the same as the one before. */
+ *  again there is asked the same as the one before. Wear is judged of male ends alone. */
 export async function measureNew(
   photo: Blob,
   options: Partial<MeasureOptions> = {},
-  wear: WearPart | null = route().screen === 'measuring' ? (current()?.wear ?? null) : null,
+  wear: WearPart | null = jobBefore()?.wear ?? null,
 ): Promise<void> {
   const full: MeasureOptions = {
     ...defaultOptions,
     reference: askedReference(),
     bars: barsInUse(),
+    gender: jobBefore()?.options.gender ?? (wear ? 'male' : endChoice()),
     ...options,
   };
   const at = new Date().toISOString();

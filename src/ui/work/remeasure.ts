@@ -6,6 +6,7 @@ import {
   type StageName,
 } from '../../journey/identification';
 import { barsInUse } from '../card/card-checks';
+import { endOf } from '../end/end-choice';
 import { t } from '../language/language';
 import { askedReference } from '../reference/reference-choice';
 import { notify } from '../shell/notices';
@@ -53,7 +54,13 @@ export async function remeasure(index: number, help: Help): Promise<NoChange | n
   const photo = await uprightPhoto(bytes, shot);
   return measureInto(
     photo,
-    { ...defaultOptions, reference: shot.asked, ...help, bars: barsInUse() ?? shot.bars },
+    {
+      ...defaultOptions,
+      gender: endOf(shot.measurement),
+      reference: shot.asked,
+      ...help,
+      bars: barsInUse() ?? shot.bars,
+    },
     // The bytes stay those that were kept first, unless a bank card has been found in them now.
     (made) => ({
       shots: now.sheet.shots.map((one, i) => (i === index ? made.shot : one)),
@@ -69,7 +76,12 @@ export async function remeasure(index: number, help: Help): Promise<NoChange | n
 export async function addPhoto(photo: Blob): Promise<NoChange | null> {
   const now = openSheet();
   if (!now) return null;
-  const options = { ...defaultOptions, reference: askedReference(), bars: barsInUse() };
+  const options = {
+    ...defaultOptions,
+    gender: endOf(now.sheet.measurement),
+    reference: askedReference(),
+    bars: barsInUse(),
+  };
   setApart(null);
   let added: { shot: Shot; bytes: Uint8Array } | null = null;
   const problem = await measureInto(photo, options, (made) => {

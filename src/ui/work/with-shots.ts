@@ -1,13 +1,17 @@
 import { combineShots } from '../../journey/5-measurement/combine-shots';
 import { measuredAgain } from '../../journey/8-sheet/measured-again';
 import { combineWorn } from '../../journey/wear/combine-worn';
+import { endOf } from '../end/end-choice';
 import { conclude } from './engine';
 import type { Sheet, Shot } from './open-sheet';
 import { toolsAtHand } from './tools';
 
 const combineWhole = (measurements: readonly Shot['measurement'][]) => {
   const combined = combineShots(measurements);
-  return combined.ok ? combined.value : null;
+  const [end, ...others] = new Set(measurements.map(endOf));
+  if (!combined.ok || others.length > 0) return null;
+  // Which end it is is not among what several photos are combined from.
+  return end === 'female' ? { ...combined.value, end } : combined.value;
 };
 
 /** The sheet with these photos: their measurements combined, and concluded anew. Null when the

@@ -1,0 +1,35 @@
+import { For, Show } from 'solid-js';
+import { t } from '../language/language';
+import { EndPicture } from './EndPicture';
+import { chooseEnd, endChoice, ends } from './end-choice';
+import { WaysToShow } from './WaysToShow';
+import './end.css';
+
+/** Whether the thread is outside or inside, as drawings, and how an inside one is shown; over a live view the
+ *  drawings of the ends alone. */
+export function EndChoice(props: { readonly brief?: boolean }) {
+  return (
+    <fieldset class="end-choice">
+      <legend>{t().readingsOnly.end}</legend>
+      <div class="end-tiles">
+        <For each={ends}>
+          {(end) => (
+            <label class="end-tile" data-end={end}>
+              <input
+                type="radio"
+                name="end"
+                checked={endChoice() === end}
+                onChange={() => chooseEnd(end)}
+              />
+              <EndPicture of={end} />
+              <span class="small">{t().readingsOnly[end]}</span>
+            </label>
+          )}
+        </For>
+      </div>
+      <Show when={!props.brief && endChoice() === 'female'}>
+        <WaysToShow />
+      </Show>
+    </fieldset>
+  );
+}
