@@ -47,9 +47,11 @@ export function CardScreen() {
       </div>
       <div class="card-columns">
         <figure class="card-preview" data-paper={paper()}>
-          <Show when={url()} keyed>
-            {(src) => <img src={src} alt={t().card.preview} width="736" height="544" />}
-          </Show>
+          <div class="card-picture">
+            <Show when={url()} keyed>
+              {(src) => <img src={src} alt={t().card.preview} width="736" height="544" />}
+            </Show>
+          </div>
           <figcaption class="small soft">{t().card.preview}</figcaption>
         </figure>
         <div class="stack">
