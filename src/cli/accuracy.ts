@@ -18,10 +18,11 @@ import { pathFrom, runIfStarted, UsageError } from './arguments';
 import { measureOptions } from './measure-options';
 
 const usage = `npm run accuracy -- [FOLDER] | --synthetic COUNT [--seed S] [--save FOLDER]
-  [--workers N] [--bars MM150,MM100] [--budget] [--wear] [--by STRATUM] [--json OUT.json] [--compare OLD.json] [--only NAME,NAME]
+  [--workers N] [--bars MM150,MM100] [--along] [--budget] [--wear] [--by STRATUM] [--json OUT.json] [--compare OLD.json] [--only NAME,NAME]
        npm run accuracy -- --matching [--cases N] [--seed S]
 FOLDER holds photos with NAME.truth.json beside them; fixtures/photos when none is named.
 --save writes the synthetic photos with their truth and measures nothing.
+--along shows each photo's axis as by hand: the true one, its ends put off by up to 1 mm.
 --wear prints what is said of the crests when the thread is named, against the truth.
 --by prints one stratum: tilt, cameraHeight, pxPerPitch, field, finish, light, noise, exif, form or print.
 --matching tries the matching core on simulated fittings, without photos.`;
@@ -40,6 +41,7 @@ async function run(args: string[]): Promise<number> {
       save: { type: 'string' },
       workers: { type: 'string', default: '1' },
       bars: { type: 'string' },
+      along: { type: 'boolean', default: false },
       budget: { type: 'boolean', default: false },
       by: { type: 'string' },
       wear: { type: 'boolean', default: false },
@@ -52,7 +54,7 @@ async function run(args: string[]): Promise<number> {
   });
   if (positionals.length > 1 || (positionals.length > 0 && values.synthetic !== undefined))
     throw new UsageError('Name one folder, or --synthetic.');
-  const { bars } = measureOptions({ bars: values.bars });
+  const measuredAs = { bars: measureOptions({ bars: values.bars }).bars, along: values.along };
   const cases =
     values.synthetic === undefined
       ? await casesInFolder(positionals[0] ? pathFrom(positionals[0]) : 'fixtures/photos')
@@ -65,7 +67,7 @@ async function run(args: string[]): Promise<number> {
     return 0;
   }
   if (values.share !== undefined) {
-    await measureCases(shareOf(wanted, values.share), bars, (score) => process.send?.(score));
+    await measureCases(shareOf(wanted, values.share), measuredAs, (score) => process.send?.(score));
     process.disconnect?.();
     return 0;
   }
@@ -76,7 +78,7 @@ async function run(args: string[]): Promise<number> {
   };
   const workers = Math.min(whole(values.workers), wanted.length);
   if (workers > 1) await inWorkers(workers, note);
-  else await measureCases(wanted, bars, note);
+  else await measureCases(wanted, measuredAs, note);
   process.stderr.write('\n');
   scores.sort((a, b) => (a.name < b.name ? -1 : 1));
 

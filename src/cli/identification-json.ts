@@ -8,20 +8,29 @@ import { resolvedDiameter } from '../journey/wear/resolved-major';
 import type { Expected } from './expected-thread';
 import { wearJson } from './wear-json';
 
+/** What was said with the photo. */
+export interface Said {
+  readonly expected?: Expected | null;
+  /** The axis that a person has shown. */
+  readonly along?: readonly [PhotoPoint, PhotoPoint] | null;
+}
+
 /** One photo's line of `measure --json`. Outside tests rely on these names: add, never rename. */
 export function identificationJson(
   photo: string,
   identification: Identification,
-  expected: Expected | null = null,
+  { expected = null, along = null }: Said = {},
 ): object {
   const { outcome, timingsMs } = identification;
-  if (outcome === 'refused') return { photo, outcome, refusal: identification.refusal, timingsMs };
+  if (outcome === 'refused')
+    return { photo, outcome, refusal: identification.refusal, along, timingsMs };
   const { reference, measurement, conclusion, overlay, otherEnds, notes } = identification;
   const { contradictions, nearest } = conclusion;
   return {
     photo,
     outcome,
     reference,
+    along,
     ...endJson(measurement, conclusion),
     ends: [
       { measurement, conclusion, axis: overlay.axis },

@@ -23,6 +23,10 @@ const ruler = numbers(5)
   .transform(([x1, y1, x2, y2, mm]) => ({ from: [x1, y1] as const, to: [x2, y2] as const, mm }))
   .refine(({ from, to, mm }) => mm > 0 && Math.hypot(to[0] - from[0], to[1] - from[1]) >= 1);
 
+const along = numbers(4)
+  .transform(([x1, y1, x2, y2]) => [[x1, y1] as const, [x2, y2] as const] as const)
+  .refine(([a, b]) => Math.hypot(b[0] - a[0], b[1] - a[1]) >= 1);
+
 /** A print scaled by more than a tenth is a misreading. */
 const bars = z
   .string()
@@ -44,6 +48,7 @@ export function measureOptions(given: {
   readonly ruler?: string | undefined;
   readonly bars?: string | undefined;
   readonly gender?: string | undefined;
+  readonly along?: string | undefined;
 }): MeasureOptions {
   const wanted = optional(
     given.reference,
@@ -56,8 +61,20 @@ export function measureOptions(given: {
         ? 'A rule gives no scale by itself: mark two of its graduations with --ruler x1,y1,x2,y2,MM.'
         : `Give --ruler or --reference ${wanted}, not both.`,
     );
+  const axis = optional(
+    given.along,
+    along,
+    '--along takes x1,y1,x2,y2: two points of the axis, from the free end to the last full turn.',
+  );
+  const gender =
+    optional(given.gender, z.enum(gendersAsked), `--gender takes ${gendersAsked.join(', ')}.`) ??
+    'auto';
+  if (axis && gender === 'female')
+    throw new UsageError('--along shows the axis of a thread outside: not with --gender female.');
   return {
     ...defaultOptions,
+    corrections: axis && { axis, side: 'both' },
+    gender,
     readings: readingsFrom(given.reading ?? []),
     reference: { kind: wanted === null || wanted === 'rule' ? 'auto' : wanted, corners: null },
     ruler: optional(
@@ -65,9 +82,6 @@ export function measureOptions(given: {
       ruler,
       '--ruler takes x1,y1,x2,y2,MM: two points and their distance.',
     ),
-    gender:
-      optional(given.gender, z.enum(gendersAsked), `--gender takes ${gendersAsked.join(', ')}.`) ??
-      'auto',
     bars: optional(given.bars, bars, '--bars takes the two lengths in mm, like 149.6,99.8.'),
   };
 }

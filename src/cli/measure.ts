@@ -13,7 +13,7 @@ import { loadNodeVision } from './node-vision';
 import { wearText } from './wear-text';
 
 const usage =
-  'npm run --silent measure -- [--json] [--reading KIND=VALUE]… [--reference auto|card|id1|a4|letter|rule] [--ruler x1,y1,x2,y2,MM] [--bars MM150,MM100] [--gender auto|male|female] [--expect THREAD [--class CLASS]] PHOTO…';
+  'npm run --silent measure -- [--json] [--reading KIND=VALUE]… [--reference auto|card|id1|a4|letter|rule] [--ruler x1,y1,x2,y2,MM] [--bars MM150,MM100] [--along x1,y1,x2,y2] [--gender auto|male|female] [--expect THREAD [--class CLASS]] PHOTO…';
 
 async function run(args: string[], print: (text: string) => void): Promise<number> {
   const { values, positionals } = parseArgs({
@@ -25,6 +25,7 @@ async function run(args: string[], print: (text: string) => void): Promise<numbe
       reference: { type: 'string' },
       ruler: { type: 'string' },
       bars: { type: 'string' },
+      along: { type: 'string' },
       gender: { type: 'string' },
       expect: { type: 'string' },
       class: { type: 'string' },
@@ -37,7 +38,7 @@ async function run(args: string[], print: (text: string) => void): Promise<numbe
   for (const photo of positionals) {
     const answer = await identifyFile(photo, options);
     if (answer === null) faults++;
-    print((values.json ? asJson : asText)(photo, answer, expected));
+    print((values.json ? asJson : asText)(photo, answer, options, expected));
   }
   return faults > 0 ? 1 : 0;
 }
@@ -68,20 +69,32 @@ const fault = {
   advice: 'Crestwise itself failed on this photo: try another, and report this one.',
 };
 
-function asJson(photo: string, answer: Identification | null, expected: Expected | null): string {
+function asJson(
+  photo: string,
+  answer: Identification | null,
+  { corrections }: MeasureOptions,
+  expected: Expected | null,
+): string {
   return JSON.stringify(
     answer
-      ? identificationJson(photo, answer, expected)
+      ? identificationJson(photo, answer, { expected, along: corrections?.axis ?? null })
       : { photo, outcome: 'refused', refusal: fault },
   );
 }
 
-function asText(photo: string, answer: Identification | null, expected: Expected | null): string {
-  if (answer?.outcome === 'measured' && expected)
-    return `${identificationText(photo, answer)}${wearText(expected, answer, resolvedMajor(answer.measurement))}`;
-  return answer
-    ? identificationText(photo, answer)
-    : `${photo}\n  not measured (${fault.reason}): ${fault.advice}\n`;
+function asText(
+  photo: string,
+  answer: Identification | null,
+  { corrections }: MeasureOptions,
+  expected: Expected | null,
+): string {
+  if (!answer) return `${photo}\n  not measured (${fault.reason}): ${fault.advice}\n`;
+  const byHand = corrections?.axis ? '  axis            as shown by --along\n' : '';
+  const wear =
+    answer.outcome === 'measured' && expected
+      ? wearText(expected, answer, resolvedMajor(answer.measurement))
+      : '';
+  return `${identificationText(photo, answer)}${byHand}${wear}`;
 }
 
 let loadedVision: ReturnType<typeof loadNodeVision> | undefined;

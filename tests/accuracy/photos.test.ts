@@ -15,7 +15,7 @@ describe('photos with truth', () => {
   beforeAll(async () => {
     const cases = await casesInFolder('fixtures/photos');
     const truths = await Promise.all(cases.map(async (one) => (await one.load()).truth));
-    await measureCases(cases, null, (s, answer) => {
+    await measureCases(cases, { bars: null, along: false }, (s, answer) => {
       const deg = truths[scores.length]!.nose_half_angle_deg;
       const got = answer.outcome === 'measured' ? answer.measurement.noseHalfAngleDeg : null;
       noses.push({ name: s.name, truthDeg: typeof deg === 'number' ? deg : null, got });

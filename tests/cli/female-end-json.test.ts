@@ -68,10 +68,10 @@ test('of a male end it does, and no minor diameter', () => {
 
 test('nor is a female end judged by the crests of a male thread', () => {
   const expected = expectedThread({ expect: 'G1/2' });
-  expect(identificationJson('gf', answer('female'), expected)).toMatchObject({
+  expect(identificationJson('gf', answer('female'), { expected })).toMatchObject({
     wear: { crest: { state: 'not-decidable', why: 'unresolved', byMm: null }, overlapMm: null },
   });
-  expect(identificationJson('gz', answer('male'), expected)).toMatchObject({
+  expect(identificationJson('gz', answer('male'), { expected })).toMatchObject({
     wear: { overlapMm: expect.any(Number) },
   });
 });

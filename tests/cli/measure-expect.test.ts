@@ -42,7 +42,7 @@ function d26(): Promise<Identification> {
 
 async function wearOf(thread: string, className?: string): Promise<Wear> {
   const expected = expectedThread({ expect: thread, class: className });
-  return (identificationJson('d26', await d26(), expected) as { wear: Wear }).wear;
+  return (identificationJson('d26', await d26(), { expected }) as { wear: Wear }).wear;
 }
 
 test('--expect adds the wear of the thread that is named, and the class changes its limits', async () => {
@@ -84,7 +84,9 @@ test('another thread, a taper: not decidable, with the reason', async () => {
 });
 
 test('without --expect there is no wear; as text it comes with its cautions', async () => {
-  expect(identificationJson('d26', await d26(), expectedThread({}))).not.toHaveProperty('wear');
+  expect(
+    identificationJson('d26', await d26(), { expected: expectedThread({}) }),
+  ).not.toHaveProperty('wear');
   const { out } = await runCommand('measure', '--expect', '3/4-16 UNF', photo('d26'));
   expect(out).toMatch(/class +18\.77\d to 19\.01\d mm/);
   expect(out).toMatch(/GO and NOT GO/);

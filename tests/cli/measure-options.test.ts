@@ -19,6 +19,20 @@ test('ruler and bars say what they were given', () => {
   expect(measureOptions({})).toMatchObject({ ruler: null, bars: null, readings: [] });
 });
 
+test('an axis shown by hand is two points apart, of a thread outside', () => {
+  expect(measureOptions({ along: '10,20,300.5,40' }).corrections).toEqual({
+    axis: [
+      [10, 20],
+      [300.5, 40],
+    ],
+    side: 'both',
+  });
+  expect(measureOptions({}).corrections).toBeNull();
+  for (const along of ['10,20,30', '10,20,10,20', 'a,b,c,d'])
+    expect(() => measureOptions({ along })).toThrow('--along takes');
+  expect(() => measureOptions({ along: '1,2,30,40', gender: 'female' })).toThrow(UsageError);
+});
+
 test('a reference is looked for as told; a rule needs its two marks', () => {
   expect(measureOptions({}).reference).toEqual({ kind: 'auto', corners: null });
   for (const kind of ['auto', 'card', 'id1', 'a4', 'letter'] as const)

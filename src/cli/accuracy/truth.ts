@@ -33,6 +33,9 @@ export const truthSchema = z.looseObject({
     ])
     .optional(),
   cxcy: z.tuple([z.number(), z.number()]).optional(),
+  /** Of the upright photo, px. */
+  width: z.number().positive().optional(),
+  height: z.number().positive().optional(),
   distance_mm: z.number(),
   tilt_deg: z.number(),
   exif: z.enum(['f35', 'none']),
