@@ -32,7 +32,7 @@ const mostGrowth = 0.06;
 /** Lines less likely by this (logarithm) against their side's best are left out. */
 const leastLog = 9;
 const mostLines = 250;
-/** What is known beforehand: shares of the radius, rad, and growth of the radius. */
+/** What is known beforehand: of the radius, as a share of it, and of the turn, rad. */
 const priors = { radius: 0.02, turn: 0.012 };
 /** Growth of the radius that threads are made with: none, or 1:16 on diameter towards the hex, seldom another
  *  (ISO 7-1, ASME B1.20.1; shares and how nearly a photo shows it: common practice and judgement). */
