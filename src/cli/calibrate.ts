@@ -4,7 +4,6 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { casesInFolder } from './accuracy/cases';
 import { pathFrom, runIfStarted, UsageError } from './arguments';
-import { fitApart } from './calibrate/fit-apart';
 import { fitPeriod } from './calibrate/fit-period';
 import { fitSeats } from './calibrate/fit-seats';
 import { fitSpread, widening } from './calibrate/fit-spread';
@@ -67,13 +66,6 @@ async function run(args: string[]): Promise<number> {
     },
     period: fitPeriod(kept.map((row) => row.rivals)),
     seat: fitSeats(kept.map((row) => row.seats)),
-    outline: {
-      furthestApart: fitApart(
-        lengths.flatMap(({ outline, radius }) =>
-          outline ? [{ ...outline, pitchMm: radius.traces.pitchMm }] : [],
-        ),
-      ),
-    },
     // A hex that is not one is found out by nothing here; what it does to lengths is in their spreads.
     height: rounded(widening(heights, 0.9)),
   };

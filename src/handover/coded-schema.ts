@@ -21,6 +21,15 @@ const measurement = z.object({
   a: estimate.optional(),
   /** A female end; later still. */
   g: z.literal(1).optional(),
+  /** Parts of the diameter and other periods, in pairs: share and u, ratio and share. Latest. */
+  k: z
+    .array(z.tuple([number, number]))
+    .max(4)
+    .optional(),
+  o: z
+    .array(z.tuple([number, number]))
+    .max(10)
+    .optional(),
 });
 
 /** A sheet as the code on a shared picture carries it: short keys, rounded numbers, no arrays that

@@ -229,8 +229,18 @@ function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
     b: m.budget.map((row) => [row.source, digits(row.pitchMm, 2), digits(row.majorDiameterMm, 2)]),
     ...given('a', m.hexAcrossFlatsMm && foldEstimate(m.hexAcrossFlatsMm)),
     ...given('g', m.end === 'female' ? (1 as const) : undefined),
+    ...given(
+      'k',
+      m.diameterParts?.map(({ share, uMm }) => pair(share, uMm)),
+    ),
+    ...given(
+      'o',
+      m.otherPeriods?.length ? m.otherPeriods.map((q) => pair(q.ratio, q.share)) : undefined,
+    ),
   };
 }
+
+const pair = (a: number, b: number): [number, number] => [digits(a, 4), digits(b, 3)];
 
 function unfoldMeasurement(m: NonNullable<Coded['m']>) {
   return {
@@ -247,6 +257,14 @@ function unfoldMeasurement(m: NonNullable<Coded['m']>) {
     middleFromEndMm: m.e ?? null,
     budget: m.b.map(([source, pitchMm, majorDiameterMm]) => ({ source, pitchMm, majorDiameterMm })),
     ...given('hexAcrossFlatsMm', m.a && unfoldEstimate(m.a)),
+    ...given(
+      'diameterParts',
+      m.k?.map(([share, uMm]) => ({ share, uMm })),
+    ),
+    ...given(
+      'otherPeriods',
+      m.o?.map(([ratio, share]) => ({ ratio, share })),
+    ),
   };
 }
 

@@ -1,42 +1,84 @@
 import { expect, test } from 'vitest';
 import { fitSpread } from '../../src/cli/calibrate/fit-spread';
-import { spreadMm } from '../../src/journey/5-measurement/learnt-spread';
+import {
+  coveringU,
+  type SpreadWeights,
+  spreadOf,
+  type Traces,
+} from '../../src/journey/5-measurement/learnt-spread';
 import { seededRandom } from '../../src/quantity/random';
 
 const { uniform, normal } = seededRandom(3);
-const truth = { base: -3, fit: 0.8, limb: 0.4, score: -0.5, dark: 0.7, least: 0, most: 9 };
-/** Invented errors whose spread is known. */
-const rows = Array.from({ length: 600 }, () => {
+const truth: SpreadWeights = {
+  base: -4,
+  fit: 0.6,
+  limb: 0.4,
+  scatter: 0.2,
+  score: -0.5,
+  dark: 0.5,
+  astray: -3,
+  astrayScatter: 1,
+  astrayOdds: -0.1,
+  astrayDark: -0.5,
+  far: -1,
+  least: 0,
+  most: 9,
+};
+const anyTraces = (): Traces => {
   const pitchMm = 1 + 2 * uniform();
-  const traces = {
+  return {
     pitchMm,
     fitMm: pitchMm * Math.exp(-6 + 3 * uniform()),
     limbMm: pitchMm * Math.exp(-4 + 2 * uniform()),
+    scatterMm: pitchMm * Math.exp(-4 + 3 * uniform()),
     score: -uniform(),
+    radiusOdds: 14 * uniform(),
     dark: uniform() < 0.4,
   };
-  return { errorMm: spreadMm(traces, truth) * normal(), sharedMm: 0, traces };
+};
+/** Invented errors whose spread is known. */
+const rows = Array.from({ length: 900 }, () => {
+  const traces = anyTraces();
+  const { uMm, astray, farMm } = spreadOf(traces, truth);
+  const errorMm = (uniform() < astray ? farMm : uMm) * normal();
+  return { errorMm, sharedMm: 0, traces };
+});
+const found = fitSpread(rows);
+
+test('a spread is found again from errors drawn with it: both its parts, and how many go astray', () => {
+  const both = rows.map(
+    ({ traces }) => [spreadOf(traces, found), spreadOf(traces, truth)] as const,
+  );
+  const ratios = both.map(([a, b]) => a.uMm / b.uMm).sort((a, b) => a - b);
+  expect(ratios[90]).toBeGreaterThan(0.75);
+  expect(ratios[810]).toBeLessThan(1.35);
+  const mean = (of: readonly number[]) => of.reduce((a, b) => a + b, 0) / of.length;
+  const astray = (k: 0 | 1) => mean(both.map((pair) => pair[k].astray));
+  expect(astray(0) / astray(1)).toBeGreaterThan(0.75);
+  expect(astray(0) / astray(1)).toBeLessThan(1.3);
+  expect(Math.abs(found.far - truth.far)).toBeLessThan(0.2);
 });
 
-test('a spread is found again from errors drawn with it', () => {
-  const found = fitSpread(rows);
-  const held = rows.filter((q) => Math.abs(q.errorMm) < 1.96 * spreadMm(q.traces, found)).length;
-  expect(held / rows.length).toBeGreaterThan(0.94);
-  expect(held / rows.length).toBeLessThan(0.965);
-  const ratios = rows
-    .map((q) => spreadMm(q.traces, found) / spreadMm(q.traces, truth))
-    .sort((a, b) => a - b);
-  expect(ratios[60]).toBeGreaterThan(0.75);
-  expect(ratios[540]).toBeLessThan(1.35);
+test('as many errors as should lie within 1.96 of the covering u', () => {
+  const held = rows.filter(
+    ({ errorMm, traces }) => Math.abs(errorMm) < 1.96 * coveringU(spreadOf(traces, found)),
+  );
+  expect(held.length / rows.length).toBeGreaterThan(0.935);
+  expect(held.length / rows.length).toBeLessThan(0.965);
+});
+
+test('the covering u is the plain one where nothing goes astray, and grows with what does', () => {
+  expect(coveringU({ uMm: 0.2, astray: 0, farMm: 3 })).toBeCloseTo(0.2, 3);
+  expect(coveringU({ uMm: 0.2, astray: 1, farMm: 3 })).toBeCloseTo(3, 2);
+  // 0.95 = 0.96·0.9843 + 0.04·0.128: the normal integral is 0.9843 within ±2.416 and 0.128 within ±0.161.
+  expect(coveringU({ uMm: 0.2, astray: 0.04, farMm: 3 })).toBeCloseTo((0.2 * 2.416) / 1.96, 3);
 });
 
 test('a spread stays within what photos have shown', () => {
-  const found = fitSpread(rows);
   const { traces } = rows[0]!;
-  const far = { ...traces, fitMm: 50 * traces.pitchMm, limbMm: 50 * traces.pitchMm };
-  expect(spreadMm(far, found)).toBeCloseTo(found.most * traces.pitchMm, 12);
-  expect(spreadMm({ ...traces, fitMm: 1e-9, limbMm: 0 }, found)).toBeCloseTo(
-    found.least * traces.pitchMm,
-    12,
-  );
+  const { pitchMm } = traces;
+  const worst = { ...traces, fitMm: 50 * pitchMm, limbMm: 50 * pitchMm, scatterMm: 50 * pitchMm };
+  expect(spreadOf(worst, found).uMm).toBeCloseTo(found.most * pitchMm, 12);
+  const surest = { ...traces, fitMm: 1e-12, limbMm: 0, scatterMm: 1e-12 };
+  expect(spreadOf(surest, found).uMm).toBeCloseTo(found.least * pitchMm, 12);
 });

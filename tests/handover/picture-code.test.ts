@@ -124,7 +124,15 @@ test('a code from before the flash was told still opens as the same sheet', () =
 });
 
 test('what the photo shows of the end, the hex and the other end come back', () => {
-  const seen = { ...sheet.measurement!, hexAcrossFlatsMm: { value: 27.1, u: 0.2 } };
+  const told = {
+    hexAcrossFlatsMm: { value: 27.1, u: 0.2 },
+    diameterParts: [
+      { share: 0.96, uMm: 0.08 },
+      { share: 0.04, uMm: 0.9 },
+    ],
+    otherPeriods: [{ ratio: 0.5, share: 0.012 }],
+  };
+  const seen = { ...sheet.measurement!, ...told };
   const other = {
     measurement: { ...sheet.measurement!, pitchMm: { value: 1.814, u: 0.004 } },
     axis: [
@@ -137,7 +145,7 @@ test('what the photo shows of the end, the hex and the other end come back', () 
     measurement: seen,
     shots: [{ ...sheet.shots[0]!, measurement: seen, otherEnds: [other] }],
   });
-  expect(read.measurement).toMatchObject({ hexAcrossFlatsMm: { value: 27.1, u: 0.2 } });
+  expect(read.measurement).toMatchObject(told);
   const [end] = read.shots[0]!.otherEnds;
   expect(end!.measurement.pitchMm).toEqual({ value: 1.814, u: 0.004 });
   expect(end!.axis[0]![1] / end!.axis[0]![0]).toBeCloseTo(384 / 512, 2);

@@ -1,6 +1,6 @@
 import {
   type SpreadWeights,
-  spreadMm,
+  spreadOf,
   type Traces,
 } from '../../journey/5-measurement/learnt-spread';
 import { rounded } from './rounded';
@@ -13,53 +13,69 @@ export interface Off {
   readonly traces: Traces;
 }
 
-const names = ['base', 'fit', 'limb', 'score', 'dark'] as const;
-/** Tails: Student's t of so few degrees of freedom keeps one shadow from setting every weight. */
-const freedom = 5;
+const names = [
+  'base',
+  'fit',
+  'limb',
+  'scatter',
+  'score',
+  'dark',
+  'astray',
+  'astrayScatter',
+  'astrayOdds',
+  'astrayDark',
+  'far',
+] as const;
+type Sought = Readonly<Record<(typeof names)[number], number>>;
+const start: Sought = {
+  base: -4,
+  fit: 0.5,
+  limb: 0.5,
+  scatter: 0,
+  score: 0,
+  dark: 0,
+  astray: -2,
+  astrayScatter: 0.5,
+  astrayOdds: 0,
+  astrayDark: 0,
+  far: -1.5,
+};
+/** What leaves more to doubt never makes a length surer. */
+const never: readonly string[] = ['fit', 'limb', 'scatter', 'astrayScatter'];
 /** Weights stay small where photos say little: a ridge of so much per unit squared. */
-const ridge = 1;
-/** Of normal deviates within ±1.96. */
-export const usualCover = 0.95;
+const ridge = 0.3;
+const ridged = names.filter((name) => !['base', 'astray', 'far'].includes(name));
 
-/** Weights under which the errors are likeliest; then the base such that as many as should lie within 1.96 u. */
+/** Weights under which the errors are likeliest. */
 export function fitSpread(rows: readonly Off[]): SpreadWeights {
   const free = { least: 0, most: Number.POSITIVE_INFINITY };
-  const cost = (w: Omit<SpreadWeights, 'least' | 'most'>) =>
+  const cost = (w: Sought) =>
     rows.reduce(
       (sum, { errorMm, sharedMm, traces }) => {
-        const u = Math.hypot(sharedMm, spreadMm(traces, { ...w, ...free }), 1e-4);
-        const z = errorMm / u;
-        return sum + Math.log(u) + ((freedom + 1) / 2) * Math.log1p((z * z) / freedom);
+        const { uMm, astray, farMm } = spreadOf(traces, { ...w, ...free });
+        const normal = (mm: number) => {
+          const u = Math.hypot(sharedMm, mm, 1e-4);
+          return Math.exp(-0.5 * (errorMm / u) ** 2) / u;
+        };
+        return sum - Math.log((1 - astray) * normal(uMm) + astray * normal(farMm) + 1e-12);
       },
-      ridge * (w.fit ** 2 + w.limb ** 2 + w.score ** 2 + w.dark ** 2),
+      ridge * ridged.reduce((sum, name) => sum + w[name] ** 2, 0),
     );
-  // What leaves more to doubt never makes a length surer.
-  const weights = searchWeights(
-    names,
-    { base: -3, fit: 0.5, limb: 0.5, score: 0, dark: 0 },
-    cost,
-    (name) => (name === 'fit' || name === 'limb' ? 0 : Number.NEGATIVE_INFINITY),
+  const weights = searchWeights(names, start, cost, (name) =>
+    never.includes(name) ? 0 : Number.NEGATIVE_INFINITY,
   );
-  const k = widening(
-    rows.map(({ errorMm, sharedMm, traces }) => ({
-      errorMm,
-      sharedMm,
-      uMm: spreadMm(traces, { ...weights, ...free }),
-    })),
-  );
-  const scaled = { ...weights, ...free, base: rounded(weights.base + Math.log(k)) };
   const shares = rows
-    .map(({ traces }) => spreadMm(traces, scaled) / traces.pitchMm)
+    .map(({ traces }) => spreadOf(traces, { ...weights, ...free }).uMm / traces.pitchMm)
     .sort((a, b) => a - b);
   // No photo is surer than the surest twentieth of those seen, nor worse than the worst.
   const surest = shares[Math.floor(0.05 * shares.length)];
-  return { ...scaled, least: rounded(surest), most: rounded(shares[shares.length - 1]) };
+  return { ...weights, least: rounded(surest), most: rounded(shares[shares.length - 1]) };
 }
 
 /** The factor on stated uncertainties at which as many errors as should lie within 1.96 u. */
 export function widening(
   rows: readonly { readonly errorMm: number; readonly sharedMm: number; readonly uMm: number }[],
-  cover = usualCover,
+  cover: number,
 ): number {
   const held = (k: number) =>
     rows.filter(

@@ -9,13 +9,7 @@ import type { PeriodTraits } from '../../journey/4-limbs/period-odds';
 import { type SeatedThread, seatThread } from '../../journey/4-limbs/seat-thread';
 import { onAxisPlane } from '../../journey/4-thread-signal/axis-frame';
 import { tracesOf } from '../../journey/5-measurement/learnt-spread';
-import {
-  limbsApart,
-  type SeatedView,
-  solveByLimbs,
-  solveByOutline,
-  solveSeated,
-} from '../../journey/5-measurement/solve-seated';
+import { solveSeated } from '../../journey/5-measurement/solve-seated';
 import type { ThreadSolution } from '../../journey/5-measurement/thread-solution';
 import { withUncertainty } from '../../journey/5-measurement/uncertainty';
 import { defaultOptions } from '../../journey/identification';
@@ -23,7 +17,6 @@ import type { Tools } from '../../journey/identify';
 import type { GreyImage } from '../../vision/grey-image';
 import type { Case } from '../accuracy/cases';
 import type { Truth } from '../accuracy/truth';
-import type { OutlineSeen } from './fit-apart';
 import type { SeatSeen } from './fit-seats';
 import type { Off } from './fit-spread';
 
@@ -49,8 +42,6 @@ export interface Lengths {
   readonly radius: Off;
   /** Of the radius from end to end. */
   readonly growth: Off;
-  /** The radius by the outline and by the limbs alone, and how far they are apart; null where one gave none. */
-  readonly outline: OutlineSeen | null;
   readonly height: { readonly errorMm: number; readonly uMm: number };
 }
 
@@ -73,8 +64,7 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
   const seat = findThread(grey, reference, fitting.value, null);
   if (!seat.ok) return unmeasured;
   const { field } = fitting.value;
-  const view: SeatedView = { grey, card: reference, seat: seat.value, field, sides: 'both' };
-  const solved = solveSeated(view);
+  const solved = solveSeated({ grey, card: reference, seat: seat.value, field, sides: 'both' });
   if (!solved.ok) return unmeasured;
   const { fit, known } = solved.value;
   if (!known) return unmeasured;
@@ -111,7 +101,6 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
         sharedMm: 0,
         traces: traces.growth,
       },
-      outline: outlineAgainstLimbs(view, truth),
       height: {
         errorMm: hex.heightMm - truth.axis_p0[2],
         uMm: hex.uHeightMm,
@@ -122,16 +111,6 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
 
 const radiusErrorMm = ({ fit, frame }: ThreadSolution, truth: Truth): number =>
   fit.crestRadiusMm - trueRadiusMm(truth, onAxisPlane(frame, fit.middleS, 0));
-
-function outlineAgainstLimbs(view: SeatedView, truth: Truth): OutlineSeen | null {
-  const [outline, limbs] = [solveByOutline(view), solveByLimbs(view)];
-  if (!outline.ok || !limbs.ok) return null;
-  return {
-    apart: limbsApart(outline.value),
-    outlineErrorMm: radiusErrorMm(outline.value, truth),
-    limbsErrorMm: radiusErrorMm(limbs.value, truth),
-  };
-}
 
 const mostSeats = 4;
 

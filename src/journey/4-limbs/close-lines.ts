@@ -19,6 +19,8 @@ export interface CloseLines {
   readonly offsetMm: number;
   readonly turn: number;
   readonly uTurn: number;
+  /** Logarithm of the odds of these lines against lines of another radius. */
+  readonly odds: number;
 }
 
 const mostWindows = 7;
@@ -43,6 +45,8 @@ const tapers = [
 ];
 /** Places nearer to the best one than this share of a pitch are one peak. */
 const peakPitches = 0.25;
+/** Odds are not told beyond this. */
+const leastFar = 1e-6;
 
 interface Look {
   readonly x: number;
@@ -172,10 +176,14 @@ function joined(lefts: readonly Line[], rights: readonly Line[], grid: Grid): Cl
     }
   const best = each[top];
   let near = 0;
+  let far = 0;
   const sums = { radius: 0, radius2: 0, taper: 0, taper2: 0, offset: 0, turn: 0, turn2: 0 };
   for (const q of each) {
     const p = portable.exp(q.log - best.log);
-    if (Math.abs(q.radius - best.radius) > peakPitches * pitchMm) continue;
+    if (Math.abs(q.radius - best.radius) > peakPitches * pitchMm) {
+      far += p;
+      continue;
+    }
     near += p;
     sums.radius += p * q.radius;
     sums.radius2 += p * (q.radius - best.radius) ** 2;
@@ -198,6 +206,7 @@ function joined(lefts: readonly Line[], rights: readonly Line[], grid: Grid): Cl
     offsetMm: mean(sums.offset),
     turn,
     uTurn: spread(sums.turn2, turn - best.turn),
+    odds: -portable.log(far / near + leastFar),
   };
 }
 

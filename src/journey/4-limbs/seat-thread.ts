@@ -21,6 +21,8 @@ export interface SeatedThread {
   readonly zone: Extent;
   readonly hex: HexSeen;
   readonly crests: CrestLines;
+  /** Logarithm of the odds of the limbs' radius against any other, by a close look; 0 without one. */
+  readonly radiusOdds: number;
   /** Likeliest first. */
   readonly periods: readonly RatedPeriod[];
   readonly pitchMm: number;
@@ -114,6 +116,7 @@ export function seatThread(
       hex,
       crests: { ...crests, radiusMm, uRadiusMm: crests.uRadiusMm * scale },
       periods,
+      radiusOdds: 0,
       pitchMm: best.periodMm,
       traits,
       odds: seatOdds(traits),
@@ -146,6 +149,7 @@ function seenClosely(photo: PosedPhoto, seat: SeatedThread): SeatedThread {
     frame,
     zone: seenFrom(camera, frame, ends),
     crests: { ...crests, radiusMm, uRadiusMm, halfTaper, uHalfTaper, uTurn },
+    radiusOdds: lines.odds,
     periods: seat.periods.map(wound),
   };
 }

@@ -1,8 +1,9 @@
+import { erf } from '../../quantity/erf';
 import * as portable from '../../quantity/portable-math';
 import learnt from '../4-limbs/allowances.json';
 import { fitParameters } from './fit-thread';
-import type { LocalSpread } from './local-spread';
-import type { OtherPeriod } from './thread-measurement';
+import type { LocalSpread, Spread } from './local-spread';
+import { periodDoubt } from './period-doubt';
 import type { Known, ThreadSolution } from './thread-solution';
 
 /** What a measured length leaves behind that says how sure it is. */
@@ -12,19 +13,32 @@ export interface Traces {
   readonly fitMm: number;
   /** Standard uncertainty of the radius that the limbs state. */
   readonly limbMm: number;
+  /** How far the outline's edges lie from the thread that was fitted, robust. */
+  readonly scatterMm: number;
   /** How clear the surface's pattern is: logarithm of its score. */
   readonly score: number;
+  /** Logarithm of the odds of the limbs' radius against any other. */
+  readonly radiusOdds: number;
   readonly dark: boolean;
 }
 
-/** The logarithm of a length's spread in pitches grows by so much with each trace; two lengths count by their
- *  logarithms, over a fiftieth of the pitch. `least` and `most`: within what photos have shown. */
+/** The logarithm of a length's spread in pitches grows by so much with each trace; lengths count by their
+ *  logarithms, over a fiftieth of the pitch. `least` and `most`: within what photos have shown. On some photos
+ *  another edge was measured: the logit of their share grows with how badly the outline's edges keep to the thread,
+ *  on black and on paper, and with what other radii the limbs leave possible; `far` is the logarithm of how far off
+ *  they are, in pitches. */
 export interface SpreadWeights {
   readonly base: number;
   readonly fit: number;
   readonly limb: number;
+  readonly scatter: number;
   readonly score: number;
   readonly dark: number;
+  readonly astray: number;
+  readonly astrayScatter: number;
+  readonly astrayOdds: number;
+  readonly astrayDark: number;
+  readonly far: number;
   readonly least: number;
   readonly most: number;
 }
@@ -33,17 +47,39 @@ const usualShare = 0.02;
 /** Limbs are told by bins of a sixteenth of a pitch: what they state below this is no more than the last digits. */
 const leastLimbShare = 1e-3;
 
-/** Standard uncertainty of a length, mm. */
-export function spreadMm(t: Traces, w: SpreadWeights): number {
-  const over = (share: number) => portable.log(share / usualShare);
+/** What a length's traces amount to. */
+export function spreadOf(t: Traces, w: SpreadWeights): Spread {
+  const over = (mm: number) => portable.log(mm / t.pitchMm / usualShare);
+  const scatter = over(t.scatterMm);
   const spread = portable.exp(
     w.base +
-      w.fit * over(t.fitMm / t.pitchMm) +
-      w.limb * over(t.limbMm / t.pitchMm + leastLimbShare) +
+      w.fit * over(t.fitMm) +
+      w.limb * over(t.limbMm + leastLimbShare * t.pitchMm) +
+      w.scatter * scatter +
       w.score * t.score +
       (t.dark ? w.dark : 0),
   );
-  return t.pitchMm * Math.max(w.least, Math.min(w.most, spread));
+  const uMm = t.pitchMm * Math.max(w.least, Math.min(w.most, spread));
+  const logit =
+    w.astray +
+    w.astrayScatter * scatter +
+    w.astrayOdds * t.radiusOdds +
+    (t.dark ? w.astrayDark : 0);
+  const farMm = t.pitchMm * portable.exp(w.far);
+  return { uMm, astray: 1 / (1 + portable.exp(-logit)), farMm: Math.hypot(uMm, farMm) };
+}
+
+/** The standard uncertainty of which 1.96 either way holds 95 % of a spread's errors. */
+export function coveringU({ uMm, astray, farMm }: Spread): number {
+  const within = (z: number, u: number) => erf((1.96 * z) / (u * Math.SQRT2));
+  let [low, high] = [0, Math.max(uMm, farMm)];
+  for (let i = 0; i < 40; i++) {
+    const middle = (low + high) / 2;
+    const held = (1 - astray) * within(middle, uMm) + astray * within(middle, farMm);
+    if (held < 0.95) low = middle;
+    else high = middle;
+  }
+  return high;
 }
 
 /** Of pitch, crest radius and its growth from end to end, and what the height's u is multiplied by that the hex
@@ -51,8 +87,6 @@ export function spreadMm(t: Traces, w: SpreadWeights): number {
 export const learntSpreads: Readonly<Record<'pitch' | 'radius' | 'growth', SpreadWeights>> =
   learnt.spreads;
 export const learntHeight: number = learnt.height;
-/** How far, in its u, an outline moves the limbs' radius before it is taken for the edge of something else. */
-export const learntFurthestApart: number = learnt.outline.furthestApart;
 
 /** What the traces of a seated thread amount to. `shadowMm`: what a shadow known to be there adds to the
  *  diameter. */
@@ -63,7 +97,8 @@ export function learntSpread(
 ): LocalSpread {
   const { fit, zone } = solution;
   const { pitch, radius, growth } = tracesOf(solution, known);
-  const radiusMm = spreadMm(radius, learntSpreads.radius);
+  const radii = spreadOf(radius, learntSpreads.radius);
+  const radiusMm = coveringU(radii);
   return {
     rows: [
       ...(shadowMm > 0
@@ -72,38 +107,30 @@ export function learntSpread(
       {
         source: 'thread-form',
         pitchMm: Math.hypot(
-          spreadMm(pitch, learntSpreads.pitch),
-          doubtOf(known.others) * fit.pitchMm,
+          coveringU(spreadOf(pitch, learntSpreads.pitch)),
+          periodDoubt(known.others) * fit.pitchMm,
         ),
         majorDiameterMm: 2 * Math.hypot(radiusMm, solution.uFormMm),
       },
     ],
-    uTaper: (2 * spreadMm(growth, learntSpreads.growth)) / (zone.toS - zone.fromS),
+    diameter: { uMm: 2 * radii.uMm, astray: radii.astray, farMm: 2 * radii.farMm },
+    uTaper: (2 * coveringU(spreadOf(growth, learntSpreads.growth))) / (zone.toS - zone.fromS),
   };
 }
 
 /** Traces of pitch, crest radius, and how much the radius grows from end to end. */
 export function tracesOf(
   { fit, zone }: Pick<ThreadSolution, 'fit' | 'zone'>,
-  { uLimbMm, score, dark }: Pick<Known, 'uLimbMm' | 'score' | 'dark'>,
+  { uLimbMm, score, radiusOdds, dark }: Pick<Known, 'uLimbMm' | 'score' | 'radiusOdds' | 'dark'>,
 ): { readonly pitch: Traces; readonly radius: Traces; readonly growth: Traces } {
   const traces = (k: number, lengthMm = 1): Traces => ({
     pitchMm: fit.pitchMm,
     fitMm: Math.sqrt(fit.covariance[k * fitParameters.length + k]) * lengthMm,
     limbMm: uLimbMm,
+    scatterMm: fit.scatterMm,
     score,
+    radiusOdds,
     dark,
   });
   return { pitch: traces(0), radius: traces(2), growth: traces(3, zone.toS - zone.fromS) };
-}
-
-/** Beyond a 95 % interval. */
-const outside = 0.05;
-
-/** Spread of the pitch, relative, by other periods, once they are too likely to lie outside a 95 %
- *  interval; less likely ones are left to the matching. */
-function doubtOf(others: readonly OtherPeriod[]): number {
-  const all = others.reduce((sum, { share }) => sum + share, 0);
-  if (all < outside) return 0;
-  return Math.sqrt(others.reduce((sum, { ratio, share }) => sum + share * (ratio - 1) ** 2, 0));
 }

@@ -24,7 +24,7 @@ import { crestRim } from './crest-rim';
 import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { bandAbout, bothSidesSpeak, continued, startAt } from './follow-fit';
-import { learntFurthestApart, learntHeight } from './learnt-spread';
+import { learntHeight } from './learnt-spread';
 import { type PeriodStart, startPeriod } from './start-period';
 import { completeTurns } from './thread-extent';
 import { anyForm } from './thread-form';
@@ -67,33 +67,22 @@ export interface SeatedView {
 
 type Solved = Result<ThreadSolution, 'no-thread' | 'too-few-turns'>;
 
-/** The outline's edges about a seated thread, fitted as one thread with what limbs and surface know as
- *  prior: they say which edge is the outline, it says where exactly. An outline too far from the limbs is the edge
- *  of something else. */
-export function solveSeated(view: SeatedView): Solved {
-  const solved = solveByOutline(view);
-  return solved.ok && limbsApart(solved.value) > learntFurthestApart ? solveByLimbs(view) : solved;
-}
-
-/** How far the outline moves the limbs' radius, in its u. */
-export const limbsApart = ({ fit, known }: ThreadSolution): number =>
-  known ? Math.abs(fit.crestRadiusMm - known.radius.value) / known.radius.u : 0;
-
-/** How far the outline may move the axis, mm and rad, at first and then, and the radius, in its u. */
+/** How far the outline may move the axis, mm and rad, at first and then, and the radius and its growth, in their u. */
 interface Freedom {
   readonly offsetMm: readonly [number, number];
   readonly turn: readonly [number, number];
   readonly radius: number;
 }
 
-export const solveByOutline = (view: SeatedView): Solved =>
-  solveWith(view, { offsetMm: [0.4, 0.25], turn: [0.01, 0.006], radius: 1 });
+/** The limbs hold axis and radius: the outline says where along the axis its crests are. Left to the outline, radii
+ *  come out a hundredth of the pitch larger on paper and nowhere nearer. */
+const held: Freedom = { offsetMm: [0.01, 0.01], turn: [0.0005, 0.0005], radius: 0.05 };
+/** Whoever says which side counts has seen its outline. */
+const followed: Freedom = { offsetMm: [0.4, 0.25], turn: [0.01, 0.006], radius: 1 };
 
-/** The limbs hold axis and radius: the outline says where along the axis its crests are. */
-export const solveByLimbs = (view: SeatedView): Solved =>
-  solveWith(view, { offsetMm: [0.01, 0.01], turn: [0.0005, 0.0005], radius: 0.05 });
-
-function solveWith({ grey, card, seat, field, sides }: SeatedView, freedom: Freedom): Solved {
+/** The outline's edges about a seated thread, fitted as one thread with what limbs and surface know as prior. */
+export function solveSeated({ grey, card, seat, field, sides }: SeatedView): Solved {
+  const freedom = sides === 'both' ? held : followed;
   const { camera } = card;
   let { frame, zone } = seat;
   const mmPerPx = mmPerPxAt(camera, frame, zone);
@@ -200,6 +189,7 @@ function solveWith({ grey, card, seat, field, sides }: SeatedView, freedom: Free
       others,
       rivals: chosen.rivals,
       uLimbMm: crests.uRadiusMm,
+      radiusOdds: seat.radiusOdds,
       score: period.traits.score,
       dark: field === 'dark',
     },

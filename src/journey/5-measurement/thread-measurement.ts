@@ -24,6 +24,9 @@ export interface ThreadMeasurement {
   /** Over the crests as they are; on a tapered thread at the middle of the measured zone. Of a female end over the
    *  crests inside, which is its minor diameter. */
   readonly majorDiameterMm: Estimate;
+  /** The diameter's error as it is spread, in parts about the same value, shares adding to 1; `u` covers as much as all
+   *  of them. Absent: one part, with the stated u. */
+  readonly diameterParts?: readonly DiameterPart[] | undefined;
   /** Between pitch and major diameter, −1…1. */
   readonly correlation: number;
   /** On diameter, mm per mm, positive when growing away from the free end. */
@@ -47,4 +50,10 @@ export interface ThreadMeasurement {
 export interface OtherPeriod {
   readonly ratio: number;
   readonly share: number;
+}
+
+export interface DiameterPart {
+  readonly share: number;
+  /** Standard uncertainty, mm. */
+  readonly uMm: number;
 }

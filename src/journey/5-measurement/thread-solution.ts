@@ -38,6 +38,8 @@ export interface Known {
   readonly rivals: readonly Rival[];
   /** Standard uncertainty of the radius by the limbs' own account, mm. */
   readonly uLimbMm: number;
+  /** Logarithm of the odds of the limbs' radius against any other. */
+  readonly radiusOdds: number;
   /** How clear the surface's pattern is at this pitch: logarithm of its score. */
   readonly score: number;
   /** Whether the part lies on black. */

@@ -99,6 +99,8 @@ export function withUncertainty(
   const total = (pick: (row: BudgetRow) => number) => Math.hypot(...budget.map(pick));
   const uPitch = total((row) => row.pitchMm);
   const uMajor = total((row) => row.majorDiameterMm);
+  const beside = Math.hypot(...named.map(({ u }) => u[1]), 2 * solution.uFormMm, flash * shadowMm);
+  const part = (share: number, uMm: number) => ({ share, uMm: Math.hypot(beside, uMm) });
   const covariance = 2 * of(0, 2) + result.covariance[1];
   const turns = lengthMm / pitchMm;
   const uTaper = Math.hypot(Math.sqrt(result.covariance[8]), local.uTaper);
@@ -107,6 +109,12 @@ export function withUncertainty(
   return {
     pitchMm: { value: pitchMm, u: uPitch },
     majorDiameterMm: { value: majorMm, u: uMajor },
+    ...(local.diameter && {
+      diameterParts: [
+        part(1 - local.diameter.astray, local.diameter.uMm),
+        part(local.diameter.astray, local.diameter.farMm),
+      ],
+    }),
     correlation: Math.max(-0.999, Math.min(0.999, covariance / (uPitch * uMajor))),
     taper: uTaper < unresolvedTaper ? { value: 2 * fit.halfTaper, u: uTaper } : null,
     flankAngleDeg: uAngle < 3 && fit.freeAngle ? { value: angle, u: uAngle } : null,

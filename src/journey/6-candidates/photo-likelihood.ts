@@ -1,6 +1,7 @@
 import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
 import type { Connection } from '../../standards/connections/connection';
+import { periodDoubt } from '../5-measurement/period-doubt';
 import type { ThreadMeasurement } from '../5-measurement/thread-measurement';
 
 /** Chance of what the photo measured, given a thread. Pitch and diameter share one scale error, so
@@ -23,6 +24,8 @@ export interface PhotoShape {
   readonly distance2: PhotoLikelihood;
   readonly pitchMm: Estimate;
   readonly majorDiameterMm: Estimate;
+  /** Standard uncertainties of the diameter's parts, mm. */
+  readonly diameterUsMm: readonly number[];
   /** The measured pitch, and those that its other periods would make of it, mm. */
   readonly pitchesMm: readonly number[];
 }
@@ -31,6 +34,7 @@ export type MeasuredThread = Pick<
   ThreadMeasurement,
   | 'pitchMm'
   | 'majorDiameterMm'
+  | 'diameterParts'
   | 'correlation'
   | 'taper'
   | 'flankAngleDeg'
@@ -45,25 +49,26 @@ export type MeasuredThread = Pick<
 };
 
 export function photoShape(m: MeasuredThread): PhotoShape {
-  const uPitch = Math.hypot(m.pitchMm.u, partPitchRelative * m.pitchMm.value);
+  const others = m.otherPeriods ?? [];
+  const doubt = periodDoubt(others) * m.pitchMm.value;
+  // Older sheets may hold other periods beside a u that they did not enter.
+  const own2 = m.pitchMm.u ** 2 - doubt ** 2;
+  const uOwn = own2 > 0 ? Math.sqrt(own2) : m.pitchMm.u;
+  const uPitch = Math.hypot(uOwn, partPitchRelative * m.pitchMm.value);
   const uDiameter = Math.hypot(m.majorDiameterMm.u, partDiameterMm);
   const covariance = m.correlation * m.pitchMm.u * m.majorDiameterMm.u;
-  const determinant = (uPitch * uDiameter) ** 2 - covariance ** 2;
-  const a = uDiameter ** 2 / determinant;
-  const b = -covariance / determinant;
-  const c = uPitch ** 2 / determinant;
-  const distance2: PhotoLikelihood = (pitchMm, diameterMm) => {
-    const dp = m.pitchMm.value - pitchMm;
-    const dd = m.majorDiameterMm.value - diameterMm;
-    return a * dp * dp + 2 * b * dp * dd + c * dd * dd;
-  };
-  const peak = 1 / (2 * Math.PI * Math.sqrt(determinant) * tScale ** 2);
-  const spread = 1 / (4 * tScale ** 2);
+  const { distance2 } = partOf(m, uPitch, uDiameter, covariance);
+  const parts = m.diameterParts ?? [{ share: 1, uMm: m.majorDiameterMm.u }];
+  const diameterUsMm = parts.map(({ uMm }) => Math.hypot(uMm, partDiameterMm));
+  const densities = parts.map(({ share }, i) => ({
+    share,
+    ...partOf(m, uPitch, diameterUsMm[i]!, covariance),
+  }));
   const own: PhotoLikelihood = (pitchMm, diameterMm) => {
-    const tail = 1 + distance2(pitchMm, diameterMm) * spread;
-    return peak / (tail * tail * tail);
+    let sum = 0;
+    for (const { share, density } of densities) sum += share * density(pitchMm, diameterMm);
+    return sum;
   };
-  const others = m.otherPeriods ?? [];
   const rest = 1 - others.reduce((sum, { share }) => sum + share, 0);
   return {
     distance2: (pitchMm, diameterMm) =>
@@ -79,7 +84,38 @@ export function photoShape(m: MeasuredThread): PhotoShape {
       ),
     pitchMm: { value: m.pitchMm.value, u: uPitch },
     majorDiameterMm: { value: m.majorDiameterMm.value, u: uDiameter },
+    diameterUsMm,
     pitchesMm: [1, ...others.map(({ ratio }) => ratio)].map((ratio) => ratio * m.pitchMm.value),
+  };
+}
+
+/** Distance and density of a thread from the measurement by one covariance. */
+function partOf(
+  { pitchMm: { value: pitch }, majorDiameterMm: { value: diameter } }: MeasuredThread,
+  uPitch: number,
+  uDiameter: number,
+  shared: number,
+): { readonly distance2: PhotoLikelihood; readonly density: PhotoLikelihood } {
+  // What is shared was reckoned for the whole; a part is never told by its pitch alone.
+  const most = 0.999 * uPitch * uDiameter;
+  const covariance = Math.max(-most, Math.min(most, shared));
+  const determinant = (uPitch * uDiameter) ** 2 - covariance ** 2;
+  const a = uDiameter ** 2 / determinant;
+  const b = -covariance / determinant;
+  const c = uPitch ** 2 / determinant;
+  const distance2: PhotoLikelihood = (pitchMm, diameterMm) => {
+    const dp = pitch - pitchMm;
+    const dd = diameter - diameterMm;
+    return a * dp * dp + 2 * b * dp * dd + c * dd * dd;
+  };
+  const peak = 1 / (2 * Math.PI * Math.sqrt(determinant) * tScale ** 2);
+  const spread = 1 / (4 * tScale ** 2);
+  return {
+    distance2,
+    density: (pitchMm, diameterMm) => {
+      const tail = 1 + distance2(pitchMm, diameterMm) * spread;
+      return peak / (tail * tail * tail);
+    },
   };
 }
 

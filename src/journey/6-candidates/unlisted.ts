@@ -133,7 +133,7 @@ function diameterNodes(
   end: 'male' | 'female',
 ): [mm: number, weight: number][] {
   const around: [number, number][] = [];
-  if (shape) around.push([shape.majorDiameterMm.value, shape.majorDiameterMm.u]);
+  for (const u of shape?.diameterUsMm ?? []) around.push([shape!.majorDiameterMm.value, u]);
   for (const model of models) {
     if (isLength(model.reading) && model.lengthEnd === end) {
       around.push([model.reading.mm, Math.max(0.06, 0.4 * model.stepMm)]);

@@ -28,6 +28,11 @@ export const measurementSchema = z.object({
   end: z.enum(['male', 'female']).optional(),
   pitchMm: estimate,
   majorDiameterMm: estimate,
+  diameterParts: z
+    .array(z.object({ share, uMm: mm }))
+    .min(1)
+    .max(4)
+    .optional(),
   correlation: z.number().min(-1).max(1),
   taper: estimate.nullable(),
   flankAngleDeg: estimate.nullable(),
