@@ -1,10 +1,6 @@
 import { z } from 'zod';
-import {
-  defaultOptions,
-  gendersAsked,
-  type MeasureOptions,
-  referenceKinds,
-} from '../journey/identification';
+import { defaultOptions, gendersAsked, type MeasureOptions } from '../journey/identification';
+import { referenceKinds } from '../journey/identification-schema';
 import { readingsFrom, UsageError } from './arguments';
 
 /** Of one bar: read to half a millimetre at both ends of a steel rule, or, when hundredths are

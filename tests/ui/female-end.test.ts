@@ -38,8 +38,12 @@ const against = (minorMm: number) =>
 /** ISO 965-1, M12×1.5 6H: minor diameter 10.376 to 10.676 mm (from memory). */
 test('a minor diameter is held against the limits of the bore, not against the basic diameter', () => {
   expect(against(10.5)).toContain('for: minor diameter as its table gives it');
-  expect(against(10.0).join()).toMatch(/against: minor diameter 0\.38 mm outside what its table gives/);
-  expect(against(11.2).join()).toMatch(/against: minor diameter 0\.52 mm outside what its table gives/);
+  expect(against(10.0).join()).toMatch(
+    /against: minor diameter 0\.38 mm outside what its table gives/,
+  );
+  expect(against(11.2).join()).toMatch(
+    /against: minor diameter 0\.52 mm outside what its table gives/,
+  );
   for (const text of [...against(10.5), ...against(10), ...against(11.2)])
     expect(text).not.toMatch(/basic|male thread/);
 });

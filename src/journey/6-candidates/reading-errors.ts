@@ -1,8 +1,9 @@
 import { erf } from '../../quantity/erf';
 import { mmPerInch } from '../../quantity/length';
 import * as portable from '../../quantity/portable-math';
-import type { GaugedCone, Mark, Reading, Seat } from './reading';
-import { gaugedCones, seats } from './reading';
+import type { Reading } from './reading';
+import type { GaugedCone, Mark, Seat } from './reading-choices';
+import { gaugedCones, seats } from './reading-choices';
 
 /** How readings go wrong. Every reading has a misread share: the value is then anything, so no
  *  single reading decides alone. A repeated reading of one kind repeats its mistakes, and counts

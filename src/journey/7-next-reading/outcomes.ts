@@ -8,7 +8,7 @@ import {
   marks,
   type Seat,
   seats,
-} from '../6-candidates/reading';
+} from '../6-candidates/reading-choices';
 import {
   blades,
   crestFormChance,

@@ -1,5 +1,5 @@
 import { Match, Show, Switch } from 'solid-js';
-import type { AskableKind } from '../../journey/6-candidates/reading';
+import type { AskableKind } from '../../journey/6-candidates/reading-choices';
 import './reading-picture.css';
 
 /** How to take a reading: own line drawings; the accent is the tool. Decorative: the words say the same. */

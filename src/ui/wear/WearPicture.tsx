@@ -1,5 +1,5 @@
 import { Match, Switch } from 'solid-js';
-import type { WearQuestion } from '../../journey/wear/wear-readings';
+import type { WearQuestion } from '../../journey/wear/wear-answers';
 import { Male } from '../identification/ReadingPicture';
 import '../identification/reading-picture.css';
 
