@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { nodeDecoders } from '../../src/cli/node-decoders';
 import { loadNodeVision } from '../../src/cli/node-vision';
 import { readPhoto } from '../../src/journey/1-photo/read-photo';
-import { cameraParameters } from '../../src/journey/2-card-pose/fit-camera';
+import { cameraParameters } from '../../src/journey/2-card-pose/camera-parameters';
 import { findReference } from '../../src/journey/2-reference/find-reference';
 import { findFitting } from '../../src/journey/3-find/find-fitting';
 import { findThread } from '../../src/journey/4-limbs/find-thread';

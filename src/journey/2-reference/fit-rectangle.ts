@@ -1,7 +1,8 @@
 import { card } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import { posed, type Vec3 } from '../2-card-pose/camera';
-import { type CameraFit, fitCamera, type LensPrior } from '../2-card-pose/fit-camera';
+import type { LensPrior } from '../2-card-pose/camera-parameters';
+import { type CameraFit, fitCamera } from '../2-card-pose/fit-camera';
 import { lensPriors, overLenses } from '../2-card-pose/focal-length';
 import { homography, poseFromHomography, scaleAt } from '../2-card-pose/homography';
 import { type EdgePoint, outward } from '../2-card-pose/marker-edges';

@@ -1,9 +1,9 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import { posed } from '../2-card-pose/camera';
+import { cameraParameters } from '../2-card-pose/camera-parameters';
 import { flat } from '../2-card-pose/card-bow';
 import { gaussianResponse } from '../2-card-pose/edge-response';
-import { cameraParameters } from '../2-card-pose/fit-camera';
 import type { MeasureOptions } from '../identification';
 import type { Reference } from './reference';
 
