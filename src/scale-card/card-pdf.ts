@@ -64,7 +64,12 @@ export async function cardPdf(
   );
   drawCornerMarks(page, toPage);
   const line = (text: string, at: MmPoint, sizeMm: number, maxWidthMm: number) =>
-    drawFittedLine(page, font, text, toPage(at), sizeMm * ptPerMm, maxWidthMm * ptPerMm);
+    drawFittedLine(page, font, {
+      text,
+      at: toPage(at),
+      sizePt: sizeMm * ptPerMm,
+      maxWidthPt: maxWidthMm * ptPerMm,
+    });
   line(
     cardLine.text(field, words),
     [cardLine.xMm, cardLine.baselineMm],

@@ -65,12 +65,14 @@ describe('marker sides on ideal images, noise 3 grey levels', () => {
       );
       const grey = cardImage(camera, sigmaPx, random);
       const points = markerEdges(
-        grey,
-        posedFromSynthetic(camera),
-        flat,
+        {
+          grey,
+          camera: posedFromSynthetic(camera),
+          bow: flat,
+          printScale: { x: 1, y: 1 },
+        },
         markers.map((m) => m.id),
         1.5,
-        { x: 1, y: 1 },
       );
       const sides = new Map<number, number[]>();
       for (const p of points) {

@@ -1,4 +1,5 @@
 import { leastSquares } from '../../quantity/least-squares';
+import { middleValue } from '../../quantity/order';
 import type { PosedCamera } from './camera';
 import { cameraFrom, cameraParameters, type LensPrior } from './camera-parameters';
 import {
@@ -93,7 +94,7 @@ export function fitCamera(
     uInsetPx: Math.sqrt(of(insetAt, insetAt)),
     scale,
     cost,
-    blurPx: median(points.map((q) => q.blurPx)),
+    blurPx: middleValue(points.map((q) => q.blurPx)),
     rmsPx: scatter.rmsPx,
     sideRmsPx: scatter.sideRmsPx,
     bow: bowOf(p),
@@ -113,10 +114,10 @@ function scatterOf(points: readonly EdgePoint[], residuals: Float64Array, sigma:
     sides.set(point.side, list);
   });
   const means = [...sides.values()].map((list) => list.reduce((s, r) => s + r, 0) / list.length);
-  const meanSigma = median([...sigma]);
+  const meanSigma = middleValue([...sigma]);
   const rms = (v: readonly number[]) => Math.sqrt(v.reduce((s, r) => s + r * r, 0) / v.length);
   // 1.48·MAD: markers under a hose must not widen the rest.
-  const robust = (v: readonly number[]) => 1.4826 * median(v.map(Math.abs));
+  const robust = (v: readonly number[]) => 1.4826 * middleValue(v.map(Math.abs));
   const pointScale = robust(all);
   const sideScale = (robust(means) / meanSigma) * Math.sqrt(perSide);
   return {
@@ -124,9 +125,4 @@ function scatterOf(points: readonly EdgePoint[], residuals: Float64Array, sigma:
     rmsPx: rms(all) * meanSigma,
     sideRmsPx: rms(means),
   };
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1];
 }

@@ -8,7 +8,7 @@ import { type EdgeResponse, edgeResponse } from './edge-response';
 import { type CameraFit, fitCamera } from './fit-camera';
 import { lensPriors, mayContradict, mixed, overLenses, weightOfStatement } from './focal-length';
 import { homography, poseFromHomography, scaleAt } from './homography';
-import { type EdgePoint, markerEdges } from './marker-edges';
+import { type EdgePoint, markerEdges, type PrintView } from './marker-edges';
 
 export interface DetectedMarker {
   readonly id: number;
@@ -82,12 +82,13 @@ export function poseFromMarkers(
   print: PrintScale,
 ): PosedCard | null {
   const scale = withPrinterAspect(print);
+  const half = card.markerSideMm / 2;
   const corners = detected.flatMap(({ id, corners }) => {
     const { xMm, yMm } = markers[id];
     return corners.map((photo, i) => ({
       card: [
-        (xMm + (i === 1 || i === 2 ? 6 : -6)) * scale.x,
-        (yMm + (i >= 2 ? 6 : -6)) * scale.y,
+        (xMm + (i === 1 || i === 2 ? half : -half)) * scale.x,
+        (yMm + (i >= 2 ? half : -half)) * scale.y,
       ] as const,
       photo,
     }));
@@ -108,9 +109,15 @@ export function poseFromMarkers(
   const first = stated ?? open;
   const start = posed(poseFromHomography(H, first.fPx, first.cx, first.cy));
   let fit = fitCamera(cornerPoints(detected), start, first, shape);
+  const viewBy = ({ camera, bow }: CameraFit): PrintView => ({
+    grey,
+    camera,
+    bow,
+    printScale: scale,
+  });
   let points: EdgePoint[] = [];
   for (const reachMm of [1.9, 1.5]) {
-    points = markerEdges(grey, fit.camera, fit.bow, ids, reachMm, scale);
+    points = markerEdges(viewBy(fit), ids, reachMm);
     if (points.length < 40) return null;
     fit = fitCamera(points, fit.camera, first, shape);
   }
@@ -127,7 +134,7 @@ export function poseFromMarkers(
   return {
     ...fit,
     edgePoints: points,
-    response: edgeResponse(grey, fit.camera, fit.bow, ids, scale, fit.blurPx),
+    response: edgeResponse(viewBy(fit), ids, fit.blurPx),
     tiltRad: tiltRad(fit.camera),
     notFlat: isBowed(fit),
     usedExif: exifWeight > 0.5,

@@ -1,3 +1,4 @@
+import { quantile } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 
@@ -41,7 +42,7 @@ export function edgeField({ width, height, data }: GreyImage): EdgeField {
       size[i] = Math.sqrt(gx[i] * gx[i] + gy[i] * gy[i]);
     }
   const sorted = size.slice().sort();
-  const least = Math.max(leastSlope, sorted[Math.floor((1 - steepShare) * sorted.length)]);
+  const least = Math.max(leastSlope, quantile(sorted, 1 - steepShare));
   for (let i = 0; i < size.length; i++) if (size[i] < least) gx[i] = gy[i] = 0;
   return { width, height, gx, gy };
 }

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { median } from '../../quantity/order';
 import type { ReadOnly } from '../../quantity/read-only';
 import type { Extent } from '../4-thread-signal/axis-frame';
 import type { OutlinePoint } from '../4-thread-signal/outline-edges';
@@ -56,10 +57,4 @@ export function crestHeights(
       return { ...crest, shortMm: short > chance ? short : null };
     });
   });
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = sorted.length >> 1;
-  return sorted.length % 2 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
 }
