@@ -15,7 +15,6 @@ import type { PhotoPoint } from './overlay';
 export interface Guidance {
   /** The card, with enough of its markers, or the outline that was asked for. */
   readonly referenceSeen: boolean;
-  readonly markersSeen: number;
   /** Good to a few degrees: the focal length is a phone's usual one. */
   readonly tiltDeg: number | null;
   readonly tooNear: boolean;
@@ -75,7 +74,6 @@ export function judgeFrame(
   const window = H && windowEdges(frame, H);
   const judged = {
     referenceSeen: corners.size >= limits.leastMarkers,
-    markersSeen: corners.size,
     tiltDeg: pose?.tiltDeg ?? null,
     tooNear: pose !== null && pose.distanceMm < limits.leastDistanceMm,
     tooDark: (window?.paperLevel ?? brightest(frame.data, 31)) < limits.darkestPaper,
@@ -110,7 +108,6 @@ function judgeOutline(
   const moved = found && before ? motionPx(corners, before.corners) / found.pxPerMm : null;
   const judged = {
     referenceSeen: found !== null,
-    markersSeen: 0,
     tiltDeg: found?.tiltDeg ?? null,
     tooNear: found !== null && found.distanceMm < limits.leastDistanceMm,
     tooDark: brightest(frame.data, 31) < limits.darkestPaper,

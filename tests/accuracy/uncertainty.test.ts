@@ -10,8 +10,8 @@ import { findThread } from '../../src/journey/4-limbs/find-thread';
 import { sharedGeometry } from '../../src/journey/5-measurement/shared-geometry';
 import { solveSeated } from '../../src/journey/5-measurement/solve-seated';
 import { withUncertainty } from '../../src/journey/5-measurement/uncertainty';
-import { monteCarlo } from '../../src/quantity/monte-carlo';
 import { seededRandom } from '../../src/quantity/random';
+import { monteCarlo } from '../quantity/monte-carlo';
 
 const scale = { x: 1, y: 1, u: 0.002 };
 

@@ -11,7 +11,8 @@ import {
 } from './edge-residuals';
 import type { EdgePoint } from './marker-edges';
 
-// Parameters: those of `cameraFrom`, the print's inset, its aspect, the bow's three, then each edge's
+// Parameters: those of `cameraFrom`; how far the print's edges lie inside where the card says, px, which
+// every dark–light edge of the photo shares (ink, halo, tone curve); the print's aspect; the bow's three, then each edge's
 // offset and lean. Residuals: one for each point, nine priors, then two for each edge.
 
 export interface CardShape {
@@ -30,7 +31,7 @@ export interface CardShape {
 }
 
 const uInsetPriorPx = 0.5;
-export const insetAt = cameraParameters;
+const insetAt = cameraParameters;
 const aspectAt = insetAt + 1;
 export const bowAt = aspectAt + 1;
 const edgesAt = bowAt + 3;

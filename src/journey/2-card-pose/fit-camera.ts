@@ -7,7 +7,6 @@ import {
   bowOf,
   type CardShape,
   cameraProblem,
-  insetAt,
   jacobianOf,
   pixelsOff,
   residualsOf,
@@ -24,10 +23,6 @@ export interface CameraFit {
   /** 10 × 10 of `parameters`; edge noise, scatter between sides (print, interpolation) and priors
    *  included; print scale is not: it enters once, later. */
   readonly covariance: Float64Array;
-  /** How far the print's edges lie inside where the card says, px. Every dark–light edge of the
-   *  photo shares it: ink, halo, tone curve. */
-  readonly insetPx: number;
-  readonly uInsetPx: number;
   /** By what the points' σ had to be multiplied, and ½ Σ ρ with it, priors included: two fits of one
    *  photo at one scale are weighed by their costs. */
   readonly scale: number;
@@ -90,8 +85,6 @@ export function fitCamera(
     covariance: Float64Array.from({ length: cameraParameters ** 2 }, (_, i) =>
       of(Math.floor(i / cameraParameters), i % cameraParameters),
     ),
-    insetPx: p[insetAt],
-    uInsetPx: Math.sqrt(of(insetAt, insetAt)),
     scale,
     cost,
     blurPx: middleValue(points.map((q) => q.blurPx)),

@@ -17,7 +17,6 @@ export interface DetectedMarker {
 }
 
 export interface PosedCard extends CameraFit {
-  readonly edgePoints: readonly EdgePoint[];
   readonly response: EdgeResponse;
   readonly tiltRad: number;
   readonly notFlat: boolean;
@@ -45,7 +44,7 @@ export interface PrintScale {
 
 /** Two bars read by rule say less of how x and y differ than what printers are like does: both
  *  together. The longer bar, known better, gives way less. */
-export function withPrinterAspect({ x, y, u }: PrintScale): PrintScale & { uAspect: number } {
+function withPrinterAspect({ x, y, u }: PrintScale): PrintScale & { uAspect: number } {
   const ux = (u * card.bars.vertical.lengthMm) / card.bars.horizontal.lengthMm;
   const variance = ux * ux + u * u;
   const share = variance / (variance + uPrinterAspect ** 2);
@@ -133,7 +132,6 @@ export function poseFromMarkers(
   }
   return {
     ...fit,
-    edgePoints: points,
     response: edgeResponse(viewBy(fit), ids, fit.blurPx),
     tiltRad: tiltRad(fit.camera),
     notFlat: isBowed(fit),

@@ -183,7 +183,6 @@ function referenceFrom(
     faceMm: rectangle.faceMm,
     outline: outlineOf(fit.camera, rectangle),
     search: searchRegion(photo.grey, fit.camera, rectangle),
-    edgePoints: told.points,
     response: gaussianResponse(fit.blurPx),
     tiltRad: tiltRad(fit.camera),
     notFlat: false,

@@ -45,7 +45,7 @@ function markersSeen({ grey }: Photo, vision: Vision): number {
   return vision.detectMarkers(image).markers.length;
 }
 
-export function cardReference(found: FoundCard, print: PrintScale): Reference {
+function cardReference(found: FoundCard, print: PrintScale): Reference {
   const { xMm, yMm, widthMm, heightMm } = card.window;
   const rectangle = (x: number, y: number, w: number, h: number): PlanePoint[] =>
     [

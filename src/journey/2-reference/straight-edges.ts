@@ -17,7 +17,6 @@ export interface StraightEdge {
   readonly nx: number;
   readonly ny: number;
   readonly offset: number;
-  readonly votes: number;
 }
 
 /** Outlines cover a few per cent of a photo; grain of wood and cloth lies below them. */
@@ -89,7 +88,7 @@ export function straightEdges(field: EdgeField): StraightEdge[] {
     if (best < 0.04 * width) break;
     const k = Math.floor(bin / offsets);
     const at = bin % offsets;
-    const edge = refined(field, steep, directions[k], (at - (offsets >> 1)) * offsetBinPx, best);
+    const edge = refined(field, steep, directions[k], (at - (offsets >> 1)) * offsetBinPx);
     if (edge) edges.push(edge);
     for (let dk = -4; dk <= 4; dk++)
       for (let d = -4; d <= 4; d++) {
@@ -117,7 +116,6 @@ function refined(
   steep: Int32Array,
   start: readonly [number, number],
   startOffset: number,
-  votes: number,
 ): StraightEdge | null {
   const cx = (width - 1) / 2;
   const cy = (height - 1) / 2;
@@ -154,5 +152,5 @@ function refined(
     offset = (offset + intercept) * tc;
   }
   const full = offset + c * cx + s * cy;
-  return { angleRad: portable.atan2(s, c), nx: c, ny: s, offset: full, votes };
+  return { angleRad: portable.atan2(s, c), nx: c, ny: s, offset: full };
 }

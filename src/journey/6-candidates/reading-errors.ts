@@ -26,8 +26,6 @@ export const lengthUmm = {
   'bolt-spacing': 0.4,
 } as const;
 
-export type LengthKind = keyof typeof lengthUmm;
-
 const minMm = 3;
 const maxMm = 170;
 /** Of a misread length: even over the octaves. */
@@ -107,7 +105,7 @@ function isNear(bladeMm: number, pitchMm: number): boolean {
   return Math.abs(bladeMm / pitchMm - 1) < 0.12;
 }
 
-export function closestBlade(pitchMm: number): number {
+function closestBlade(pitchMm: number): number {
   return blades.reduce((a, b) => (Math.abs(b - pitchMm) < Math.abs(a - pitchMm) ? b : a));
 }
 

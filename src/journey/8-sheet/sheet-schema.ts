@@ -23,7 +23,7 @@ export const sheetVersion = 1;
 export const maxShots = 8;
 
 /** One photo of the fitting and what it gave. Its bytes travel beside the sheet, in the same order. */
-export const shotSchema = z.object({
+const shotSchema = z.object({
   photo: z.object({
     /** As stored, before orientation. */
     widthPx: z.number().int().positive().max(65_535),
@@ -57,7 +57,7 @@ export const shotSchema = z.object({
 export const party = z.enum(['sender', 'counter']);
 
 /** A measurement that a later one has taken the place of. */
-export const earlierSchema = z.object({
+const earlierSchema = z.object({
   at: time,
   by: party,
   pitchMm: estimateSchema,

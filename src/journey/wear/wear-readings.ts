@@ -1,8 +1,7 @@
 import type { z } from 'zod';
 import type { ReadOnly } from '../../quantity/read-only';
-import type { caliperSchema, wearReadingsSchema } from './wear-schema';
+import type { wearReadingsSchema } from './wear-schema';
 
-export type CaliperReading = ReadOnly<z.infer<typeof caliperSchema>>;
 export type WearReadings = ReadOnly<z.infer<typeof wearReadingsSchema>>;
 
 export const noWearReadings: WearReadings = {

@@ -5,7 +5,7 @@ import { wearAnswers } from './wear-answers';
 
 // Others import the types alone: the schemas are loaded where sheets are read.
 
-export const caliperSchema = z.object({
+const caliperSchema = z.object({
   mm: z.number().positive().max(1e4),
   /** As typed, which says how finely it was read. */
   text: line,

@@ -98,7 +98,6 @@ const photoFrom = (scene: DrawnRectangle, exif = true): Photo => {
     f35Mm: exif ? (scene.fPx / Math.hypot(grey.width, grey.height)) * diagonal35Mm : null,
     flashFired: false,
     originalSize: grey,
-    reduction: 1,
   };
 };
 
