@@ -4,6 +4,7 @@ import { lengthUnit } from '../identification/chosen-units';
 import { LengthUnitChoice } from '../identification/UnitChoice';
 import { t } from '../language/language';
 import type { Help } from '../work/remeasure';
+import { HistoryButtons } from './HistoryButtons';
 import type { Hand } from './hand';
 import type { History } from './history';
 import './help-panel.css';
@@ -50,22 +51,7 @@ export function HelpPanel(props: {
         <button type="button" class="button strong" disabled={props.busy} onClick={apply}>
           {t().inspection.apply}
         </button>
-        <button
-          type="button"
-          class="button"
-          disabled={!props.history.canUndo()}
-          onClick={props.history.undo}
-        >
-          {t().inspection.undo}
-        </button>
-        <button
-          type="button"
-          class="button"
-          disabled={!props.history.canRedo()}
-          onClick={props.history.redo}
-        >
-          {t().inspection.redo}
-        </button>
+        <HistoryButtons of={props.history} />
         <button type="button" class="button" disabled={props.busy} onClick={props.onClear}>
           {t().inspection.clear}
         </button>
