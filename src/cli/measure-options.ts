@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { defaultOptions, gendersAsked, type MeasureOptions } from '../journey/identification';
 import { referenceKinds } from '../journey/identification-schema';
+import { card } from '../scale-card/geometry';
 import { readingsFrom, UsageError } from './arguments';
 
 /** Of one bar: read to half a millimetre at both ends of a steel rule, or, when hundredths are
@@ -20,6 +21,8 @@ const ruler = numbers(5)
   .refine(({ from, to, mm }) => mm > 0 && Math.hypot(to[0] - from[0], to[1] - from[1]) >= 1);
 
 /** A print scaled by more than a tenth is a misreading. */
+const isNear = (mm: number, nominalMm: number) => Math.abs(mm / nominalMm - 1) < 0.1;
+
 const bars = z
   .string()
   .transform((text) => ({ text, lengths: text }))
@@ -31,7 +34,8 @@ const bars = z
   }))
   .refine(
     ({ horizontalMm, verticalMm }) =>
-      Math.abs(horizontalMm / 150 - 1) < 0.1 && Math.abs(verticalMm / 100 - 1) < 0.1,
+      isNear(horizontalMm, card.bars.horizontal.lengthMm) &&
+      isNear(verticalMm, card.bars.vertical.lengthMm),
   );
 
 export function measureOptions(given: {

@@ -1,6 +1,6 @@
 import * as portable from '../../quantity/portable-math';
-import { card } from '../../scale-card/geometry';
-import { type PosedCamera, posed, rotationMatrix, rotationVector, type Vec3 } from './camera';
+import { cardMiddle as middle } from '../../scale-card/geometry';
+import { type PosedCamera, posed, rotationMatrix, rotationVector } from './camera';
 
 /** What is believed of the lens before the card is looked at. Standard deviations. */
 export interface LensPrior {
@@ -14,7 +14,6 @@ export interface LensPrior {
 }
 
 export const cameraParameters = 10;
-const middle: Vec3 = [card.widthMm / 2, card.heightMm / 2, 0];
 
 /** Camera from [ln(f/prior), (cx, cy) − prior in units of its σ, k1, three angles, image of the card's
  *  middle (u, v) / 100 px, ln(px per mm there)]. The angles turn the card against the ray through its

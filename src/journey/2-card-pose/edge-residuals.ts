@@ -1,9 +1,7 @@
-import { card } from '../../scale-card/geometry';
+import { cardMiddle as middle } from '../../scale-card/geometry';
 import { type PosedCamera, project, type Vec3 } from './camera';
 import { type Bow, bowAtMm } from './card-bow';
 import type { EdgePoint } from './marker-edges';
-
-const middle = [card.widthMm / 2, card.heightMm / 2] as const;
 
 /** Edge points as flat arrays, with the direction square to their side as the photo shows it: it turns
  *  so little while the pose settles that it may stand still. */

@@ -1,5 +1,5 @@
 import { quantile } from '../../quantity/order';
-import { card } from '../../scale-card/geometry';
+import { cardMiddle } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import { type PosedCamera, project } from './camera';
 
@@ -9,7 +9,7 @@ const mostBlurMm = 0.22;
 
 /** Whether the edges of the card's markers are too soft for a thread lying among them. */
 export function isTooBlurred(camera: PosedCamera, blurPx: number): boolean {
-  const [x, y] = [card.widthMm / 2, card.heightMm / 2];
+  const [x, y] = cardMiddle;
   const [x0, y0] = project(camera, [x - 4, y, 0]);
   const [x1, y1] = project(camera, [x + 4, y, 0]);
   const pxPerMm = Math.hypot(x1 - x0, y1 - y0) / 8;

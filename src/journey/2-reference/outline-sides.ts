@@ -143,7 +143,7 @@ function parabola(points: readonly (readonly [number, number])[]): [number, numb
   return solved ? [solved[0], solved[1], solved[2]] : [0, 0, 0];
 }
 
-const unitCorners = [
+export const unitCorners = [
   [0, 0],
   [1, 0],
   [1, 1],

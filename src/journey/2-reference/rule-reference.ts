@@ -4,10 +4,8 @@ import { posed } from '../2-card-pose/camera';
 import { cameraParameters } from '../2-card-pose/camera-parameters';
 import { flat } from '../2-card-pose/card-bow';
 import { gaussianResponse } from '../2-card-pose/edge-response';
-import type { MeasureOptions } from '../identification';
+import type { Ruler } from '../identification';
 import type { Reference } from './reference';
-
-type Ruler = NonNullable<MeasureOptions['ruler']>;
 
 /** Where the card frame's middle is put: at the centre of the photo. */
 const middleXMm = 92;

@@ -1,15 +1,11 @@
 import { createEffect, createResource, createSignal, For, onCleanup, Show } from 'solid-js';
 import type { Field } from '../../scale-card/geometry';
 import { t } from '../language/language';
+import { type Paper, usualPaper } from '../reference/reference-choice';
 import { ScreenCard } from '../reference/ScreenCard';
 import { saveFile } from '../widgets/save-file';
 import { PrintCheck } from './PrintCheck';
 import './card.css';
-
-type Paper = 'a4' | 'letter';
-
-/** US Letter where it is the common paper; anyone can choose the other. */
-const usualPaper = (): Paper => (/-(US|CA|MX)\b/.test(navigator.language) ? 'letter' : 'a4');
 
 export function CardScreen() {
   const [field, setField] = createSignal<Field>('light');
