@@ -1,10 +1,7 @@
 import { z } from 'zod';
-import {
-  defaultOptions,
-  gendersAsked,
-  type MeasureOptions,
-  referenceKinds,
-} from '../journey/identification';
+import { defaultOptions, gendersAsked, type MeasureOptions } from '../journey/identification';
+import { referenceKinds } from '../journey/identification-schema';
+import { card } from '../scale-card/geometry';
 import { readingsFrom, UsageError } from './arguments';
 
 /** Of one bar: read to half a millimetre at both ends of a steel rule, or, when hundredths are
@@ -28,6 +25,8 @@ const along = numbers(4)
   .refine(([a, b]) => Math.hypot(b[0] - a[0], b[1] - a[1]) >= 1);
 
 /** A print scaled by more than a tenth is a misreading. */
+const isNear = (mm: number, nominalMm: number) => Math.abs(mm / nominalMm - 1) < 0.1;
+
 const bars = z
   .string()
   .transform((text) => ({ text, lengths: text }))
@@ -39,7 +38,8 @@ const bars = z
   }))
   .refine(
     ({ horizontalMm, verticalMm }) =>
-      Math.abs(horizontalMm / 150 - 1) < 0.1 && Math.abs(verticalMm / 100 - 1) < 0.1,
+      isNear(horizontalMm, card.bars.horizontal.lengthMm) &&
+      isNear(verticalMm, card.bars.vertical.lengthMm),
   );
 
 export function measureOptions(given: {

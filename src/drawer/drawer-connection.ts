@@ -87,7 +87,7 @@ export function connectDrawer(name = 'crestwise-drawer'): DrawerConnection {
 }
 
 /** Errors of the program itself are thrown on; those of storage are the user's to know. */
-export function storageRefusal(cause: unknown): Result<never, DrawerRefusal> {
+function storageRefusal(cause: unknown): Result<never, DrawerRefusal> {
   const name = cause instanceof Error || cause instanceof DOMException ? cause.name : '';
   if (name === 'QuotaExceededError')
     return refuse(

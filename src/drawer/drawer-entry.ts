@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { conclusionSchema, counterSchema, type Sheet } from '../journey/8-sheet/sheet-schema';
+import { conclusionSchema } from '../journey/7-next-reading/decision';
+import { counterSchema, type Sheet } from '../journey/8-sheet/sheet-schema';
 import { whatHolds } from '../journey/8-sheet/what-holds';
 import { aliasesOf } from '../standards/aliases';
 

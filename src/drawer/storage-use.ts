@@ -1,7 +1,6 @@
 export interface StorageUse {
   /** By the browser's own estimate, everything of this origin. Null where it gives none. */
   readonly usedBytes: number | null;
-  readonly availableBytes: number | null;
   /** Whether the browser promised not to clear the drawer by itself. */
   readonly persistent: boolean;
 }
@@ -13,7 +12,6 @@ export async function storageUse(storage = globalThis.navigator?.storage): Promi
   ]);
   return {
     usedBytes: estimate?.usage ?? null,
-    availableBytes: estimate?.quota ?? null,
     persistent: persistent ?? false,
   };
 }

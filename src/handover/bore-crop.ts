@@ -1,9 +1,8 @@
 import type { Overlay, PhotoPoint } from '../journey/overlay';
 import { visibleRings } from '../journey/visible-rings';
-import type { ThreadCrop } from './crop-drawing';
+import { cropSize, type ThreadCrop } from './crop-drawing';
 
-const width = 360;
-const height = 190;
+const { width, height } = cropSize;
 const room = { side: 40, top: 48, bottom: 38 } as const;
 
 /** The mouth of a female end cut out of its photo, with the rings of its crests. The widest chord of a circle seen

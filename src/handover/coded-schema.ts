@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { referenceKind } from '../journey/8-sheet/sheet-schema';
+import { referenceKindSchema } from '../journey/identification-schema';
 
 const number = z.number();
 const estimate = z.tuple([number, number]);
@@ -50,7 +50,7 @@ export const codedSchema = z.object({
   i: z.literal(1).optional(),
   s: z
     .object({
-      k: referenceKind,
+      k: referenceKindSchema,
       /** px per mm of the photo within the picture; axis height, camera height, tilt. */
       q: z.tuple([number, number.nullable(), number.nullable(), number.nullable()]),
       d: z.enum(['light', 'dark']).optional(),

@@ -1,5 +1,10 @@
-import type { EarlierMeasurement, Sheet, Shot } from '../journey/8-sheet/sheet-schema';
-import type { WearPart } from '../journey/8-sheet/wear-schema';
+import type {
+  EarlierMeasurement,
+  PrintCheckUsed,
+  Sheet,
+  Shot,
+} from '../journey/8-sheet/sheet-schema';
+import type { WearPart } from '../journey/wear/wear-schema';
 import type { Estimate } from '../quantity/estimate';
 import type { Coded } from './coded-schema';
 
@@ -196,6 +201,7 @@ function foldEarlier(one: EarlierMeasurement): NonNullable<Coded['y']>[number] {
 
 function foldReference(shot: Shot, photo: PhotoInPicture): NonNullable<Coded['s']> {
   const { kind, pxPerMm, axisHeightMm, cameraHeightMm, tiltDeg, field } = shot.reference;
+  const { bars } = shot;
   return {
     k: kind,
     q: [
@@ -205,14 +211,17 @@ function foldReference(shot: Shot, photo: PhotoInPicture): NonNullable<Coded['s'
       tiltDeg === null ? null : digits(tiltDeg, 3),
     ],
     ...given('d', field),
-    ...given('o', shot.notes.length > 0 ? shot.notes : undefined),
-    ...given(
-      'b',
-      shot.bars &&
-        ([shot.bars.horizontalMm, shot.bars.verticalMm, shot.bars.uMm, shot.bars.name] as const),
-    ),
-  } as NonNullable<Coded['s']>;
+    ...given('o', shot.notes.length > 0 ? [...shot.notes] : undefined),
+    ...given('b', bars && foldBars(bars)),
+  };
 }
+
+const foldBars = (bars: PrintCheckUsed): NonNullable<NonNullable<Coded['s']>['b']> => [
+  bars.horizontalMm,
+  bars.verticalMm,
+  bars.uMm,
+  bars.name,
+];
 
 function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
   return {

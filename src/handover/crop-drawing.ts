@@ -18,6 +18,8 @@ export interface ThreadCrop {
   }[];
 }
 
+export const cropSize = { width: 360, height: 190 };
+
 /** Corners of an arrow head of this length. */
 export function arrowHead(
   { at: [x, y], towards: [dx, dy] }: ThreadCrop['arrows'][number],

@@ -1,12 +1,12 @@
 import type { PhotoInPicture } from './coded-sheet';
 
 /** Messengers shrink pictures to this long edge, px, or more (common practice). */
-export const messengerLongEdgePx = 1280;
+const messengerLongEdgePx = 1280;
 /** A module must keep this many pixels after that: QR readers want 3, JPEG blur takes one. */
 const modulePxAfter = 4;
 /** Bare paper around a QR symbol, modules (ISO/IEC 18004:2015, 6.3.8). */
 const quietModules = 4;
-export const photoLongEdgePx = 2048;
+const photoLongEdgePx = 2048;
 /** Above this share of its height a photo is wide enough for the largest code. */
 const narrowest = 0.55;
 /** Width of a picture without photo. */

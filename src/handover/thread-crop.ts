@@ -1,9 +1,8 @@
 import type { Overlay, PhotoPoint } from '../journey/overlay';
 import { boreCrop } from './bore-crop';
-import type { ThreadCrop } from './crop-drawing';
+import { cropSize, type ThreadCrop } from './crop-drawing';
 
-const width = 360;
-const height = 190;
+const { width, height } = cropSize;
 const room = { left: 64, right: 48, top: 44, bottom: 44 } as const;
 
 /** A male thread with its free end to the left, or the mouth of a female one; null where the drawing of what was

@@ -1,3 +1,4 @@
+import { middleValue, quantile } from '../quantity/order';
 import { card, markers } from '../scale-card/geometry';
 import type { GreyImage } from '../vision/grey-image';
 import { rescaleCoordinate } from '../vision/pixel-scale';
@@ -14,7 +15,6 @@ import type { PhotoPoint } from './overlay';
 export interface Guidance {
   /** The card, with enough of its markers, or the outline that was asked for. */
   readonly referenceSeen: boolean;
-  readonly markersSeen: number;
   /** Good to a few degrees: the focal length is a phone's usual one. */
   readonly tiltDeg: number | null;
   readonly tooNear: boolean;
@@ -74,7 +74,6 @@ export function judgeFrame(
   const window = H && windowEdges(frame, H);
   const judged = {
     referenceSeen: corners.size >= limits.leastMarkers,
-    markersSeen: corners.size,
     tiltDeg: pose?.tiltDeg ?? null,
     tooNear: pose !== null && pose.distanceMm < limits.leastDistanceMm,
     tooDark: (window?.paperLevel ?? brightest(frame.data, 31)) < limits.darkestPaper,
@@ -109,7 +108,6 @@ function judgeOutline(
   const moved = found && before ? motionPx(corners, before.corners) / found.pxPerMm : null;
   const judged = {
     referenceSeen: found !== null,
-    markersSeen: 0,
     tiltDeg: found?.tiltDeg ?? null,
     tooNear: found !== null && found.distanceMm < limits.leastDistanceMm,
     tooDark: brightest(frame.data, 31) < limits.darkestPaper,
@@ -202,14 +200,14 @@ function windowEdges(frame: GreyImage, H: Float64Array) {
   }
   const sorted = Float32Array.from(slopes).sort();
   // Most of the window is empty: half of its slopes are noise.
-  const level = Math.max(5, 5 * sorted[sorted.length >> 1]);
+  const level = Math.max(5, 5 * quantile(sorted, 0.5));
   const edges = sorted.subarray(sorted.findIndex((slope) => slope > level));
   const strong = sorted[sorted.length - 1] > level;
   const paper = paperLevel(at);
-  const ground = view.slice().sort()[view.length >> 1];
+  const ground = quantile(view.slice().sort(), 0.5);
   return {
     count: strong ? edges.length : 0,
-    strength: strong ? edges[Math.floor(0.75 * edges.length)] : 0,
+    strength: strong ? quantile(edges, 0.75) : 0,
     paperLevel: paper,
     field: ground < paper / 2 ? ('dark' as const) : ('light' as const),
   };
@@ -217,10 +215,11 @@ function windowEdges(frame: GreyImage, H: Float64Array) {
 
 /** The gaps between neighbouring markers of the top and bottom row are bare paper. */
 function paperLevel(at: (xMm: number, yMm: number) => number): number {
-  const levels = Array.from({ length: 20 }, (_, k) =>
-    at(20 + 16 * (k % 10), k < 10 ? 12 : 124),
-  ).sort((a, b) => a - b);
-  return levels[levels.length >> 1];
+  const levels = markers.flatMap(({ xMm, yMm }, i) => {
+    const next = markers[i + 1];
+    return next?.yMm === yMm ? [at((xMm + next.xMm) / 2, yMm)] : [];
+  });
+  return middleValue(levels);
 }
 
 function greyAt({ width, height, data }: GreyImage, H: Float64Array, x: number, y: number): number {
@@ -233,5 +232,5 @@ function greyAt({ width, height, data }: GreyImage, H: Float64Array, x: number, 
 /** 95th percentile of every `step`th value. */
 function brightest(data: Uint8Array, step: number): number {
   const sample = data.filter((_, i) => i % step === 0).sort();
-  return sample[Math.floor(0.95 * sample.length)];
+  return quantile(sample, 0.95);
 }

@@ -1,6 +1,18 @@
+import type { z } from 'zod';
+import type { ReadOnly } from '../quantity/read-only';
 import type { ThreadMeasurement } from './5-measurement/thread-measurement';
 import type { Reading } from './6-candidates/reading';
 import type { Conclusion } from './7-next-reading/decision';
+import type {
+  askedSchema,
+  barsSchema,
+  correctionsSchema,
+  noteSchema,
+  otherEndSchema,
+  referenceKinds,
+  referenceSchema,
+  rulerSchema,
+} from './identification-schema';
 import type { CrestProfile, Overlay, PhotoPoint } from './overlay';
 import type { CrestHeight } from './wear/crest-heights';
 
@@ -22,19 +34,8 @@ export type RefusalReason =
   | 'decoder-missing'
   | 'too-large';
 
-/** What a photo may be measured against: the printed scale card, an ID-1 card, a sheet of paper, a rule. */
-export const referenceKinds = ['card', 'id1', 'a4', 'letter', 'rule'] as const;
 export type ReferenceKind = (typeof referenceKinds)[number];
-
-export interface Reference {
-  readonly kind: ReferenceKind;
-  /** At the axis of the thread. */
-  readonly pxPerMm: number;
-  readonly axisHeightMm: number | null;
-  readonly cameraHeightMm: number | null;
-  readonly tiltDeg: number | null;
-  readonly field: 'light' | 'dark' | null;
-}
+export type Reference = ReadOnly<z.infer<typeof referenceSchema>>;
 
 export interface Measured {
   readonly outcome: 'measured';
@@ -52,11 +53,7 @@ export interface Measured {
   readonly timingsMs: Readonly<Record<string, number>>;
 }
 
-export interface OtherEnd {
-  readonly measurement: ThreadMeasurement;
-  /** From the free end towards the middle of the part, over the measured zone, in the photo. */
-  readonly axis: readonly [PhotoPoint, PhotoPoint];
-}
+export type OtherEnd = ReadOnly<z.infer<typeof otherEndSchema>>;
 
 export interface Refused {
   readonly outcome: 'refused';
@@ -70,35 +67,16 @@ export interface Refused {
 
 export type Identification = Measured | Refused;
 
-export const notes = [
-  'print-unchecked',
-  'no-focal-length',
-  'one-side-only',
-  'card-not-flat',
-  'resting-unknown',
-  'few-markers',
-  'ruler-without-pose',
-  'flash-fired',
-  'outline-alone',
-] as const;
-export type Note = (typeof notes)[number];
+export type Note = z.infer<typeof noteSchema>;
 
 /** Everything besides the photo's bytes that a measurement may use. */
 export interface MeasureOptions {
   readonly readings: readonly Reading[];
   readonly reference: ReferenceAsked;
   /** Two marked points a known distance apart, for photos without the card. */
-  readonly ruler: {
-    readonly from: PhotoPoint;
-    readonly to: PhotoPoint;
-    readonly mm: number;
-  } | null;
-  /** Measured lengths of the card's print-check bars, mm, nominally 150 and 100. */
-  readonly bars: {
-    readonly horizontalMm: number;
-    readonly verticalMm: number;
-    readonly uMm: number;
-  } | null;
+  readonly ruler: Ruler | null;
+  /** Measured lengths of the card's print-check bars, nominally 150 and 100 mm. */
+  readonly bars: Bars | null;
   /** A person's help when detection fails, photo frame. */
   readonly corrections: Corrections | null;
   readonly gender: GenderAsked;
@@ -109,16 +87,10 @@ export const gendersAsked = ['auto', 'male', 'female'] as const;
 export type GenderAsked = (typeof gendersAsked)[number];
 
 /** What to look for; its four corners, one after the other, where a person has shown them. */
-export interface ReferenceAsked {
-  readonly kind: 'auto' | Exclude<ReferenceKind, 'rule'>;
-  readonly corners: readonly PhotoPoint[] | null;
-}
-
-export interface Corrections {
-  /** Ends of the axis over the thread: free end first. The zone is between them. */
-  readonly axis: readonly [PhotoPoint, PhotoPoint] | null;
-  readonly side: 'left' | 'right' | 'both';
-}
+export type ReferenceAsked = ReadOnly<z.infer<typeof askedSchema>>;
+export type Ruler = ReadOnly<z.infer<typeof rulerSchema>>;
+export type Bars = ReadOnly<z.infer<typeof barsSchema>>;
+export type Corrections = ReadOnly<z.infer<typeof correctionsSchema>>;
 
 export type StageName =
   | 'photo'

@@ -1,23 +1,32 @@
-import { refuse } from '../quantity/result';
+import { ok, type Result, refuse } from '../quantity/result';
+import { card } from '../scale-card/geometry';
 import type { GreyImage } from '../vision/grey-image';
 import type { Vision } from '../vision/vision';
 import type { Decoders, Photo } from './1-photo/photo';
 import { readPhoto } from './1-photo/read-photo';
 import { findReference } from './2-reference/find-reference';
 import type { Reference } from './2-reference/reference';
-import { fieldAround, findFitting } from './3-find/find-fitting';
+import { type FoundFitting, fieldAround, findFitting } from './3-find/find-fitting';
 import { likelierBore } from './4-bore/likelier-bore';
 import { cutWithinWindow, findThread, showsWindow } from './4-limbs/find-thread';
 import { otherEnd } from './4-limbs/other-end';
+import type { SeatedThread } from './4-limbs/seat-thread';
 import { bothSidesSpeak } from './5-measurement/follow-fit';
 import type { ThreadSolution } from './5-measurement/thread-solution';
 import { uncheckedPrint } from './5-measurement/uncertainty';
 import { conclude } from './7-next-reading/conclude';
-import type { Identification, MeasureOptions, Note, OnStage, Refused } from './identification';
+import type {
+  Identification,
+  Measured,
+  MeasureOptions,
+  Note,
+  OnStage,
+  RefusalReason,
+  Refused,
+} from './identification';
 import { measureBore } from './measure-bore';
 import { measureByRuler } from './measure-by-ruler';
 import { type EndShot, measureEnd } from './measure-end';
-import type { Overlay } from './overlay';
 import { axisOverlay, crestProfile, referenceOverlay, threadOverlay } from './overlay-of';
 import { stopwatch } from './stopwatch';
 import { crestHeights } from './wear/crest-heights';
@@ -26,6 +35,10 @@ export interface Tools {
   readonly vision: Vision;
   readonly decoders: Decoders;
 }
+
+/** All of an answer that comes before candidates. */
+type Found = Omit<Measured, 'outcome' | 'conclusion' | 'timingsMs'>;
+type Enter = ReturnType<typeof stopwatch>['enter'];
 
 /** The journey of one photo: file → upright grey → camera over card or sheet → the fitting and its axis →
  *  its thread → pitch and diameter with uncertainty → candidates and what to read next. */
@@ -37,104 +50,106 @@ export async function identifyPhoto(
   onStage: OnStage,
 ): Promise<Identification> {
   const clock = stopwatch(signal, onStage);
-  let overlay: Overlay | null = null;
-  let cardField: Refused['field'] = null;
-  const refused = (refusal: Refused['refusal']): Refused => ({
-    outcome: 'refused',
-    refusal: { reason: refusal.reason, advice: refusal.advice },
-    overlay,
-    field: cardField,
-    timingsMs: clock.timings(),
-  });
-
+  const seen: Seen = { overlay: null, field: null };
   clock.enter('photo');
   const photo = await readPhoto(signal, bytes, tools.decoders);
-  if (!photo.ok) return refused(photo);
-  if (options.ruler) {
-    const byRuler = measureByRuler(photo.value, options.ruler, options, tools.vision, clock.enter);
-    if (!byRuler.ok) return refused(byRuler);
-    clock.enter('candidates');
-    const conclusion = conclude(byRuler.value.measurement, options.readings);
-    return {
-      outcome: 'measured',
-      ...byRuler.value,
-      crests: [],
-      otherEnds: [],
-      conclusion,
-      timingsMs: clock.timings(),
-    };
+  const found = photo.ok
+    ? measurePhoto(photo.value, options, tools.vision, clock.enter, seen)
+    : photo;
+  if (!found.ok) {
+    const refusal = { reason: found.reason, advice: found.advice };
+    return { outcome: 'refused', refusal, ...seen, timingsMs: clock.timings() };
   }
-
-  clock.enter('card-pose');
-  const scale = printScale(options);
-  const found = findReference(photo.value, tools.vision, scale, options.reference);
-  if (!found.ok) return refused(found);
-  const reference = found.value;
-  overlay = referenceOverlay(photo.value, reference);
-
-  const { widthPx, heightPx } = overlay;
-  clock.enter('silhouette', {
-    kind: reference.kind,
-    outline: reference.outline,
-    widthPx,
-    heightPx,
-  });
-  const { corrections } = options;
-  const drawn = corrections?.axis ?? null;
-  const fitting = findFitting(photo.value.grey, reference, tools.vision);
-  const field = fitting.ok ? fitting.value.field : fieldAround(photo.value.grey, reference);
-  if (reference.kind === 'card') cardField = field;
-  // Whoever has drawn the axis has said which part it is.
-  if (!fitting.ok && !drawn) return refused(endsWithin(fitting, reference, photo.value.grey));
-
-  clock.enter('thread-signal');
-  const seat = findThread(photo.value.grey, reference, fitting.ok ? fitting.value : null, drawn);
-  const shot: EndShot = {
-    photo: photo.value,
-    reference,
-    field,
-    uPrint: reference.kind === 'card' ? scale.u : 0,
-  };
-  const bore =
-    options.gender !== 'male' && fitting.ok && !drawn
-      ? likelierBore(
-          photo.value.grey,
-          reference,
-          fitting.value,
-          tools.vision,
-          options.gender === 'female' || !seat.ok ? null : seat.value.odds,
-        )
-      : null;
-  if (bore) {
-    clock.enter('measurement');
-    const measured = measureBore(shot, bore);
-    clock.enter('candidates');
-    return {
-      outcome: 'measured',
-      ...measured,
-      crests: [],
-      conclusion: conclude(measured.measurement, options.readings),
-      otherEnds: [],
-      notes: notesOfScale(photo.value, reference, field, options),
-      timingsMs: clock.timings(),
-    };
-  }
-  if (options.gender === 'female') return refused(noBore);
-  if (!seat.ok) return refused(seat);
-
-  clock.enter('measurement');
-  const end = measureEnd(shot, seat.value, corrections?.side ?? 'both');
-  if (!end.ok) return refused(end);
-  const { solution, measurement } = end.value;
-  const other = fitting.ok
-    ? otherEnd(photo.value.grey, reference, fitting.value, seat.value)
-    : null;
-  const beside = other && measureEnd(shot, other, 'both');
-
   clock.enter('candidates');
-  const conclusion = conclude(measurement, options.readings);
-  return {
-    outcome: 'measured',
+  const conclusion = conclude(found.value.measurement, options.readings);
+  return { outcome: 'measured', ...found.value, conclusion, timingsMs: clock.timings() };
+}
+
+/** What a refusal shows, filled in as it is found. */
+type Seen = { -readonly [K in 'overlay' | 'field']: Refused[K] };
+
+function measurePhoto(
+  photo: Photo,
+  options: MeasureOptions,
+  vision: Vision,
+  enter: Enter,
+  seen: Seen,
+): Result<Found, RefusalReason> {
+  if (!options.ruler) return measureOnReference(photo, options, vision, enter, seen);
+  const byRuler = measureByRuler(photo, options.ruler, options, vision, enter);
+  return byRuler.ok ? ok({ ...byRuler.value, crests: [], otherEnds: [] }) : byRuler;
+}
+
+/** On card or sheet: where the camera stood, the fitting, then what of a thread it shows. */
+function measureOnReference(
+  photo: Photo,
+  options: MeasureOptions,
+  vision: Vision,
+  enter: Enter,
+  seen: Seen,
+): Result<Found, RefusalReason> {
+  enter('card-pose');
+  const scale = printScale(options);
+  const found = findReference(photo, vision, scale, options.reference);
+  if (!found.ok) return found;
+  const reference = found.value;
+  const { kind, outline } = reference;
+  const overlay = referenceOverlay(photo, reference);
+  seen.overlay = overlay;
+
+  enter('silhouette', { kind, outline, widthPx: overlay.widthPx, heightPx: overlay.heightPx });
+  const fitting = findFitting(photo.grey, reference, vision);
+  const field = fitting.ok ? fitting.value.field : fieldAround(photo.grey, reference);
+  if (kind === 'card') seen.field = field;
+  // Whoever has drawn the axis has said which part it is.
+  if (!fitting.ok && !options.corrections?.axis) return endsWithin(fitting, reference, photo.grey);
+
+  enter('thread-signal');
+  const shot: EndShot = { photo, reference, field, uPrint: kind === 'card' ? scale.u : 0 };
+  return measureFitting(shot, fitting.ok ? fitting.value : null, options, vision, enter);
+}
+
+/** A male thread, or a bore where that is asked for or likelier. */
+function measureFitting(
+  shot: EndShot,
+  fitting: FoundFitting | null,
+  options: MeasureOptions,
+  vision: Vision,
+  enter: Enter,
+): Result<Found, RefusalReason> {
+  const { grey } = shot.photo;
+  const drawn = options.corrections?.axis ?? null;
+  const seat = findThread(grey, shot.reference, fitting, drawn);
+  if (options.gender !== 'male' && fitting && !drawn) {
+    const maleOdds = options.gender === 'auto' && seat.ok ? seat.value.odds : null;
+    const bore = likelierBore(grey, shot.reference, fitting, vision, maleOdds);
+    if (bore) {
+      enter('measurement');
+      const notes = notesOfScale(shot, options);
+      return ok({ ...measureBore(shot, bore), crests: [], otherEnds: [], notes });
+    }
+  }
+  if (options.gender === 'female') return noBore;
+  if (!seat.ok) return seat;
+  enter('measurement');
+  return measureThread(shot, seat.value, fitting, options);
+}
+
+/** The seated thread, and the part's other end where it has one. */
+function measureThread(
+  shot: EndShot,
+  seat: SeatedThread,
+  fitting: FoundFitting | null,
+  options: MeasureOptions,
+): Result<Found, RefusalReason> {
+  const { photo, reference, field } = shot;
+  const end = measureEnd(shot, seat, options.corrections?.side ?? 'both');
+  if (!end.ok) return end;
+  const { solution, measurement } = end.value;
+  const { points, fit, zone } = solution;
+  const other = fitting && otherEnd(photo.grey, reference, fitting, seat);
+  const beside = other && measureEnd(shot, other, 'both');
+  return ok({
     reference: {
       kind: reference.kind,
       pxPerMm: 1 / solution.mmPerPx,
@@ -144,15 +159,9 @@ export async function identifyPhoto(
       field,
     },
     measurement,
-    overlay: threadOverlay(photo.value, reference, solution),
+    overlay: threadOverlay(photo, reference, solution),
     profile: crestProfile(solution),
-    crests: crestHeights(
-      solution.points,
-      solution.fit,
-      solution.zone,
-      measurement.majorDiameterMm.u,
-    ),
-    conclusion,
+    crests: crestHeights(points, fit, zone, measurement.majorDiameterMm.u),
     otherEnds: beside?.ok
       ? [
           {
@@ -161,17 +170,14 @@ export async function identifyPhoto(
           },
         ]
       : [],
-    notes: notesOn(photo.value, reference, solution, field, options),
-    timingsMs: clock.timings(),
-  };
+    notes: notesOn(shot, solution, options),
+  });
 }
 
+type Refusal = Extract<Result<Found, RefusalReason>, { ok: false }>;
+
 /** Where the photo shows part of the window only, what is missing may lie in the rest. */
-function endsWithin(
-  refusal: Refused['refusal'],
-  reference: Reference,
-  grey: GreyImage,
-): Refused['refusal'] {
+function endsWithin(refusal: Refusal, reference: Reference, grey: GreyImage): Refusal {
   const cut =
     refusal.reason === 'no-thread' && reference.kind === 'card' && !showsWindow(reference, grey);
   return cut ? cutWithinWindow : refusal;
@@ -181,9 +187,9 @@ function endsWithin(
 function printScale({ bars }: MeasureOptions): { x: number; y: number; u: number } {
   if (!bars) return { x: 1, y: 1, u: uncheckedPrint };
   return {
-    x: bars.horizontalMm / 150,
-    y: bars.verticalMm / 100,
-    // Both bars speak for the one scale: u/√(150² + 100²) at full size.
+    x: bars.horizontalMm / card.bars.horizontal.lengthMm,
+    y: bars.verticalMm / card.bars.vertical.lengthMm,
+    // Both bars measure the one scale: u over the root of their squares' sum.
     u: Math.max(bars.uMm / Math.hypot(bars.horizontalMm, bars.verticalMm), 1e-4),
   };
 }
@@ -194,25 +200,18 @@ const noBore = refuse(
 );
 
 function notesOn(
-  photo: Photo,
-  reference: Reference,
+  shot: EndShot,
   { resting, points, fit }: ThreadSolution,
-  field: 'light' | 'dark',
   options: MeasureOptions,
 ): Note[] {
-  const notes = notesOfScale(photo, reference, field, options);
+  const notes = notesOfScale(shot, options);
   if (resting.on === 'unknown') notes.push('resting-unknown');
   if (!bothSidesSpeak(points, fit)) notes.push('one-side-only');
   return notes;
 }
 
 /** What the reader should know of the scale, whatever was measured by it. */
-function notesOfScale(
-  photo: Photo,
-  reference: Reference,
-  field: 'light' | 'dark',
-  options: MeasureOptions,
-): Note[] {
+function notesOfScale({ photo, reference, field }: EndShot, options: MeasureOptions): Note[] {
   const notes: Note[] = [];
   const printed = reference.kind === 'card';
   if (!printed) notes.push('outline-alone');

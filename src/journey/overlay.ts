@@ -1,35 +1,59 @@
-/** What was found, for drawing over the photo.
- *  Frame: upright full-size photo, pixels, x right, y down, pixel centres at integers. */
-export type PhotoPoint = readonly [x: number, y: number];
+import { z } from 'zod';
+import type { ReadOnly } from '../quantity/read-only';
+import { mm, point } from './schema-bounds';
 
-export interface CrestMark {
-  readonly at: PhotoPoint;
-  readonly side: 'left' | 'right';
-  /** Axial position along the axis from `axis[0]`, mm. */
-  readonly axialMm: number;
-}
+// Stages import the types alone: the schemas are loaded where sheets are read.
 
-export interface Overlay {
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly markers: readonly { readonly id: number; readonly corners: readonly PhotoPoint[] }[];
+export const axisSchema = z.tuple([point, point]);
+export const cornersSchema = z.array(point).length(4);
+
+const crestMarkSchema = z.object({
+  at: point,
+  side: z.enum(['left', 'right']),
+  /** Axial position along the axis from `axis[0]`. */
+  axialMm: mm,
+});
+
+export const overlaySchema = z.object({
+  widthPx: z.number().int().positive().max(1e5),
+  heightPx: z.number().int().positive().max(1e5),
+  markers: z
+    .array(z.object({ id: z.number().int().min(0).max(1000), corners: z.array(point).max(4) }))
+    .max(200),
   /** The four corners of a card's or sheet's face that gave the scale; none of the scale card's. */
-  readonly reference: readonly PhotoPoint[];
-  readonly outline: readonly (readonly PhotoPoint[])[];
+  reference: z.union([cornersSchema, z.array(point).length(0)]).default([]),
+  outline: z.array(z.array(point).max(20_000)).max(200),
   /** From the free end of the thread towards the hex, over the measured zone. */
-  readonly axis: readonly [PhotoPoint, PhotoPoint] | null;
+  axis: axisSchema.nullable(),
   /** The two lines along which the view touches the crest cylinder or cone. */
-  readonly contactLines: readonly (readonly [PhotoPoint, PhotoPoint])[];
-  readonly crests: readonly CrestMark[];
-}
+  contactLines: z.array(axisSchema).max(20),
+  crests: z.array(crestMarkSchema).max(2000),
+});
 
+const radii = z.array(mm).max(20_000);
+/** NaN is written as null where the outline is unusable. */
+const seenRadii = z.array(mm.nullable()).max(20_000);
+
+export const profileSchema = z
+  .object({
+    /** Axial positions, mm from `axis[0]`, shared by all arrays. */
+    axialMm: radii,
+    /** Outline radius from the axis. */
+    leftMm: seenRadii,
+    rightMm: seenRadii,
+    leftFitMm: radii,
+    rightFitMm: radii,
+  })
+  .refine(
+    (p) =>
+      [p.leftMm, p.rightMm, p.leftFitMm, p.rightFitMm].every((a) => a.length === p.axialMm.length),
+    'profile arrays differ in length',
+  );
+
+/** In the upright full-size photo: pixels, x right, y down, pixel centres at integers. */
+export type PhotoPoint = ReadOnly<z.infer<typeof point>>;
+export type CrestMark = ReadOnly<z.infer<typeof crestMarkSchema>>;
+/** What was found, for drawing over the photo. */
+export type Overlay = ReadOnly<z.infer<typeof overlaySchema>>;
 /** Radius profile of the outline over the measured zone, both sides, with the fitted period. */
-export interface CrestProfile {
-  /** Axial positions, mm from `axis[0]`, shared by all arrays. */
-  readonly axialMm: readonly number[];
-  /** Outline radius from the axis, mm; NaN is written as null where the outline is unusable. */
-  readonly leftMm: readonly (number | null)[];
-  readonly rightMm: readonly (number | null)[];
-  readonly leftFitMm: readonly number[];
-  readonly rightFitMm: readonly number[];
-}
+export type CrestProfile = ReadOnly<z.infer<typeof profileSchema>>;

@@ -49,7 +49,7 @@ async function serviceWorkerCode(): Promise<string> {
  *  people never meet (telephones turn their own into JPEG for a page that asks for one). */
 const seldomNeeded = /^assets\/(libheif|avif_dec)[^/]*\.(js|wasm)$/;
 
-export function describeBuild(outDir: string): Build {
+function describeBuild(outDir: string): Build {
   const all = readdirSync(outDir, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => relative(outDir, join(entry.parentPath, entry.name)).split(sep).join('/'))

@@ -44,7 +44,6 @@ export interface LeastSquaresResult {
   readonly covariance: Float64Array;
   /** ½ Σ ρ; about (count − n)/2 when the σ are true and nothing is an outlier. */
   readonly cost: number;
-  readonly iterations: number;
   readonly termination: Termination;
 }
 
@@ -114,7 +113,7 @@ export function leastSquares(problem: LeastSquaresProblem): LeastSquaresResult {
   }
   const covariance =
     (termination !== 'failed' && invertSymmetric(A, n)) || new Float64Array(n * n).fill(Number.NaN);
-  return { parameters: p, covariance, cost, iterations, termination };
+  return { parameters: p, covariance, cost, termination };
 }
 
 interface Loss {

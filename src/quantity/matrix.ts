@@ -128,7 +128,7 @@ export function multiply(
   return out;
 }
 
-export function transpose(A: ArrayLike<number>, rows: number, columns: number): Float64Array {
+function transpose(A: ArrayLike<number>, rows: number, columns: number): Float64Array {
   const out = new Float64Array(rows * columns);
   for (let i = 0; i < rows; i++)
     for (let j = 0; j < columns; j++) out[j * rows + i] = A[i * columns + j];

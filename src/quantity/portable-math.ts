@@ -84,14 +84,6 @@ export const log2 = (x: number): number => log(x) / Math.LN2;
 export const pow = (x: number, y: number): number =>
   x === 0 ? (y === 0 ? 1 : 0) : exp(y * log(x));
 
-export function cbrt(x: number): number {
-  if (x === 0 || !Number.isFinite(x)) return x;
-  const size = Math.abs(x);
-  const start = exp(log(size) / 3);
-  const root = start - (start * start * start - size) / (3 * start * start);
-  return x < 0 ? -root : root;
-}
-
 /** π/2 in three parts, the first two of 33 bits, so that k times them is exact for k below 2²⁰. */
 const quarterA = 1.5707963267341256;
 const quarterB = 6.077100506303966e-11;

@@ -1,8 +1,5 @@
-import { inches, type Mm, mm, pitchOfTpi, toInches } from './length';
+import { inches, type Mm, mm, pitchOfTpi } from './length';
 import { ok, type Result, refuse } from './result';
-
-/** A mark as wide as a bench rule's finest. */
-const finest = 64;
 
 /** A length as a bench writes it: `17.2mm`, `17,2 mm`, `0.677in`, `.677"`, `11/16in`, `1 5/16"`,
  *  `1-5/16 in`. A number without a unit is refused: 0.75 and 19 both occur. Decimal comma or point. */
@@ -36,29 +33,4 @@ function parseNumber(text: string): number | null {
   if (!fraction) return null;
   const [whole, over, under] = fraction.slice(1).map((part) => Number(part ?? 0));
   return under! > 0 ? whole! + over! / under! : null;
-}
-
-/** The nearest 1/64 in, in lowest terms, and how far the length lies above it. */
-export function nearestFraction(length: Mm): { readonly text: string; readonly offMm: number } {
-  const parts = Math.round(toInches(length) * finest);
-  const offMm = length - inches(parts / finest);
-  const whole = Math.floor(parts / finest);
-  let over = parts % finest;
-  let under = finest;
-  while (over > 0 && over % 2 === 0) {
-    over /= 2;
-    under /= 2;
-  }
-  const text = over === 0 ? `${whole}` : `${whole > 0 ? `${whole} ` : ''}${over}/${under}`;
-  return { text: `${text} in`, offMm };
-}
-
-export type DecimalMark = '.' | ',';
-
-export function formatMm(length: Mm, decimals: number, mark: DecimalMark = '.'): string {
-  return `${length.toFixed(decimals).replace('.', mark)} mm`;
-}
-
-export function formatInches(length: Mm, decimals: number, mark: DecimalMark = '.'): string {
-  return `${toInches(length).toFixed(decimals).replace('.', mark)} in`;
 }

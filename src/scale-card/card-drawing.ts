@@ -16,21 +16,6 @@ export interface CardWords {
   readonly instructions: readonly string[];
 }
 
-export const englishCardWords: CardWords = {
-  title: `Crestwise scale card, version ${card.version}`,
-  field: { light: 'light field', dark: 'dark field' },
-  printAtFullSize: 'print at 100 %',
-  longBar: 'long bar measures',
-  shortBar: 'short bar',
-  instructions: [
-    'Print at 100 % (actual size), not fitted to the page. Matt paper is best; cut along the corner marks if you like.',
-    'Measure both bars from the middle of one end tick to the middle of the other: nominally 150 mm and 100 mm.',
-    'Note both lengths on the card and enter them once in Crestwise: printers stretch, and the lengths correct for it.',
-    'Lay the card flat. Lay the fitting in the window, its thread in full view, and keep every marker in the picture.',
-    'Bright plated parts show best on the dark field, dull and black parts on the light field.',
-  ],
-};
-
 /** Everything printed black on the card. Card frame, mm. */
 export function cardAreas(field: Field): Area[] {
   const areas: Area[] = markers.map((marker) =>

@@ -15,7 +15,7 @@ import {
   setStrokingGrayscaleColor,
   stroke,
 } from 'pdf-lib';
-import { type Area, type CardWords, cardAreas, cardLine, englishCardWords } from './card-drawing';
+import { type Area, type CardWords, cardAreas, cardLine } from './card-drawing';
 import { card, type Field } from './geometry';
 import type { MmPoint } from './marker-outline';
 import { drawFittedLine } from './pdf-text';
@@ -37,11 +37,7 @@ export function cardOnPage(paper: Paper): MmPoint {
 
 /** The card at true size on one page. Vector outlines throughout; the file asks the viewer
  *  not to scale when printing. */
-export async function cardPdf(
-  field: Field,
-  paper: Paper,
-  words: CardWords = englishCardWords,
-): Promise<Uint8Array> {
+export async function cardPdf(field: Field, paper: Paper, words: CardWords): Promise<Uint8Array> {
   const doc = await PDFDocument.create();
   doc.setTitle(`${words.title}, ${words.field[field]}`);
   doc.setProducer('Crestwise');
@@ -64,7 +60,12 @@ export async function cardPdf(
   );
   drawCornerMarks(page, toPage);
   const line = (text: string, at: MmPoint, sizeMm: number, maxWidthMm: number) =>
-    drawFittedLine(page, font, text, toPage(at), sizeMm * ptPerMm, maxWidthMm * ptPerMm);
+    drawFittedLine(page, font, {
+      text,
+      at: toPage(at),
+      sizePt: sizeMm * ptPerMm,
+      maxWidthPt: maxWidthMm * ptPerMm,
+    });
   line(
     cardLine.text(field, words),
     [cardLine.xMm, cardLine.baselineMm],

@@ -1,8 +1,8 @@
-import { type Area, type CardWords, cardAreas, cardLine, englishCardWords } from './card-drawing';
+import { type Area, type CardWords, cardAreas, cardLine } from './card-drawing';
 import { card, type Field } from './geometry';
 
 /** The card as a standalone SVG of 184 mm × 136 mm; user units are card mm. */
-export function cardSvg(field: Field, words: CardWords = englishCardWords): string {
+export function cardSvg(field: Field, words: CardWords): string {
   const { widthMm, heightMm } = card;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${widthMm}mm" height="${heightMm}mm" viewBox="0 0 ${widthMm} ${heightMm}">`,

@@ -18,6 +18,9 @@ export const card = {
   },
 } as const;
 
+/** Of the card, and of its window. */
+export const cardMiddle = [card.widthMm / 2, card.heightMm / 2] as const;
+
 export type Field = 'light' | 'dark';
 
 const spacingMm = 16;

@@ -5,10 +5,17 @@ import type { PDFFont, PDFPage } from 'pdf-lib';
 export function drawFittedLine(
   page: PDFPage,
   font: PDFFont,
-  text: string,
-  [x, y]: readonly [number, number],
-  sizePt: number,
-  maxWidthPt: number,
+  {
+    text,
+    at: [x, y],
+    sizePt,
+    maxWidthPt,
+  }: {
+    readonly text: string;
+    readonly at: readonly [number, number];
+    readonly sizePt: number;
+    readonly maxWidthPt: number;
+  },
 ): void {
   const shown = printable(font, text);
   const size = sizePt * Math.min(1, maxWidthPt / font.widthOfTextAtSize(shown, sizePt) || 1);

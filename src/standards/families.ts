@@ -12,8 +12,6 @@ export interface Note {
 export interface Family {
   /** As in the connection rows. */
   readonly family: string;
-  /** Titles of the standards, shortened. */
-  readonly title: string;
   /** How to know it, what it mates with, and what it is mistaken for. */
   readonly notes: readonly Note[];
 }
@@ -52,7 +50,6 @@ const flange = note('iso-6162');
 export const families: readonly Family[] = [
   {
     family: 'ISO 8434-3',
-    title: 'O-ring face seal connectors (SAE J1453)',
     notes: [
       faceSeal(
         'know',
@@ -78,7 +75,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'ISO 8434-2',
-    title: '37° flared connectors (SAE J514)',
     notes: [
       flare37(
         'know',
@@ -99,7 +95,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'SAE J512',
-    title: '45° flared automotive tube fittings',
     notes: [
       flare45(
         'know',
@@ -115,7 +110,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'SAE J512 inverted',
-    title: 'Inverted flared automotive tube fittings',
     notes: [
       inverted(
         'know',
@@ -131,7 +125,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'SAE J512 compression',
-    title: 'Compression fittings for automotive tubes',
     notes: [
       compression(
         'know',
@@ -147,7 +140,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'NF E 48-050',
-    title: '24° cone connectors for gas-pipe tubes, French series',
     notes: [
       cone24Gas(
         'know',
@@ -163,7 +155,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'ISO 4038',
-    title: 'Flared brake-line connections, metric',
     notes: [
       brake(
         'know',
@@ -179,7 +170,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'EN 837-1',
-    title: 'Pressure-gauge ends',
     notes: [
       gauge(
         'know',
@@ -191,7 +181,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'DIN 3852-1',
-    title: 'Stud ends with metric taper thread, form C',
     notes: [
       taperMetric(
         'know',
@@ -207,7 +196,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'ISO 15171',
-    title: 'Test points, M16x2',
     notes: [
       testPoint(
         'know',
@@ -223,7 +211,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'ISO 11926',
-    title: 'Ports and stud ends with UN threads and O-ring (SAE J1926)',
     notes: [
       inchStud(
         'know',
@@ -244,7 +231,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'ISO 6149',
-    title: 'Ports and stud ends with metric threads and O-ring (SAE J2244)',
     notes: [
       metricStud(
         'know',
@@ -260,7 +246,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'ISO 9974',
-    title: 'Ports and stud ends with metric threads, sealing on the flat face',
     notes: [
       flatMetric(
         'know',
@@ -276,7 +261,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'ISO 1179',
-    title: 'Ports and stud ends with ISO 228-1 threads, sealing on the flat face',
     notes: [
       flatG(
         'know',
@@ -292,7 +276,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'ISO 8434-1',
-    title: '24° cone connectors, light (L) and heavy (S) series',
     notes: [
       cone24(
         'know',
@@ -313,7 +296,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'ISO 8434-6',
-    title: '60° cone connectors with ISO 228-1 threads',
     notes: [
       cone60(
         'know',
@@ -329,7 +311,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'DIN 7631',
-    title: '60° cone connectors with metric threads',
     notes: [
       cone60Metric(
         'know',
@@ -345,7 +326,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'JIS B 8363',
-    title: 'Hose fittings with 30° seat, G or metric thread',
     notes: [
       seat30('know', 'standard', 'The seat stands at 30° to the axis, outwards on the male end.'),
       seat30(
@@ -362,7 +342,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'ISO 7-1',
-    title: 'Pipe threads that seal on the thread (R, Rc, Rp)',
     notes: [
       taperR(
         'know',
@@ -383,7 +362,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'ASME B1.20.1',
-    title: 'American pipe threads (NPT, NPSM)',
     notes: [
       taperNpt(
         'know',
@@ -404,7 +382,6 @@ export const families: readonly Family[] = [
   },
   {
     family: 'SAE J476',
-    title: 'Dryseal American pipe threads (NPTF)',
     notes: [
       dryseal(
         'know',

@@ -24,7 +24,7 @@ const lengths: Readonly<Record<number, readonly [number, number, number]>> = {
 };
 
 /** What DIN 158 writes behind the designation (kegelig). */
-export const metricTaperSuffix = ' keg';
+const metricTaperSuffix = ' keg';
 
 export const metricTaperThreads: readonly Thread[] = metricThreads
   .filter(({ designation }) => parallel.includes(designation))

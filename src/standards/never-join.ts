@@ -67,10 +67,7 @@ function nearThreads(): Map<string, string[]> {
     // The metric taper has the parallel thread for its mate.
     return thread?.separable && thread.series !== 'taper' ? [thread] : [];
   });
-  const pairs = [
-    ...lookAlikes(carried, engages).map(({ threads: pair }) => pair),
-    ...sameDiameter(carried),
-  ];
+  const pairs = [...lookAlikes(carried, engages), ...sameDiameter(carried)];
   const map = new Map<string, string[]>();
   const add = (from: Thread, to: Thread) => {
     const list = map.get(from.designation) ?? [];

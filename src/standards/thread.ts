@@ -47,7 +47,6 @@ export const threadSchema = z.strictObject({
   separable: z.boolean(),
 });
 export type Thread = z.infer<typeof threadSchema>;
-export type ThreadSystem = Thread['system'];
 
 /** Of a tapered end, from its last useful turn to the hex: about three turns (common practice). The
  *  short metric tapers are no longer than they are useful. */

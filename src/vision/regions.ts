@@ -12,7 +12,6 @@ export interface Component {
     readonly width: number;
     readonly height: number;
   };
-  readonly centroid: readonly [x: number, y: number];
 }
 
 export interface Components {
@@ -40,8 +39,7 @@ export function findComponents(cv: OpenCv, mask: GreyImage, minAreaPx: number): 
     for (let label = 1; label < count; label++) {
       const [x, y, width, height, areaPx] = stats.data32S.subarray(5 * label, 5 * label + 5);
       if (areaPx < minAreaPx) continue;
-      const [cx, cy] = centroids.data64F.subarray(2 * label, 2 * label + 2);
-      components.push({ label, areaPx, bbox: { x, y, width, height }, centroid: [cx, cy] });
+      components.push({ label, areaPx, bbox: { x, y, width, height } });
     }
     return {
       components: components.sort((a, b) => b.areaPx - a.areaPx || a.label - b.label),

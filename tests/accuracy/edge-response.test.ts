@@ -29,7 +29,11 @@ function photo(sigmaPx: number, afterwards: number) {
     data = Uint8Array.from(soft, (v) => Math.round(v));
   }
   const grey = { width, height, data };
-  return edgeResponse(grey, posedFromSynthetic(camera), level, ids, flat, 0.9);
+  return edgeResponse(
+    { grey, camera: posedFromSynthetic(camera), bow: level, printScale: flat },
+    ids,
+    0.9,
+  );
 }
 const at = (values: ArrayLike<number>, px: number) =>
   values[(values.length - 1) / 2 + px / responseStepPx]!;
@@ -61,7 +65,11 @@ describe('how a photo draws the edges of its card', () => {
     const camera = drawCamera({ widthPx: 500, tiltRad: 0, heightMm: 300, fill: 0.9 }, random);
     const look = { ink: 0.05, paper: 0.75, sigmaPx: 0.6, noise: 1 };
     const grey = { width: 500, height: 375, data: idealCard(camera, look, random) };
-    const { values } = edgeResponse(grey, posedFromSynthetic(camera), level, ids, flat, 0.7);
+    const { values } = edgeResponse(
+      { grey, camera: posedFromSynthetic(camera), bow: level, printScale: flat },
+      ids,
+      0.7,
+    );
     expect([...values]).toEqual([...gaussianResponse(0.7).values]);
   });
 });

@@ -65,12 +65,14 @@ describe('marker sides on ideal images, noise 3 grey levels', () => {
       );
       const grey = cardImage(camera, sigmaPx, random);
       const points = markerEdges(
-        grey,
-        posedFromSynthetic(camera),
-        flat,
+        {
+          grey,
+          camera: posedFromSynthetic(camera),
+          bow: flat,
+          printScale: { x: 1, y: 1 },
+        },
         markers.map((m) => m.id),
         1.5,
-        { x: 1, y: 1 },
       );
       const sides = new Map<number, number[]>();
       for (const p of points) {
@@ -148,7 +150,17 @@ describe('a print some per cent small', () => {
         y: scale,
         u: 1e-4,
       })!;
-      expect(pose.edgePoints.length).toBeGreaterThan(0.9 * markers.length * 4 * 6);
+      const sides = markerEdges(
+        {
+          grey,
+          camera: pose.camera,
+          bow: pose.bow,
+          printScale: { x: scale, y: scale },
+        },
+        markers.map((m) => m.id),
+        1.5,
+      );
+      expect(sides.length).toBeGreaterThan(0.9 * markers.length * 4 * 6);
       expect(pose.rmsPx).toBeLessThan(0.1);
       const error = Math.log(pose.camera.fPx / camera.fPx);
       const u = Math.sqrt(pose.covariance[0]!);

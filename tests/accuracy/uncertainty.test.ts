@@ -3,15 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { nodeDecoders } from '../../src/cli/node-decoders';
 import { loadNodeVision } from '../../src/cli/node-vision';
 import { readPhoto } from '../../src/journey/1-photo/read-photo';
-import { cameraParameters } from '../../src/journey/2-card-pose/fit-camera';
+import { cameraParameters } from '../../src/journey/2-card-pose/camera-parameters';
 import { findReference } from '../../src/journey/2-reference/find-reference';
 import { findFitting } from '../../src/journey/3-find/find-fitting';
 import { findThread } from '../../src/journey/4-limbs/find-thread';
 import { sharedGeometry } from '../../src/journey/5-measurement/shared-geometry';
 import { solveSeated } from '../../src/journey/5-measurement/solve-seated';
 import { withUncertainty } from '../../src/journey/5-measurement/uncertainty';
-import { monteCarlo } from '../../src/quantity/monte-carlo';
 import { seededRandom } from '../../src/quantity/random';
+import { monteCarlo } from '../quantity/monte-carlo';
 
 const scale = { x: 1, y: 1, u: 0.002 };
 

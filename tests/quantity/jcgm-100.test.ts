@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { fitLine } from '../../src/quantity/line-fit';
-import { monteCarlo, normalDraw } from '../../src/quantity/monte-carlo';
-import { budgetBySource, correlation, diagonal, propagate } from '../../src/quantity/propagate';
+import { budgetBySource, propagate } from '../../src/quantity/propagate';
 import { seededRandom } from '../../src/quantity/random';
+import { correlation, diagonal } from './covariance';
+import { monteCarlo, normalDraw } from './monte-carlo';
 
 /** Worked examples of JCGM 100:2008 (GUM), Annex H; published values beside each check. */
 

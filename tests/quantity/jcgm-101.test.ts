@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { monteCarlo } from '../../src/quantity/monte-carlo';
-import { diagonal, propagate } from '../../src/quantity/propagate';
+import { propagate } from '../../src/quantity/propagate';
 import { type Random, seededRandom } from '../../src/quantity/random';
+import { diagonal } from './covariance';
+import { monteCarlo } from './monte-carlo';
 
 /** JCGM 101:2008, 9.2: Y = X1 + X2 + X3 + X4, rectangular inputs of expectation 0. */
 const sum = (x: Float64Array) => [x[0] + x[1] + x[2] + x[3]];

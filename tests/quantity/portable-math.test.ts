@@ -22,7 +22,6 @@ test.each([
   ['log1p', between(-0.9, 10), 1e-15, 1e-16],
   ['log1p', between(-1, 1e308), 1e-15, 1e-16],
   ['log2', between(1e-6, 1e6), 1e-15, 1e-15],
-  ['cbrt', between(-1e6, 1e6), 1e-15, 1e-100],
   ['sin', between(-1000, 1000), 1e-15, 1e-16],
   ['cos', between(-1000, 1000), 1e-15, 1e-16],
   ['tan', between(-1.5, 1.5), 2e-15, 1e-100],

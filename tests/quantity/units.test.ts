@@ -1,14 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { deg, rad, toDeg, toRad, wrapped } from '../../src/quantity/angle';
-import { inches, mm, pitchOfTpi, tpiOfPitch } from '../../src/quantity/length';
-import {
-  formatInches,
-  formatMm,
-  nearestFraction,
-  parseLength,
-  parsePitch,
-} from '../../src/quantity/units';
+import { inches } from '../../src/quantity/length';
+import { parseLength, parsePitch } from '../../src/quantity/units';
 
 const numberOf = (parsed: ReturnType<typeof parseLength> | ReturnType<typeof parsePitch>) =>
   parsed.ok ? parsed.value : Number.NaN;
@@ -35,35 +28,27 @@ describe('lengths as a bench writes them', () => {
     },
   );
 
-  it('reads every sixty-fourth it writes', () => {
+  it('reads every sixty-fourth', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 6 * 64 }), (parts) => {
-        const length = inches(parts / 64);
-        const { text, offMm } = nearestFraction(length);
-        expect(Math.abs(offMm)).toBeLessThan(1e-12);
-        expect(numberOf(parseLength(text))).toBeCloseTo(length, 10);
-      }),
+      fc.property(
+        fc.integer({ min: 0, max: 5 }),
+        fc.integer({ min: 1, max: 63 }),
+        (whole, over) => {
+          const text = `${whole > 0 ? `${whole} ` : ''}${over}/64 in`;
+          expect(numberOf(parseLength(text))).toBeCloseTo(inches(whole + over / 64), 10);
+        },
+      ),
     );
   });
 
-  it('is never more than half a sixty-fourth off', () => {
-    fc.assert(
-      fc.property(fc.double({ min: 0.5, max: 200, noNaN: true }), (value) => {
-        const { text, offMm } = nearestFraction(mm(value));
-        expect(Math.abs(offMm)).toBeLessThanOrEqual(25.4 / 128 + 1e-9);
-        const read = parseLength(text);
-        if (read.ok) expect(read.value + offMm).toBeCloseTo(value, 9);
-      }),
-    );
-  });
-
-  it('reads decimals back with either mark', () => {
+  it('reads decimals with either mark', () => {
     const decimals = fc.double({ min: 0.01, max: 500, noNaN: true });
     fc.assert(
-      fc.property(decimals, fc.constantFrom('.' as const, ',' as const), (value, mark) => {
-        expect(numberOf(parseLength(formatMm(mm(value), 3, mark)))).toBeCloseTo(value, 2);
-        const inch = numberOf(parseLength(formatInches(mm(value + 1), 5, mark)));
-        expect(Math.abs(inch - value - 1)).toBeLessThan(0.00001 * 25.4);
+      fc.property(decimals, fc.constantFrom('.', ','), (value, mark) => {
+        const written = (digits: number) => value.toFixed(digits).replace('.', mark);
+        expect(numberOf(parseLength(`${written(3)} mm`))).toBeCloseTo(value, 2);
+        const inch = numberOf(parseLength(`${written(5)} in`));
+        expect(Math.abs(inch - 25.4 * value)).toBeLessThan(0.00001 * 25.4);
       }),
     );
   });
@@ -81,26 +66,5 @@ describe('pitch', () => {
   });
   it('refuses inches: a leaf says threads', () => {
     expect(parsePitch('16in').ok).toBe(false);
-  });
-  it('goes to threads per inch and back', () => {
-    fc.assert(
-      fc.property(fc.double({ min: 4, max: 80, noNaN: true }), (tpi) => {
-        expect(tpiOfPitch(pitchOfTpi(tpi))).toBeCloseTo(tpi, 10);
-      }),
-    );
-  });
-});
-
-describe('angles', () => {
-  it('wrap to one turn and convert both ways', () => {
-    fc.assert(
-      fc.property(fc.double({ min: -1000, max: 1000, noNaN: true }), (value) => {
-        const w = wrapped(rad(value));
-        expect(w).toBeGreaterThan(-Math.PI - 1e-9);
-        expect(w).toBeLessThanOrEqual(Math.PI + 1e-9);
-        expect(Math.cos(w)).toBeCloseTo(Math.cos(value), 9);
-        expect(toDeg(toRad(deg(value)))).toBeCloseTo(value, 9);
-      }),
-    );
   });
 });

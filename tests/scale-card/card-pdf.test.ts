@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { cardOnPage, cardPdf, type Paper, papers } from '../../src/scale-card/card-pdf';
 import { card, type Field, markers } from '../../src/scale-card/geometry';
+import { en } from '../../src/ui/language/en';
 import { stockOpenCv } from './opencv';
 import { type Raster, rasterise } from './rasterise';
 
@@ -20,7 +21,7 @@ describe.each<[Field, Paper]>([
 ])('%s field on %s, drawn by PDFium', (field, paper) => {
   let raster: Raster;
   beforeAll(async () => {
-    raster = await rasterise(await cardPdf(field, paper), pxPerMm);
+    raster = await rasterise(await cardPdf(field, paper, en.cardWords), pxPerMm);
   }, 60_000);
 
   test('page has the size of the paper', () => {

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { englishCardWords } from '../../src/scale-card/card-drawing';
 import { cardSvg } from '../../src/scale-card/card-svg';
 import { markers } from '../../src/scale-card/geometry';
+import { en } from '../../src/ui/language/en';
 
 test('true size, one path for each printed area, all inside the card', () => {
   for (const field of ['light', 'dark'] as const) {
-    const svg = cardSvg(field);
+    const svg = cardSvg(field, en.cardWords);
     expect(svg).toContain('width="184mm" height="136mm" viewBox="0 0 184 136"');
     const paths = [...svg.matchAll(/fill-rule="evenodd" d="([^"]+)"/g)].map((m) => m[1]!);
     expect(paths).toHaveLength(markers.length + 6 + (field === 'dark' ? 1 : 0));
@@ -19,7 +19,7 @@ test('true size, one path for each printed area, all inside the card', () => {
 });
 
 test('words cannot add markup', () => {
-  const svg = cardSvg('light', { ...englishCardWords, title: '<script>"&\'</script>' });
+  const svg = cardSvg('light', { ...en.cardWords, title: '<script>"&\'</script>' });
   expect(svg).not.toContain('<script');
   expect(svg).toContain('&#60;script&#62;');
 });

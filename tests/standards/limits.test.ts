@@ -222,7 +222,8 @@ test('tapered threads have no crest limits but a gauge plane; every other row ha
       }
   }
   // One turn either way (ASME B1.20.1, 8.1); R1/2: 8.2 ± 1.8 mm (ISO 7-1 Table 1, from memory).
-  expect(taperGauge(findThread('1/2 NPT')!)!.toleranceTurns).toBeCloseTo(1, 9);
+  const npt = taperGauge(findThread('1/2 NPT')!)!;
+  expect(npt.toleranceMm / npt.pitchMm).toBeCloseTo(1, 9);
   expect(taperGauge(findThread('R1/2')!)).toMatchObject({ gaugeLengthMm: 8.2, toleranceMm: 1.8 });
 });
 

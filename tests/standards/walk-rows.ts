@@ -1,5 +1,6 @@
 import { parseReading } from '../../src/journey/6-candidates/parse-reading';
-import type { AskableKind, Reading } from '../../src/journey/6-candidates/reading';
+import type { Reading } from '../../src/journey/6-candidates/reading';
+import type { AskableKind } from '../../src/journey/6-candidates/reading-choices';
 import { conclude } from '../../src/journey/7-next-reading/conclude';
 import type { Conclusion } from '../../src/journey/7-next-reading/decision';
 import type { Tool } from '../../src/journey/7-next-reading/tools';

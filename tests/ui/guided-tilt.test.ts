@@ -4,7 +4,6 @@ import { checksOf, firstHint } from '../../src/ui/shoot/checks';
 
 const seen = (tiltDeg: number) => ({
   referenceSeen: true,
-  markersSeen: 20,
   tiltDeg,
   tooNear: false,
   tooDark: false,

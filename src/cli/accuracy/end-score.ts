@@ -1,6 +1,6 @@
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import { claimedSeat } from '../../journey/6-candidates/end-seen';
-import type { Seat } from '../../journey/6-candidates/reading';
+import type { Seat } from '../../journey/6-candidates/reading-choices';
 import { conclude } from '../../journey/7-next-reading/conclude';
 import type { Measured } from '../../journey/identification';
 import type { PhotoPoint } from '../../journey/overlay';

@@ -17,11 +17,8 @@ export interface Photo {
   readonly f35Mm: number | null;
   /** By EXIF; false when the file does not say. */
   readonly flashFired: boolean;
-  /** Of the file, upright. Larger than `grey` by `reduction` when the file was too large to be
-   *  held in full. */
+  /** Of the file, upright: twice that of `grey` when the file was too large to be held in full. */
   readonly originalSize: Size;
-  /** `grey` has 1 / reduction of the original's width and height. */
-  readonly reduction: 1 | 2;
 }
 
 /** The decoders' compiled code, as the environment supplies it: read from disk in Node, compiled

@@ -71,7 +71,6 @@ export async function readPhoto(
           : onItsSide
             ? { width: header.height, height: header.width }
             : { width: header.width, height: header.height },
-      reduction,
     },
   };
 }

@@ -15,29 +15,31 @@ export function makeUpright(image: GreyImage, orientation: number): GreyImage {
   const stepY = swaps ? (flipsX ? -1 : 1) : flipsY ? -width : width;
   const origin = (flipsX ? width - 1 : 0) + (flipsY ? width * (height - 1) : 0);
   const seen = new Uint8Array(data.length);
-  if (swaps) copyInTiles(data, seen, seenWidth, seenHeight, origin, stepX, stepY);
-  else copyRows(data, seen, seenWidth, seenHeight, origin, stepX, stepY);
+  const copy = { from: data, to: seen, width: seenWidth, height: seenHeight, origin, stepX, stepY };
+  if (swaps) copyInTiles(copy);
+  else copyRows(copy);
   return { width: seenWidth, height: seenHeight, data: seen };
 }
 
-type Copy = (
-  from: Uint8Array,
-  to: Uint8Array,
-  width: number,
-  height: number,
-  origin: number,
-  stepX: number,
-  stepY: number,
-) => void;
+/** `origin` and the steps are places in `from`; width and height are those of `to`. */
+interface Copy {
+  readonly from: Uint8Array;
+  readonly to: Uint8Array;
+  readonly width: number;
+  readonly height: number;
+  readonly origin: number;
+  readonly stepX: number;
+  readonly stepY: number;
+}
 
-const copyRows: Copy = (from, to, width, height, origin, stepX, stepY) => {
+function copyRows({ from, to, width, height, origin, stepX, stepY }: Copy): void {
   for (let y = 0, i = 0; y < height; y++) {
     for (let x = 0, at = origin + y * stepY; x < width; x++, at += stepX) to[i++] = from[at];
   }
-};
+}
 
 /** A transposition reads across rows: in tiles, what a cache line brings in is used before it goes. */
-const copyInTiles: Copy = (from, to, width, height, origin, stepX, stepY) => {
+function copyInTiles({ from, to, width, height, origin, stepX, stepY }: Copy): void {
   const side = 64;
   for (let top = 0; top < height; top += side) {
     for (let left = 0; left < width; left += side) {
@@ -49,4 +51,4 @@ const copyInTiles: Copy = (from, to, width, height, origin, stepX, stepY) => {
       }
     }
   }
-};
+}

@@ -1,9 +1,7 @@
-import { card } from '../../scale-card/geometry';
+import { cardMiddle as middle } from '../../scale-card/geometry';
 import { type PosedCamera, project, type Vec3 } from './camera';
 import { type Bow, bowAtMm } from './card-bow';
 import type { EdgePoint } from './marker-edges';
-
-const middle = [card.widthMm / 2, card.heightMm / 2] as const;
 
 /** Edge points as flat arrays, with the direction square to their side as the photo shows it: it turns
  *  so little while the pose settles that it may stand still. */
@@ -72,17 +70,23 @@ export function across(
   }
 }
 
-/** Derivatives of `across` plus the edges' inset, each row times its `weight`, column by column: the
- *  parameters that move the camera, by `moves`; the inset; the print's aspect; the bow's three. What lies between, the camera's own 16 numbers, is worked out per point once
- *  for all parameters. `stride` is the length of a column. */
+export interface EdgeDerivatives {
+  readonly camera: PosedCamera;
+  readonly moves: readonly CameraMove[];
+  readonly sides: Facing;
+  readonly aspect: number;
+  readonly bow: Bow;
+  /** Of each row. */
+  readonly weight: Float64Array;
+  /** Length of a column. */
+  readonly stride: number;
+}
+
+/** Derivatives of `across` plus the edges' inset, each row times its weight, column by column: the
+ *  parameters that move the camera, by `moves`; the inset; the print's aspect; the bow's three. What
+ *  lies between, the camera's own 16 numbers, is worked out per point once for all parameters. */
 export function acrossDerivatives(
-  camera: PosedCamera,
-  moves: readonly CameraMove[],
-  sides: Facing,
-  aspect: number,
-  bow: Bow,
-  weight: Float64Array,
-  stride: number,
+  { camera, moves, sides, aspect, bow, weight, stride }: EdgeDerivatives,
   out: Float64Array,
 ): void {
   const { R, translation: t, fPx, k1 } = camera;

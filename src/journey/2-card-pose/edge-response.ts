@@ -1,10 +1,9 @@
 import { erf } from '../../quantity/erf';
 import * as portable from '../../quantity/portable-math';
 import { card, markers } from '../../scale-card/geometry';
-import type { GreyImage } from '../../vision/grey-image';
-import { type PosedCamera, project } from './camera';
-import { type Bow, bowHeightMm } from './card-bow';
-import { outward } from './marker-edges';
+import { project } from './camera';
+import { bowHeightMm } from './card-bow';
+import { outward, type PrintView } from './marker-edges';
 import { sampleLinear } from './sampling';
 
 /** How this photo draws a sharp edge: linear light across it, 0 well on the dark side and 1 well on the
@@ -38,11 +37,8 @@ const freeShare = 0.9;
 /** From all sides of the markers seen, cut where the fitted camera puts the print's edges. A Gaussian
  *  where modules are too narrow in the photo, or too few cuts are clean. */
 export function edgeResponse(
-  grey: GreyImage,
-  camera: PosedCamera,
-  bow: Bow,
+  { grey, camera, bow, printScale }: PrintView,
   ids: readonly number[],
-  printScale: { readonly x: number; readonly y: number },
   blurPx: number,
 ): EdgeResponse {
   const sum = new Float64Array(2 * middle + 1);

@@ -19,7 +19,7 @@ export interface FoundCard extends PosedCard {
 
 /** Long side at which markers are sought first, px; on a fine photo of a small card, once more at
  *  full size. */
-const searchPx = 1200;
+export const searchPx = 1200;
 const fewest = 6;
 
 /** Photo → card: markers found on a reduced copy, camera fitted to their sides at full size. */

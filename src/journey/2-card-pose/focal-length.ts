@@ -1,6 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import { diagonal35Mm } from '../1-photo/photo';
-import { type CameraFit, cameraFrom, type LensPrior } from './fit-camera';
+import { cameraFrom, type LensPrior } from './camera-parameters';
+import type { CameraFit } from './fit-camera';
 
 /** Stated whole millimetres and rounded marketing values are good to about 3 % (design, section 3): taken as
  *  bounds, any place between them as likely (JCGM 100:2008, 4.3.7). */

@@ -1,4 +1,4 @@
-import { solveLinear } from '../../quantity/matrix';
+import { linearFit } from '../../quantity/linear-fit';
 import type { PhotoPoint } from '../overlay';
 import { type Camera, rotationVector } from './camera';
 
@@ -13,26 +13,16 @@ export interface Correspondence {
 export function homography(points: readonly Correspondence[]): Float64Array | null {
   const c = scaling(points.map((p) => p.card));
   const q = scaling(points.map((p) => p.photo));
-  const A = new Float64Array(64);
-  const b = new Float64Array(8);
-  const row = new Float64Array(8);
-  const add = (rhs: number) => {
-    for (let i = 0; i < 8; i++) {
-      b[i] += row[i] * rhs;
-      for (let j = 0; j < 8; j++) A[i * 8 + j] += row[i] * row[j];
-    }
-  };
+  const fit = linearFit(8);
   for (const { card, photo } of points) {
     const x = (card[0] - c.x) * c.k;
     const y = (card[1] - c.y) * c.k;
     const u = (photo[0] - q.x) * q.k;
     const v = (photo[1] - q.y) * q.k;
-    row.set([x, y, 1, 0, 0, 0, -u * x, -u * y]);
-    add(u);
-    row.set([0, 0, 0, x, y, 1, -v * x, -v * y]);
-    add(v);
+    fit.add([x, y, 1, 0, 0, 0, -u * x, -u * y], u);
+    fit.add([0, 0, 0, x, y, 1, -v * x, -v * y], v);
   }
-  const h = solveLinear(A, b, 8);
+  const h = fit.solve();
   if (!h) return null;
   const N = [...h, 1];
   const out = new Float64Array(9);

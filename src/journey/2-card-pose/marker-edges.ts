@@ -32,52 +32,33 @@ export const outward: readonly Vec3[] = [
   [-1, 0, 0],
 ];
 
-/** Edge points on the four sides of each listed marker, found near where `camera` expects them.
- *  Lines fitted to sides are unbiased where stock corners are drawn inwards by about 0.2 px. */
-export function markerEdges(
-  grey: GreyImage,
-  camera: PosedCamera,
-  bow: Bow,
-  ids: readonly number[],
-  reachMm: number,
-  printScale: { readonly x: number; readonly y: number },
-): EdgePoint[] {
+/** Where the print's edges are expected in a photo. */
+export interface PrintView {
+  readonly grey: GreyImage;
+  readonly camera: PosedCamera;
+  readonly bow: Bow;
+  readonly printScale: { readonly x: number; readonly y: number };
+}
+
+/** Edge points on the four sides of each listed marker, sought within `reachMm` of where they are
+ *  expected. Lines fitted to sides are unbiased where stock corners are drawn inwards by about 0.2 px. */
+export function markerEdges(view: PrintView, ids: readonly number[], reachMm: number): EdgePoint[] {
   const points: EdgePoint[] = [];
-  for (const id of ids) {
-    const place = markers[id];
-    for (let side = 0; side < 4; side++) {
-      for (let k = 0; k < segmentsPerSide; k++) {
-        const point = edgePoint(
-          grey,
-          camera,
-          bow,
-          place.xMm,
-          place.yMm,
-          id,
-          side,
-          k,
-          reachMm,
-          printScale,
-        );
+  for (const id of ids)
+    for (let side = 0; side < 4; side++)
+      for (let segment = 0; segment < segmentsPerSide; segment++) {
+        const point = edgePoint(view, { id, side, segment }, reachMm);
         if (point) points.push(point);
       }
-    }
-  }
   return points;
 }
 
 function edgePoint(
-  grey: GreyImage,
-  camera: PosedCamera,
-  bow: Bow,
-  x: number,
-  y: number,
-  id: number,
-  side: number,
-  segment: number,
+  { grey, camera, bow, printScale }: PrintView,
+  { id, side, segment }: { id: number; side: number; segment: number },
   reachMm: number,
-  printScale: { readonly x: number; readonly y: number },
 ): EdgePoint | null {
+  const { xMm: x, yMm: y } = markers[id];
   const n = outward[side];
   const half = card.markerSideMm / 2;
   // The corners' rounding by blur stays out of the middle 76 % of a side.

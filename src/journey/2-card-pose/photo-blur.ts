@@ -1,3 +1,4 @@
+import { middleValue } from '../../quantity/order';
 import type { GreyImage } from '../../vision/grey-image';
 import { fitEdge, steepest } from './edge-profile';
 import { sampleLinear } from './sampling';
@@ -43,7 +44,6 @@ export function photoBlur(grey: GreyImage): number {
       const part = profile.subarray(Math.max(0, at - 9), Math.min(profile.length, at + 10));
       const fit = part.every(Number.isFinite) ? fitEdge(part, at - Math.max(0, at - 9), 2) : null;
       return fit && fit.contrastToNoise > 12 ? [fit.sigma * stepPx] : [];
-    })
-    .sort((a, b) => a - b);
-  return sigmas.length < 20 ? ordinaryPx : sigmas[sigmas.length >> 1];
+    });
+  return sigmas.length < 20 ? ordinaryPx : middleValue(sigmas);
 }

@@ -3,11 +3,12 @@ import { card, markers } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PhotoPoint } from '../overlay';
 import { posed, tiltRad, type Vec3 } from './camera';
+import type { CardShape } from './camera-problem';
 import { type EdgeResponse, edgeResponse } from './edge-response';
-import { type CameraFit, type CardShape, fitCamera } from './fit-camera';
+import { type CameraFit, fitCamera } from './fit-camera';
 import { lensPriors, mayContradict, mixed, overLenses, weightOfStatement } from './focal-length';
 import { homography, poseFromHomography, scaleAt } from './homography';
-import { type EdgePoint, markerEdges } from './marker-edges';
+import { type EdgePoint, markerEdges, type PrintView } from './marker-edges';
 
 export interface DetectedMarker {
   readonly id: number;
@@ -16,7 +17,6 @@ export interface DetectedMarker {
 }
 
 export interface PosedCard extends CameraFit {
-  readonly edgePoints: readonly EdgePoint[];
   readonly response: EdgeResponse;
   readonly tiltRad: number;
   readonly notFlat: boolean;
@@ -44,7 +44,7 @@ export interface PrintScale {
 
 /** Two bars read by rule say less of how x and y differ than what printers are like does: both
  *  together. The longer bar, known better, gives way less. */
-export function withPrinterAspect({ x, y, u }: PrintScale): PrintScale & { uAspect: number } {
+function withPrinterAspect({ x, y, u }: PrintScale): PrintScale & { uAspect: number } {
   const ux = (u * card.bars.vertical.lengthMm) / card.bars.horizontal.lengthMm;
   const variance = ux * ux + u * u;
   const share = variance / (variance + uPrinterAspect ** 2);
@@ -81,12 +81,13 @@ export function poseFromMarkers(
   print: PrintScale,
 ): PosedCard | null {
   const scale = withPrinterAspect(print);
+  const half = card.markerSideMm / 2;
   const corners = detected.flatMap(({ id, corners }) => {
     const { xMm, yMm } = markers[id];
     return corners.map((photo, i) => ({
       card: [
-        (xMm + (i === 1 || i === 2 ? 6 : -6)) * scale.x,
-        (yMm + (i >= 2 ? 6 : -6)) * scale.y,
+        (xMm + (i === 1 || i === 2 ? half : -half)) * scale.x,
+        (yMm + (i >= 2 ? half : -half)) * scale.y,
       ] as const,
       photo,
     }));
@@ -107,9 +108,15 @@ export function poseFromMarkers(
   const first = stated ?? open;
   const start = posed(poseFromHomography(H, first.fPx, first.cx, first.cy));
   let fit = fitCamera(cornerPoints(detected), start, first, shape);
+  const viewBy = ({ camera, bow }: CameraFit): PrintView => ({
+    grey,
+    camera,
+    bow,
+    printScale: scale,
+  });
   let points: EdgePoint[] = [];
   for (const reachMm of [1.9, 1.5]) {
-    points = markerEdges(grey, fit.camera, fit.bow, ids, reachMm, scale);
+    points = markerEdges(viewBy(fit), ids, reachMm);
     if (points.length < 40) return null;
     fit = fitCamera(points, fit.camera, first, shape);
   }
@@ -125,8 +132,7 @@ export function poseFromMarkers(
   }
   return {
     ...fit,
-    edgePoints: points,
-    response: edgeResponse(grey, fit.camera, fit.bow, ids, scale, fit.blurPx),
+    response: edgeResponse(viewBy(fit), ids, fit.blurPx),
     tiltRad: tiltRad(fit.camera),
     notFlat: isBowed(fit),
     usedExif: exifWeight > 0.5,

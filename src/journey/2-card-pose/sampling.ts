@@ -3,7 +3,7 @@ import type { GreyImage } from '../../vision/grey-image';
 
 /** Relative luminance (0…255) of an sRGB-coded grey level, IEC 61966-2-1.
  *  Edges are located in linear light: coded values shift a blurred edge towards its dark side. */
-export const linearLight: Float64Array = Float64Array.from({ length: 256 }, (_, v) => {
+const linearLight: Float64Array = Float64Array.from({ length: 256 }, (_, v) => {
   const c = v / 255;
   return 255 * (c <= 0.04045 ? c / 12.92 : portable.pow((c + 0.055) / 1.055, 2.4));
 });

@@ -1,3 +1,5 @@
+import { quantile } from '../../quantity/order';
+import { cardMiddle } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import { type PosedCamera, project } from './camera';
 
@@ -7,8 +9,9 @@ const mostBlurMm = 0.22;
 
 /** Whether the edges of the card's markers are too soft for a thread lying among them. */
 export function isTooBlurred(camera: PosedCamera, blurPx: number): boolean {
-  const [x0, y0] = project(camera, [88, 68, 0]);
-  const [x1, y1] = project(camera, [96, 68, 0]);
+  const [x, y] = cardMiddle;
+  const [x0, y0] = project(camera, [x - 4, y, 0]);
+  const [x1, y1] = project(camera, [x + 4, y, 0]);
   const pxPerMm = Math.hypot(x1 - x0, y1 - y0) / 8;
   return blurPx / pxPerMm > mostBlurMm;
 }
@@ -24,10 +27,8 @@ export function hasNoCrispEdge({ width, height, data }: GreyImage): boolean {
       slopes[i] = Math.hypot(data[i + 1] - data[i - 1], data[i + width] - data[i - width]) / 2;
     }
   }
-  slopes.sort();
   const levels = data.slice().sort();
-  const contrast =
-    levels[Math.floor(0.98 * levels.length)] - levels[Math.floor(0.02 * levels.length)];
-  const steep = slopes[Math.floor(0.995 * slopes.length)];
+  const contrast = quantile(levels, 0.98) - quantile(levels, 0.02);
+  const steep = quantile(slopes.sort(), 0.995);
   return contrast > 60 && contrast / (Math.sqrt(2 * Math.PI) * steep) > 3;
 }

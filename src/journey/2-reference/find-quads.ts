@@ -123,16 +123,16 @@ function quadOf(
   let beyond = 0;
   let reversed = 0;
   for (let i = 0; i < 4; i++) {
-    const [from, to] = [corners[i], corners[(i + 1) % 4]];
-    const share = support(field, sides[i], from, to, 0.08, 0.92);
+    const ends = [corners[i], corners[(i + 1) % 4]] as const;
+    const share = support(field, sides[i], ends, [0.08, 0.92]);
     if (share < leastSupport) {
       if (share < leastOwn || ++reversed > turnedSides) return null;
-      const opposite = support(field, turned(sides[i]), from, to, 0.08, 0.92);
+      const opposite = support(field, turned(sides[i]), ends, [0.08, 0.92]);
       if (share + opposite < leastMeanSupport) return null;
       sum += Math.min(1, share + opposite) / 4;
     } else sum += share / 4;
-    beyond += support(field, sides[i], from, to, -0.12, -0.03) / 8;
-    beyond += support(field, sides[i], from, to, 1.03, 1.12) / 8;
+    beyond += support(field, sides[i], ends, [-0.12, -0.03]) / 8;
+    beyond += support(field, sides[i], ends, [1.03, 1.12]) / 8;
   }
   if (sum < leastMeanSupport) return null;
   return {
@@ -168,10 +168,8 @@ function signedArea(p: readonly PhotoPoint[]): number {
 function support(
   { width, height, gx, gy }: EdgeField,
   side: StraightEdge,
-  from: PhotoPoint,
-  to: PhotoPoint,
-  start: number,
-  end: number,
+  [from, to]: readonly [PhotoPoint, PhotoPoint],
+  [start, end]: readonly [number, number],
 ): number {
   const count = 40;
   let visible = 0;

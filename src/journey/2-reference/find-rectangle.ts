@@ -11,8 +11,8 @@ import type { RefusalReason } from '../identification';
 import type { PhotoPoint } from '../overlay';
 import { cornerCutsMm } from './corner-cut';
 import { findQuads } from './find-quads';
-import { fitRectangle, onRectangle, type RectangleFit, unitCorners } from './fit-rectangle';
-import { type OutlineSides, outlineSides } from './outline-sides';
+import { fitRectangle, onRectangle, type RectangleFit } from './fit-rectangle';
+import { type OutlineSides, outlineSides, unitCorners } from './outline-sides';
 import { type RectangleKind, rectangles } from './rectangles';
 import type { Reference } from './reference';
 import { searchRegion } from './search-region';
@@ -183,7 +183,6 @@ function referenceFrom(
     faceMm: rectangle.faceMm,
     outline: outlineOf(fit.camera, rectangle),
     search: searchRegion(photo.grey, fit.camera, rectangle),
-    edgePoints: told.points,
     response: gaussianResponse(fit.blurPx),
     tiltRad: tiltRad(fit.camera),
     notFlat: false,

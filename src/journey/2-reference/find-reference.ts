@@ -3,7 +3,7 @@ import { card } from '../../scale-card/geometry';
 import type { Vision } from '../../vision/vision';
 import type { Photo } from '../1-photo/photo';
 import { project, type Vec3 } from '../2-card-pose/camera';
-import { type FoundCard, findCard } from '../2-card-pose/find-card';
+import { type FoundCard, findCard, searchPx } from '../2-card-pose/find-card';
 import type { PrintScale } from '../2-card-pose/pose-from-markers';
 import type { ReferenceAsked, RefusalReason } from '../identification';
 import { findRectangle, nothingFound, rectangleByHand } from './find-rectangle';
@@ -11,7 +11,6 @@ import type { PlanePoint, Reference } from './reference';
 
 /** With so many of the card's markers in the photo, it is the card that was meant. */
 const fewestOfACard = 3;
-const searchPx = 1200;
 /** The printed border of the dark field is an edge too. */
 const insetMm = 1;
 
@@ -45,7 +44,7 @@ function markersSeen({ grey }: Photo, vision: Vision): number {
   return vision.detectMarkers(image).markers.length;
 }
 
-export function cardReference(found: FoundCard, print: PrintScale): Reference {
+function cardReference(found: FoundCard, print: PrintScale): Reference {
   const { xMm, yMm, widthMm, heightMm } = card.window;
   const rectangle = (x: number, y: number, w: number, h: number): PlanePoint[] =>
     [

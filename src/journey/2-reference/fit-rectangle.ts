@@ -1,12 +1,13 @@
-import { card } from '../../scale-card/geometry';
+import { cardMiddle } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import { posed, type Vec3 } from '../2-card-pose/camera';
-import { type CameraFit, fitCamera, type LensPrior } from '../2-card-pose/fit-camera';
+import type { LensPrior } from '../2-card-pose/camera-parameters';
+import { type CameraFit, fitCamera } from '../2-card-pose/fit-camera';
 import { lensPriors, overLenses } from '../2-card-pose/focal-length';
 import { homography, poseFromHomography, scaleAt } from '../2-card-pose/homography';
 import { type EdgePoint, outward } from '../2-card-pose/marker-edges';
 import type { PhotoPoint } from '../overlay';
-import type { OutlineSides } from './outline-sides';
+import { type OutlineSides, unitCorners } from './outline-sides';
 import type { Rectangle } from './rectangles';
 
 export interface RectangleFit {
@@ -15,19 +16,10 @@ export interface RectangleFit {
   readonly points: readonly EdgePoint[];
 }
 
-export const unitCorners = [
-  [0, 0],
-  [1, 0],
-  [1, 1],
-  [0, 1],
-] as const;
-
-/** The reference's middle lies where the scale card's would: what measures over a card measures over it. */
-const middle = [card.widthMm / 2, card.heightMm / 2] as const;
-
-/** Places on a rectangle in the card frame: table at z = 0, the face above it. */
+/** Places on a rectangle in the card frame: table at z = 0, the face above it, its middle where the scale card's
+ *  would be, so that what measures over a card measures over it. */
 export function onRectangle({ widthMm, heightMm, faceMm }: Rectangle, u: number, v: number): Vec3 {
-  return [middle[0] + (u - 0.5) * widthMm, middle[1] + (v - 0.5) * heightMm, -faceMm];
+  return [cardMiddle[0] + (u - 0.5) * widthMm, cardMiddle[1] + (v - 0.5) * heightMm, -faceMm];
 }
 
 /** Camera over a rectangle whose outline is seen, once for each way that it may lie; x to the right in
@@ -65,7 +57,7 @@ export function fitRectangle(
       }),
     );
     if (!H) throw new Error('four corners in general position have a homography');
-    const pxPerMm = scaleAt(H, middle[0], middle[1]);
+    const pxPerMm = scaleAt(H, cardMiddle[0], cardMiddle[1]);
     const { stated, open, usual } = lensPriors(
       photo.grey,
       photo.f35Mm,

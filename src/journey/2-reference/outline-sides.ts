@@ -1,4 +1,5 @@
-import { solveLinear } from '../../quantity/matrix';
+import { linearFit } from '../../quantity/linear-fit';
+import { middleValue } from '../../quantity/order';
 import type { GreyImage } from '../../vision/grey-image';
 import { type EdgeFit, fitEdge, steepest } from '../2-card-pose/edge-profile';
 import { homography } from '../2-card-pose/homography';
@@ -136,20 +137,13 @@ function meeting(a: RoughSide, b: RoughSide): PhotoPoint | null {
 
 /** Mean-free powers of t − ½: constant, slope and bend by least squares. */
 function parabola(points: readonly (readonly [number, number])[]): [number, number, number] {
-  const A = new Float64Array(9);
-  const b = new Float64Array(3);
-  for (const [t, d] of points) {
-    const row = [1, t - 0.5, (t - 0.5) ** 2 - 1 / 12];
-    for (let i = 0; i < 3; i++) {
-      b[i] += row[i] * d;
-      for (let j = 0; j < 3; j++) A[3 * i + j] += row[i] * row[j];
-    }
-  }
-  const solved = solveLinear(A, b, 3);
+  const fit = linearFit(3);
+  for (const [t, d] of points) fit.add([1, t - 0.5, (t - 0.5) ** 2 - 1 / 12], d);
+  const solved = fit.solve();
   return solved ? [solved[0], solved[1], solved[2]] : [0, 0, 0];
 }
 
-const unitCorners = [
+export const unitCorners = [
   [0, 0],
   [1, 0],
   [1, 1],
@@ -245,7 +239,7 @@ function smoothed(fine: readonly Fine[]): SidePoint[] | null {
     const [c0, c1, c2] = parabola(near.map(({ point, off }) => [point.along, off]));
     residual = ({ point: { along }, off }) =>
       off - c0 - c1 * (along - 0.5) - c2 * ((along - 0.5) ** 2 - 1 / 12);
-    const typical = 1.4826 * median(near.map((f) => Math.abs(residual(f))));
+    const typical = 1.4826 * middleValue(near.map((f) => Math.abs(residual(f))));
     near = fine.filter((f) => Math.abs(residual(f)) < Math.max(0.3, times * typical));
   }
   const groups: Fine[][] = [];
@@ -255,7 +249,7 @@ function smoothed(fine: readonly Fine[]): SidePoint[] | null {
     else groups.push([f]);
   }
   const means = groups.map((g) => mean(g.map(residual)));
-  const together = 1.4826 * median(means.map(Math.abs));
+  const together = 1.4826 * middleValue(means.map(Math.abs));
   return groups.map((group) => {
     const single = Math.hypot(...group.map((f) => f.point.uPx)) / group.length;
     const of = (pick: (p: SidePoint) => number) => mean(group.map((f) => pick(f.point)));
@@ -274,8 +268,3 @@ function smoothed(fine: readonly Fine[]): SidePoint[] | null {
 }
 
 const mean = (values: readonly number[]) => values.reduce((s, v) => s + v, 0) / values.length;
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1];
-}

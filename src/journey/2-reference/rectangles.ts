@@ -1,3 +1,4 @@
+import { card } from '../../scale-card/geometry';
 /** Rectangles that lie about on tables: three that serve as references, and others that must not be taken for
  *  one of them. */
 export interface Rectangle {
@@ -60,8 +61,8 @@ export const rectangles: readonly Rectangle[] = [
   { name: 'A4 sheet', kind: 'a4', widthMm: 297, heightMm: 210, ...paper, share: 0.25 },
   // ANSI/ASME Y14.1, size A: 11 × 8.5 in.
   { name: 'Letter sheet', kind: 'letter', widthMm: 279.4, heightMm: 215.9, ...paper, share: 0.15 },
-  // Our own card, seen without its markers (src/scale-card/geometry.ts).
-  { name: 'scale card', widthMm: 184, heightMm: 136, ...other, share: 0.03 },
+  // Our own card, seen without its markers.
+  { name: 'scale card', widthMm: card.widthMm, heightMm: card.heightMm, ...other, share: 0.03 },
   // Usual sizes of business cards (common practice): Europe, most of Asia, Japan, North America.
   { name: 'business card', widthMm: 85, heightMm: 55, ...other, share: 0.03 },
   { name: 'business card', widthMm: 90, heightMm: 54, ...other, share: 0.02 },

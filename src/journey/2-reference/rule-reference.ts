@@ -1,13 +1,11 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import { posed } from '../2-card-pose/camera';
+import { cameraParameters } from '../2-card-pose/camera-parameters';
 import { flat } from '../2-card-pose/card-bow';
 import { gaussianResponse } from '../2-card-pose/edge-response';
-import { cameraParameters } from '../2-card-pose/fit-camera';
-import type { MeasureOptions } from '../identification';
+import type { Ruler } from '../identification';
 import type { Reference } from './reference';
-
-type Ruler = NonNullable<MeasureOptions['ruler']>;
 
 /** Where the card frame's middle is put: at the centre of the photo. */
 const middleXMm = 92;
@@ -65,8 +63,6 @@ export function ruleReference(
     parameters,
     prior: { fPx, uLnF: 1, cx, cy, uCentrePx: 1, uK1: 1 },
     covariance: new Float64Array(cameraParameters * cameraParameters),
-    insetPx: 0,
-    uInsetPx: 0,
     scale: 1,
     cost: 0,
     blurPx,
@@ -75,7 +71,6 @@ export function ruleReference(
     sideRmsPx: 0,
     bow: flat,
     largestBow: { riseMm: 0, uMm: 0 },
-    edgePoints: [],
     tiltRad: 0,
     notFlat: false,
     usedExif: false,

@@ -1,3 +1,4 @@
+import { quantile } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 
@@ -16,7 +17,6 @@ export interface StraightEdge {
   readonly nx: number;
   readonly ny: number;
   readonly offset: number;
-  readonly votes: number;
 }
 
 /** Outlines cover a few per cent of a photo; grain of wood and cloth lies below them. */
@@ -41,7 +41,7 @@ export function edgeField({ width, height, data }: GreyImage): EdgeField {
       size[i] = Math.sqrt(gx[i] * gx[i] + gy[i] * gy[i]);
     }
   const sorted = size.slice().sort();
-  const least = Math.max(leastSlope, sorted[Math.floor((1 - steepShare) * sorted.length)]);
+  const least = Math.max(leastSlope, quantile(sorted, 1 - steepShare));
   for (let i = 0; i < size.length; i++) if (size[i] < least) gx[i] = gy[i] = 0;
   return { width, height, gx, gy };
 }
@@ -88,7 +88,7 @@ export function straightEdges(field: EdgeField): StraightEdge[] {
     if (best < 0.04 * width) break;
     const k = Math.floor(bin / offsets);
     const at = bin % offsets;
-    const edge = refined(field, steep, directions[k], (at - (offsets >> 1)) * offsetBinPx, best);
+    const edge = refined(field, steep, directions[k], (at - (offsets >> 1)) * offsetBinPx);
     if (edge) edges.push(edge);
     for (let dk = -4; dk <= 4; dk++)
       for (let d = -4; d <= 4; d++) {
@@ -116,7 +116,6 @@ function refined(
   steep: Int32Array,
   start: readonly [number, number],
   startOffset: number,
-  votes: number,
 ): StraightEdge | null {
   const cx = (width - 1) / 2;
   const cy = (height - 1) / 2;
@@ -153,5 +152,5 @@ function refined(
     offset = (offset + intercept) * tc;
   }
   const full = offset + c * cx + s * cy;
-  return { angleRad: portable.atan2(s, c), nx: c, ny: s, offset: full, votes };
+  return { angleRad: portable.atan2(s, c), nx: c, ny: s, offset: full };
 }

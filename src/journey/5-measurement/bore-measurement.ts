@@ -1,7 +1,7 @@
 import type { Estimate } from '../../quantity/estimate';
 import { budgetBySource, propagate } from '../../quantity/propagate';
 import { type PosedCamera, project, rayThrough, type Vec3 } from '../2-card-pose/camera';
-import { cameraFrom, cameraParameters } from '../2-card-pose/fit-camera';
+import { cameraFrom, cameraParameters } from '../2-card-pose/camera-parameters';
 import type { Reference } from '../2-reference/reference';
 import allowances from '../4-bore/allowances.json';
 import { boreFrame } from '../4-bore/bore-wall';

@@ -1,5 +1,5 @@
 import { type PosedCamera, rayThrough, type Vec3 } from '../2-card-pose/camera';
-import { cameraFrom } from '../2-card-pose/fit-camera';
+import { cameraFrom } from '../2-card-pose/camera-parameters';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import { grazing, photoAt } from '../4-thread-signal/axis-frame';
 import { atHeight, recentred } from '../4-thread-signal/axis-moves';

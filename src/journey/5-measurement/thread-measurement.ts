@@ -1,59 +1,62 @@
-import type { Estimate } from '../../quantity/estimate';
+import { z } from 'zod';
+import { estimateSchema } from '../../quantity/estimate';
+import type { ReadOnly } from '../../quantity/read-only';
+import { mm, share } from '../schema-bounds';
 
-/** Where uncertainty comes from. Shares are one standard uncertainty each, in mm. */
-export interface BudgetRow {
-  readonly source:
-    | 'edge-noise'
-    | 'edge-bias'
-    | 'focal-length'
-    | 'height'
-    | 'tilt'
-    | 'print-scale'
-    | 'card-bow'
-    | 'thread-form';
-  readonly pitchMm: number;
-  readonly majorDiameterMm: number;
-}
+// Stages import the types alone: the schemas are loaded where sheets are read.
 
-/** What the photo says of the thread. Plain data: stages 6–8, the sheet and the
- *  command line use it as it is. A quantity the photo does not resolve is null. */
-export interface ThreadMeasurement {
+const budgetRowSchema = z.object({
+  source: z.enum([
+    'edge-noise',
+    'edge-bias',
+    'focal-length',
+    'height',
+    'tilt',
+    'print-scale',
+    'card-bow',
+    'thread-form',
+  ]),
+  pitchMm: mm,
+  majorDiameterMm: mm,
+});
+
+const otherPeriodSchema = z.object({ ratio: z.number().positive().max(20), share });
+
+const diameterPartSchema = z.object({ share, uMm: mm });
+
+export const measurementSchema = z.object({
   /** Absent: male. */
-  readonly end?: 'male' | 'female' | undefined;
-  readonly pitchMm: Estimate;
+  end: z.enum(['male', 'female']).optional(),
+  pitchMm: estimateSchema,
   /** Over the crests as they are; on a tapered thread at the middle of the measured zone. Of a female end over the
    *  crests inside, which is its minor diameter. */
-  readonly majorDiameterMm: Estimate;
-  /** The diameter's error as it is spread, in parts about the same value, shares adding to 1; `u` covers as much as all
-   *  of them. Absent: one part, with the stated u. */
-  readonly diameterParts?: readonly DiameterPart[] | undefined;
-  /** Between pitch and major diameter, −1…1. */
-  readonly correlation: number;
+  majorDiameterMm: estimateSchema,
+  /** The diameter's error as it is spread, in parts about the same value, shares adding to 1; `u` covers as much as
+   *  all of them. Absent: one part, with the stated u. */
+  diameterParts: z.array(diameterPartSchema).min(1).max(4).optional(),
+  /** Between pitch and major diameter. */
+  correlation: z.number().min(-1).max(1),
   /** On diameter, mm per mm, positive when growing away from the free end. */
-  readonly taper: Estimate | null;
+  taper: estimateSchema.nullable(),
   /** Included angle between the flanks. */
-  readonly flankAngleDeg: Estimate | null;
-  readonly noseHalfAngleDeg: Estimate | null;
+  flankAngleDeg: estimateSchema.nullable(),
+  noseHalfAngleDeg: estimateSchema.nullable(),
   /** Of the hex beside the thread; absent from sheets that are older than it. */
-  readonly hexAcrossFlatsMm?: Estimate | null | undefined;
-  readonly turns: number;
-  readonly hand: 'right' | 'left' | null;
-  readonly starts: number | null;
+  hexAcrossFlatsMm: estimateSchema.nullable().optional(),
+  turns: z.number().nonnegative(),
+  hand: z.enum(['right', 'left']).nullable(),
+  starts: z.number().int().positive().max(100).nullable(),
   /** Axial distance from the free end's first crest to the middle of the measured zone. */
-  readonly middleFromEndMm: number | null;
-  readonly budget: readonly BudgetRow[];
+  middleFromEndMm: mm.nullable(),
+  budget: z.array(budgetRowSchema).max(50),
   /** Other periods that the photo leaves possible as the pitch, over the stated one, with their
    *  probability; the stated one has the rest. */
-  readonly otherPeriods?: readonly OtherPeriod[] | undefined;
-}
+  otherPeriods: z.array(otherPeriodSchema).max(10).optional(),
+});
 
-export interface OtherPeriod {
-  readonly ratio: number;
-  readonly share: number;
-}
-
-export interface DiameterPart {
-  readonly share: number;
-  /** Standard uncertainty, mm. */
-  readonly uMm: number;
-}
+/** Where uncertainty comes from. Shares are one standard uncertainty each, in mm. */
+export type BudgetRow = ReadOnly<z.infer<typeof budgetRowSchema>>;
+export type OtherPeriod = ReadOnly<z.infer<typeof otherPeriodSchema>>;
+/** What the photo says of the thread. Plain data: stages 6–8, the sheet and the
+ *  command line use it as it is. A quantity the photo does not resolve is null. */
+export type ThreadMeasurement = ReadOnly<z.infer<typeof measurementSchema>>;

@@ -1,6 +1,6 @@
 import { budgetBySource, propagate } from '../../quantity/propagate';
 import type { Field } from '../../scale-card/geometry';
-import { cameraParameters } from '../2-card-pose/fit-camera';
+import { cameraParameters } from '../2-card-pose/camera-parameters';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import { fitParameters } from './fit-thread';
 import { judgedSpread } from './judged-spread';

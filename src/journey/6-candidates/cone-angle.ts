@@ -1,5 +1,5 @@
 import * as portable from '../../quantity/portable-math';
-import type { Seat } from './reading';
+import type { Seat } from './reading-choices';
 
 /** From the axis to the surface of a cone measured across both ends and along its axis. */
 export function coneAngleDeg(wideMm: number, narrowMm: number, overMm: number): number {

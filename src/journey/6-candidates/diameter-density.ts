@@ -27,14 +27,14 @@ export function maleDensity(thread: Thread): DiameterDensity {
   const min = reference === undefined ? thread.crests.minMm : reference - halfMm;
   const wearMaxMm = Math.min(0.5 * thread.pitchMm, 0.9);
   const low = min - wearMaxMm;
-  return towards(-1, max + aboveLimitMm, low, max, min, wearMaxMm);
+  return towards(-1, [max + aboveLimitMm, low], max - min, wearMaxMm);
 }
 
 /** Crests of an internal thread: basic minor plus part of its tolerance, plus wear. */
 export function femaleDensity(thread: Thread): DiameterDensity {
   const wearMaxMm = Math.min(0.35 * thread.pitchMm, 0.6);
   const { minMm, maxMm } = thread.bore;
-  return towards(1, minMm - aboveLimitMm, maxMm + wearMaxMm, minMm, maxMm, wearMaxMm);
+  return towards(1, [minMm - aboveLimitMm, maxMm + wearMaxMm], maxMm - minMm, wearMaxMm);
 }
 
 /** A male taper seen at some distance from its small end: shifts the density by taper × place,
@@ -68,14 +68,11 @@ export function atPlace(
  *  where wear goes; `start` and `end` span the grid in that direction. */
 function towards(
   sign: 1 | -1,
-  start: number,
-  end: number,
-  limit: number,
-  otherLimit: number,
+  [start, end]: readonly [number, number],
+  tolerance: number,
   wearMaxMm: number,
 ): DiameterDensity {
   const stepMm = Math.abs(end - start) / (cells - 1);
-  const tolerance = Math.abs(otherLimit - limit);
   const made = new Float64Array(cells);
   const wear = new Float64Array(cells);
   for (let i = 0; i < cells; i++) {

@@ -2,7 +2,8 @@ import type { Estimate } from '../../quantity/estimate';
 import type { Connection } from '../../standards/connections/connection';
 import { outwardConeDeg } from './cone-angle';
 import { coneAngleChance, coneSeen, type MeasuredThread, noseLikelihood } from './photo-likelihood';
-import { type Reading, type Seat, seats } from './reading';
+import type { Reading } from './reading';
+import { type Seat, seats } from './reading-choices';
 
 interface EndEvidence {
   readonly photo: Pick<MeasuredThread, 'noseHalfAngleDeg'> | null;

@@ -1,15 +1,15 @@
 import { ok, type Result, refuse } from '../../quantity/result';
 import { parseLength, parsePitch } from '../../quantity/units';
 import { coneAngleDeg } from './cone-angle';
+import type { Reading } from './reading';
 import {
   askableKinds,
   endTypes,
   type GaugedCone,
   gaugedCones,
   marks,
-  type Reading,
   seats,
-} from './reading';
+} from './reading-choices';
 
 type ReadingRefusal =
   | 'unknown-reading'

@@ -1,8 +1,9 @@
 import { erf } from '../../quantity/erf';
 import { mmPerInch } from '../../quantity/length';
 import * as portable from '../../quantity/portable-math';
-import type { GaugedCone, Mark, Reading, Seat } from './reading';
-import { gaugedCones, seats } from './reading';
+import type { Reading } from './reading';
+import type { GaugedCone, Mark, Seat } from './reading-choices';
+import { gaugedCones, seats } from './reading-choices';
 
 /** How readings go wrong. Every reading has a misread share: the value is then anything, so no
  *  single reading decides alone. A repeated reading of one kind repeats its mistakes, and counts
@@ -24,8 +25,6 @@ export const lengthUmm = {
   'flange-thickness': 0.15,
   'bolt-spacing': 0.4,
 } as const;
-
-export type LengthKind = keyof typeof lengthUmm;
 
 const minMm = 3;
 const maxMm = 170;
@@ -106,7 +105,7 @@ function isNear(bladeMm: number, pitchMm: number): boolean {
   return Math.abs(bladeMm / pitchMm - 1) < 0.12;
 }
 
-export function closestBlade(pitchMm: number): number {
+function closestBlade(pitchMm: number): number {
   return blades.reduce((a, b) => (Math.abs(b - pitchMm) < Math.abs(a - pitchMm) ? b : a));
 }
 

@@ -1,8 +1,9 @@
 import { type Connection, takesTube } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';
 import { anyConeAngle, coneAngleDeg, coneAngleDensity, coneAngleU } from './cone-angle';
-import type { EndType, Reading, Seat } from './reading';
-import { endTypes, seats } from './reading';
+import type { Reading } from './reading';
+import type { EndType, Seat } from './reading-choices';
+import { endTypes, seats } from './reading-choices';
 import {
   bladeChances,
   closestBladeIndex,

@@ -1,109 +1,68 @@
-import { type EndType, endTypes, seatForms } from '../../standards/connections/connection';
+import { z } from 'zod';
+import type { ReadOnly } from '../../quantity/read-only';
+import { line } from '../schema-bounds';
+import { askableKinds, endTypes, gaugedCones, marks, seats } from './reading-choices';
 
-/** What a person measures or sees at the bench. */
-export const seats = seatForms;
-export type Seat = (typeof seats)[number];
+// Stages import the types alone: the schema is loaded where sheets are read.
 
-export { type EndType, endTypes };
+const length = z.number().positive().max(1e4);
 
-/** Blades of a seat gauge: 24° and 60° are included angles, the others stand to the axis. */
-export const gaugedCones = [
-  'cone-24',
-  'cone-30',
-  'cone-37',
-  'cone-45',
-  'cone-60',
-  'none',
-] as const satisfies readonly Seat[];
-export type GaugedCone = (typeof gaugedCones)[number];
-
-/** What is stamped or notched into a part (common practice). */
-export const marks = ['none', 'left-hand', 'light', 'heavy', 'nptf'] as const;
-export type Mark = (typeof marks)[number];
-
-/** `text` is the value as typed: `${kind}=${text}` reads back as the same reading, and how it is
- *  written ('11/16in', '17.2mm') says how finely it was read. */
-export type Reading =
-  | { readonly kind: 'pitch-gauge'; readonly pitchMm: number; readonly text: string }
-  | {
-      /** Crests counted against a rule: this many turns in this length. */
-      readonly kind: 'turns-over';
-      readonly turns: number;
-      readonly overMm: number;
-      readonly text: string;
-    }
-  | {
-      /** Over the crests of a male end (or the head of a flange), or across the crests of a female
-       *  end. */
-      readonly kind: 'caliper-od' | 'caliper-id' | 'rule-od';
-      readonly mm: number;
-      readonly text: string;
-    }
-  | {
-      /** Of a flange head; between its bolts, the longer way; across the flats of a hex; across the
-       *  narrow end of the cone that stands in a nut. */
-      readonly kind: 'flange-thickness' | 'bolt-spacing' | 'hex' | 'nose-od';
-      readonly mm: number;
-      readonly text: string;
-    }
-  | {
-      /** The tube that the end takes (its bore in the end serves too); null: it takes none. */
-      readonly kind: 'tube-od';
-      readonly mm: number | null;
-      readonly text: string;
-    }
-  /** By eye: flares of 30°, 37° and 45° look alike. */
-  | { readonly kind: 'seat'; readonly seat: Seat; readonly text: string }
-  /** The photo's claim denied: whatever it shows, this it is not. */
-  | { readonly kind: 'other-seat'; readonly seat: Seat; readonly text: string }
-  | { readonly kind: 'seat-gauge'; readonly cone: GaugedCone; readonly text: string }
-  | {
-      /** A cone on a male end: across its wide and its narrow end, and the length between them. Half
-       *  the difference over the length is the tangent of its angle to the axis. */
-      readonly kind: 'cone-size';
-      readonly wideMm: number;
-      readonly narrowMm: number;
-      readonly overMm: number;
-      readonly text: string;
-    }
-  | { readonly kind: 'end-type'; readonly type: EndType; readonly text: string }
-  | {
-      /** Angle of the thread-form gauge that sits in the thread without light. */
-      readonly kind: 'flank';
-      readonly flankDeg: 55 | 60;
-      readonly text: string;
-    }
+export const readingSchema = z.discriminatedUnion('kind', [
+  z.object({
+    kind: z.literal('pitch-gauge'),
+    pitchMm: z.number().positive().max(1000),
+    text: line,
+  }),
+  /** Crests counted against a rule: this many turns in this length. */
+  z.object({
+    kind: z.literal('turns-over'),
+    turns: z.number().positive().max(1000),
+    overMm: length,
+    text: line,
+  }),
+  /** Over the crests of a male end (or the head of a flange), or across the crests of a female
+   *  end. */
+  z.object({ kind: z.enum(['caliper-od', 'caliper-id', 'rule-od']), mm: length, text: line }),
+  /** Of a flange head; between its bolts, the longer way; across the flats of a hex; across the
+   *  narrow end of the cone that stands in a nut. */
+  z.object({
+    kind: z.enum(['flange-thickness', 'bolt-spacing', 'hex', 'nose-od']),
+    mm: length,
+    text: line,
+  }),
+  /** The tube that the end takes (its bore in the end serves too); null: it takes none. */
+  z.object({ kind: z.literal('tube-od'), mm: length.nullable(), text: line }),
+  /** `seat` is by eye: flares of 30°, 37° and 45° look alike. `other-seat` denies the photo's
+   *  claim: whatever it shows, this it is not. */
+  z.object({ kind: z.enum(['seat', 'other-seat']), seat: z.enum(seats), text: line }),
+  z.object({ kind: z.literal('seat-gauge'), cone: z.enum(gaugedCones), text: line }),
+  /** A cone on a male end: across its wide and its narrow end, and the length between them. Half
+   *  the difference over the length is the tangent of its angle to the axis. */
+  z.object({
+    kind: z.literal('cone-size'),
+    wideMm: length,
+    narrowMm: z.number().nonnegative().max(1e4),
+    overMm: length,
+    text: line,
+  }),
+  z.object({ kind: z.literal('end-type'), type: z.enum(endTypes), text: line }),
+  /** Angle of the thread-form gauge that sits in the thread without light. */
+  z.object({
+    kind: z.literal('flank'),
+    flankDeg: z.union([z.literal(55), z.literal(60)]),
+    text: line,
+  }),
   /** Whitworth crests are rounded, those of the 60° forms are cut flat. */
-  | { readonly kind: 'crest-form'; readonly crest: 'rounded' | 'flat'; readonly text: string }
-  | { readonly kind: 'taper'; readonly taper: 'tapered' | 'straight'; readonly text: string }
-  | { readonly kind: 'marking'; readonly mark: Mark; readonly text: string }
+  z.object({ kind: z.literal('crest-form'), crest: z.enum(['rounded', 'flat']), text: line }),
+  z.object({ kind: z.literal('taper'), taper: z.enum(['tapered', 'straight']), text: line }),
+  z.object({ kind: z.literal('marking'), mark: z.enum(marks), text: line }),
   /** Which way it screws on. */
-  | { readonly kind: 'hand'; readonly hand: 'right' | 'left'; readonly text: string }
+  z.object({ kind: z.literal('hand'), hand: z.enum(['right', 'left']), text: line }),
   /** Asked, and not to be had: it is not asked again. */
-  | { readonly kind: 'cannot-tell'; readonly of: AskableKind; readonly text: string };
+  z.object({ kind: z.literal('cannot-tell'), of: z.enum(askableKinds), text: line }),
+]);
 
-export const askableKinds = [
-  'pitch-gauge',
-  'turns-over',
-  'caliper-od',
-  'caliper-id',
-  'rule-od',
-  'end-type',
-  'seat',
-  'seat-gauge',
-  'cone-size',
-  'taper',
-  'crest-form',
-  'flank',
-  'tube-od',
-  'nose-od',
-  'flange-thickness',
-  'bolt-spacing',
-  'marking',
-  'hand',
-  'hex',
-] as const;
-/** What can be asked for. */
-export type AskableKind = (typeof askableKinds)[number];
-
+/** What a person measured or saw. `text` is the value as typed: `${kind}=${text}` reads back as the
+ *  same reading, and how it is written ('11/16in', '17.2mm') says how finely it was read. */
+export type Reading = ReadOnly<z.infer<typeof readingSchema>>;
 export type ReadingKind = Reading['kind'];

@@ -1,61 +1,80 @@
-import type {
-  ConnectionCandidate,
-  ConnectionEnd,
-  ThreadCandidate,
+import { z } from 'zod';
+import type { ReadOnly } from '../../quantity/read-only';
+import {
+  connectionCandidateSchema,
+  connectionEndSchema,
+  threadCandidateSchema,
 } from '../6-candidates/candidate';
-import type { AskableKind } from '../6-candidates/reading';
-import type { Tool } from './tools';
+import { askableKinds } from '../6-candidates/reading-choices';
+import { line, mm, text, word } from '../schema-bounds';
+import { allTools } from './tools';
+
+// Stages import the types alone: the schemas are loaded where sheets are read.
+
+const askable = z.enum(askableKinds);
+
+const fitSchema = z.object({
+  /** As the reading would be written: '16tpi', 'cone-37', '26.5…26.9mm', 'tapered'. */
+  value: word,
+  /** Thread designations, or 'family size' where the reading separates connections. */
+  candidates: z.array(word).max(100),
+});
+
+const askSchema = z.object({
+  reading: askable,
+  why: text,
+  gainBits: z.number(),
+  // Left out of the code on a shared picture.
+  fits: z.array(fitSchema).max(100).default([]),
+});
+
+const decisionSchema = z.object({
+  state: z.enum(['settled', 'needs-reading', 'unlisted']),
+  /** Designation (a left-hand thread ends in ' LH'), or null while open. */
+  thread: word.nullable(),
+  connection: connectionEndSchema.nullable(),
+  ask: askSchema.nullable(),
+  /** Where nothing at hand would settle it: what would. */
+  missing: z
+    .object({ reading: askable, tools: z.array(z.enum(allTools)).max(20) })
+    .nullable()
+    .default(null),
+});
+
+const contradictionSchema = z.discriminatedUnion('source', [
+  z.object({ source: z.literal('photo') }),
+  z.object({ source: z.literal('reading'), index: z.number().int().nonnegative(), text: line }),
+]);
+
+const nearestSchema = z.object({
+  thread: word,
+  end: z.enum(['male', 'female']),
+  /** From the nearest crest that a made part may have; positive: too large. */
+  offMm: mm,
+});
+
+export const conclusionSchema = z.object({
+  /** Sorted by probability, highest first. */
+  threads: z.array(threadCandidateSchema).max(1000),
+  connections: z.array(connectionCandidateSchema).max(1000),
+  decision: decisionSchema,
+  contradictions: z.array(contradictionSchema).max(101).default([]),
+  /** Which end this is, where the evidence says so. */
+  end: z.enum(['male', 'female']).nullable().default(null),
+  /** Which way the thread winds, where anything says so. */
+  hand: z.enum(['right', 'left']).nullable().default(null),
+  nearest: nearestSchema.nullable().default(null),
+});
 
 /** Which candidates an outcome of the asked reading would speak for: the reason in a form that a
  *  page can put into any language. */
-export interface Fit {
-  /** As the reading would be written: '16tpi', 'cone-37', '26.5…26.9mm', 'tapered'. */
-  readonly value: string;
-  /** Thread designations, or 'family size' where the reading separates connections. */
-  readonly candidates: readonly string[];
-}
-
-export interface Ask {
-  readonly reading: AskableKind;
-  readonly why: string;
-  readonly gainBits: number;
-  readonly fits: readonly Fit[];
-}
-
-export interface Decision {
-  readonly state: 'settled' | 'needs-reading' | 'unlisted';
-  /** Designation (a left-hand thread ends in ' LH'), or null while open. */
-  readonly thread: string | null;
-  readonly connection: ConnectionEnd | null;
-  readonly ask: Ask | null;
-  /** Where nothing at hand would settle it: what would. */
-  readonly missing: { readonly reading: AskableKind; readonly tools: readonly Tool[] } | null;
-}
-
+export type Fit = ReadOnly<z.infer<typeof fitSchema>>;
+export type Ask = ReadOnly<z.infer<typeof askSchema>>;
+export type Decision = ReadOnly<z.infer<typeof decisionSchema>>;
 /** A source that the rest of the evidence speaks against: 'photo' or the index of a reading.
  *  Both sides are kept; nothing is settled until a third source agrees with one of them. */
-export type Contradiction =
-  | { readonly source: 'photo' }
-  | { readonly source: 'reading'; readonly index: number; readonly text: string };
-
+export type Contradiction = ReadOnly<z.infer<typeof contradictionSchema>>;
 /** Measured well, and no listed thread has this diameter: the one that comes closest. */
-export interface Nearest {
-  readonly thread: string;
-  readonly end: 'male' | 'female';
-  /** From the nearest crest that a made part may have; positive: too large. */
-  readonly offMm: number;
-}
-
+export type Nearest = ReadOnly<z.infer<typeof nearestSchema>>;
 /** Stages 6 and 7 together: what a measurement and the readings amount to. */
-export interface Conclusion {
-  /** Sorted by probability, highest first. */
-  readonly threads: readonly ThreadCandidate[];
-  readonly connections: readonly ConnectionCandidate[];
-  readonly decision: Decision;
-  readonly contradictions: readonly Contradiction[];
-  /** Which end this is, where the evidence says so. */
-  readonly end: 'male' | 'female' | null;
-  /** Which way the thread winds, where anything says so. */
-  readonly hand: 'right' | 'left' | null;
-  readonly nearest: Nearest | null;
-}
+export type Conclusion = ReadOnly<z.infer<typeof conclusionSchema>>;

@@ -1,6 +1,6 @@
 import * as portable from '../../quantity/portable-math';
 import { claimedSeat } from '../6-candidates/end-seen';
-import { type AskableKind, askableKinds, type Seat } from '../6-candidates/reading';
+import { type AskableKind, askableKinds, type Seat } from '../6-candidates/reading-choices';
 import type { Evidence, Weighed } from '../6-candidates/weigh';
 import type { Ask } from './decision';
 import { type OutcomeTable, outcomeTable } from './outcomes';
@@ -108,8 +108,8 @@ function isSensible(
     return readings.some((r) => r.kind === 'seat' && isFlare(r.seat));
   }
   if (kind === 'seat-gauge') {
-    const looks = readings.filter((r) => r.kind === 'seat');
-    if (looks.length > 0) return looks.some((r) => isCone(r.seat));
+    const looks = readings.flatMap((r) => (r.kind === 'seat' ? [r.seat] : []));
+    if (looks.length > 0) return looks.some(isCone);
     return declined('seat') || claimedSeat(photo?.noseHalfAngleDeg ?? null) !== null;
   }
   return true;

@@ -8,7 +8,7 @@ import {
   marks,
   type Seat,
   seats,
-} from '../6-candidates/reading';
+} from '../6-candidates/reading-choices';
 import {
   blades,
   crestFormChance,
@@ -290,7 +290,7 @@ function lengths(
     if (known) return known;
     const posterior = posteriors[i];
     const row = new Float64Array(cells).fill(posterior ? misread / cells : 1 / cells);
-    if (posterior) spread(posterior, row, low, cellMm, u, 1 - misread);
+    if (posterior) spread(posterior, 1 - misread, u, { row, low, cellMm });
     cached.set(s.weighed, row);
     return row;
   });
@@ -301,11 +301,9 @@ function lengths(
  *  −√3 u, 0, +√3 u with weights 1/6, 2/3, 1/6 carry a Gaussian's first five moments. */
 function spread(
   p: { firstMm: number; stepMm: number; weights: Float64Array },
-  row: Float64Array,
-  low: number,
-  cellMm: number,
-  u: number,
   share: number,
+  u: number,
+  { row, low, cellMm }: { row: Float64Array; low: number; cellMm: number },
 ): void {
   for (let k = 0; k < p.weights.length; k++) {
     const w = p.weights[k]! * share;

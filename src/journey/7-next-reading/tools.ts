@@ -1,4 +1,4 @@
-import type { AskableKind } from '../6-candidates/reading';
+import type { AskableKind } from '../6-candidates/reading-choices';
 
 export const allTools = ['rule', 'caliper', 'pitch-gauge', 'form-gauge', 'seat-gauge'] as const;
 export type Tool = (typeof allTools)[number];

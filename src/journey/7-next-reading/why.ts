@@ -1,4 +1,4 @@
-import type { AskableKind } from '../6-candidates/reading';
+import type { AskableKind } from '../6-candidates/reading-choices';
 import type { Fit } from './decision';
 import type { OutcomeTable } from './outcomes';
 import type { Scenario } from './scenario';

@@ -4,7 +4,7 @@ import type { EarlierMeasurement, Party, Sheet } from './sheet-schema';
 const mostEarlier = 20;
 
 /** Who works on a sheet here: the counter on one that came from elsewhere. */
-export const partyHere = (sheet: Pick<Sheet, 'received'>): Party =>
+const partyHere = (sheet: Pick<Sheet, 'received'>): Party =>
   sheet.received ? 'counter' : 'sender';
 
 /** The sheet's fields after a new measurement. What was measured before stays, dated, once someone

@@ -2,10 +2,10 @@ import type { ThreadMeasurement } from '../5-measurement/thread-measurement';
 import type { Reading } from '../6-candidates/reading';
 import type { Conclusion } from '../7-next-reading/decision';
 import type { Measured, MeasureOptions } from '../identification';
+import type { WearPart } from '../wear/wear-schema';
 import type { CameraFacts } from './jpeg-camera-facts';
 import type { StrippedJpeg } from './jpeg-strip';
 import { type Sheet, type Shot, sheetVersion } from './sheet-schema';
-import type { WearPart } from './wear-schema';
 
 export interface NewShot {
   readonly photo: Pick<StrippedJpeg, 'widthPx' | 'heightPx'>;

@@ -66,7 +66,7 @@ export function sheetFromFile(file: Uint8Array): Result<SheetWithPhotos, SheetFi
 }
 
 /** Also used for each sheet of an archive. */
-export function sheetFromParts(
+function sheetFromParts(
   json: Uint8Array | undefined,
   photoBytes: (shot: number) => Uint8Array | undefined,
 ): Result<SheetWithPhotos, SheetFileRefusal> {

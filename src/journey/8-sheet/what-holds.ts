@@ -14,7 +14,7 @@ export function whatHolds({ counter, conclusion }: Judged): Holding {
   return own ? { ...own, by: 'counter' } : { thread, connection, by: 'evidence' };
 }
 
-export const stamps = ['open', 'settled', 'confirmed', 'rejected'] as const;
+const stamps = ['open', 'settled', 'confirmed', 'rejected'] as const;
 export type Stamp = (typeof stamps)[number];
 
 /** The one word that whoever sees a sheet must not miss: the counter's verdict, before it whether

@@ -2,7 +2,8 @@ import type { Estimate } from '../../quantity/estimate';
 import type { CrestRange } from '../../standards/thread';
 import { resolutionMm } from '../6-candidates/reading-errors';
 import { guardOf, type Verdict, verdictOn } from './verdict';
-import { type CaliperPlace, caliperPlaces, type WearReadings } from './wear-readings';
+import { type CaliperPlace, caliperPlaces } from './wear-answers';
+import type { WearReadings } from './wear-readings';
 
 /** One standard uncertainty of a caliper laid across crests with care, before rounding, mm: ± 0.04 at 95 %
  *  (common practice; an instrument after ISO 13385-1 keeps to 0.03). */

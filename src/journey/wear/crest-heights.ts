@@ -1,23 +1,13 @@
+import type { z } from 'zod';
+import { median } from '../../quantity/order';
+import type { ReadOnly } from '../../quantity/read-only';
 import type { Extent } from '../4-thread-signal/axis-frame';
-import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
+import type { OutlinePoint } from '../4-thread-signal/outline-edges';
 import type { ThreadFit } from '../5-measurement/fit-thread';
+import type { crestHeightSchema } from './crest-height-schema';
 
 /** One crest of the outline. A turn shows two, one on either side. */
-export interface CrestHeight {
-  readonly side: Side;
-  /** Counted from the free end, 1 for the first crest of this side in the measured zone. */
-  readonly turn: number;
-  /** Along the axis from the zone's free end. */
-  readonly atMm: number;
-  /** Radius from the thread's axis. */
-  readonly heightMm: number;
-  /** One standard uncertainty of the height. */
-  readonly u: number;
-  /** The part of it that the crest does not share with the others: what comparing two of them asks for. */
-  readonly uOwnMm: number;
-  /** How far it falls short of the middle one of its side; null while that may be chance. */
-  readonly shortMm: number | null;
-}
+export type CrestHeight = ReadOnly<z.infer<typeof crestHeightSchema>>;
 
 /** Either way of a crest's middle, in pitches: the flat of a thread as made is 1/8 wide (ISO 68-1), that of a
  *  rubbed one wider. */
@@ -67,10 +57,4 @@ export function crestHeights(
       return { ...crest, shortMm: short > chance ? short : null };
     });
   });
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = sorted.length >> 1;
-  return sorted.length % 2 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
 }

@@ -1,6 +1,7 @@
 import type { CrestHeight } from './crest-heights';
 import type { Verdict } from './verdict';
-import { type WearQuestion, type WearReadings, wearQuestions } from './wear-readings';
+import { type WearQuestion, wearQuestions } from './wear-answers';
+import type { WearReadings } from './wear-readings';
 
 /** `none` is no clearance: nothing of what was looked at speaks against the part. Null: nothing looked at. */
 export type WearLevel = 'replace' | 'gauge' | 'none';

@@ -1,36 +1,8 @@
-/** What a person sees and feels of a used thread, in the order the trade looks (common practice): the face that
- *  seals, the first turns, how it runs, the gauges, the crests last. Null: not looked at. */
-export const wearAnswers = {
-  seal: ['unmarked', 'scratched'],
-  firstTurns: ['whole', 'burred', 'torn'],
-  byHand: ['free', 'stiff', 'rocks'],
-  /** GO ring (ISO 1502; ASME B1.2): must run on over the whole length. */
-  goRing: ['runs-on', 'stops'],
-  /** NOT GO ring: may take two turns at most. */
-  notGoRing: ['holds', 'beyond-two'],
-} as const;
+import type { z } from 'zod';
+import type { ReadOnly } from '../../quantity/read-only';
+import type { wearReadingsSchema } from './wear-schema';
 
-export type WearQuestion = keyof typeof wearAnswers;
-export const wearQuestions = Object.keys(wearAnswers) as WearQuestion[];
-
-/** Where a caliper goes across the crests. */
-export const caliperPlaces = ['end', 'middle', 'last'] as const;
-export type CaliperPlace = (typeof caliperPlaces)[number];
-
-export interface CaliperReading {
-  readonly mm: number;
-  /** As typed, which says how finely it was read. */
-  readonly text: string;
-}
-
-export type WearReadings = {
-  readonly [Q in WearQuestion]: (typeof wearAnswers)[Q][number] | null;
-} & {
-  readonly caliper: Readonly<Record<CaliperPlace, CaliperReading | null>>;
-  /** Of a taper: turns that the small end stands past the face of its hand-tight gauge ring; negative short
-   *  of it. */
-  readonly ringTurns: number | null;
-};
+export type WearReadings = ReadOnly<z.infer<typeof wearReadingsSchema>>;
 
 export const noWearReadings: WearReadings = {
   seal: null,

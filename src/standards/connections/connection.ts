@@ -19,7 +19,7 @@ export const seatForms = [
 export const endTypes = ['fixed', 'swivel-nut', 'tube-nut', 'stud', 'port', 'flange-head'] as const;
 export type EndType = (typeof endTypes)[number];
 
-export const oRingSchema = z.strictObject({
+const oRingSchema = z.strictObject({
   /** AS568 dash number, or ISO 3601 / the standard's own size as 'ID x section' in mm. */
   designation: z.string().min(1),
   innerDiameterMm: z.number().positive(),

@@ -1,5 +1,6 @@
 import { nptThreads } from '../npt-threads';
 import { rThreads } from '../r-threads';
+import type { Thread } from '../thread';
 import { type Connection, connection } from './connection';
 
 /** Pipe threads that seal in the thread: R (ISO 7-1), NPT (ASME B1.20.1), dryseal NPTF (SAE J476),
@@ -8,18 +9,16 @@ import { type Connection, connection } from './connection';
 const fittingSizes = (size: string) => !['1/16'].includes(size);
 
 function ends(
+  { designation: thread, source }: Thread,
   family: string,
   tradeName: string,
-  size: string,
-  thread: string,
-  source: string,
   forms?: { readonly male: string; readonly female: string },
 ) {
   return (['male', 'female'] as const).map((end) =>
     connection({
       family,
       tradeName,
-      size,
+      size: sizeOf(thread),
       end,
       endTypes: end === 'male' ? ['fixed', 'stud'] : ['port', 'fixed'],
       form: forms?.[end] ?? null,
@@ -34,12 +33,7 @@ function ends(
 const sizeOf = (designation: string) => designation.replace(/^R| [A-Z]+$/g, '');
 
 export const taperPipe: readonly Connection[] = [
-  ...rThreads.flatMap((t) =>
-    ends('ISO 7-1', 'taper pipe (BSPT)', sizeOf(t.designation), t.designation, t.source, {
-      male: 'R',
-      female: 'Rc',
-    }),
-  ),
+  ...rThreads.flatMap((t) => ends(t, 'ISO 7-1', 'taper pipe (BSPT)', { male: 'R', female: 'Rc' })),
   // A parallel socket has the thread of G, within wider limits: no reading tells them apart.
   ...rThreads.map((t) =>
     connection({
@@ -57,14 +51,10 @@ export const taperPipe: readonly Connection[] = [
   ),
   ...nptThreads
     .filter((t) => t.series === 'NPT')
-    .flatMap((t) =>
-      ends('ASME B1.20.1', 'taper pipe (NPT)', sizeOf(t.designation), t.designation, t.source),
-    ),
+    .flatMap((t) => ends(t, 'ASME B1.20.1', 'taper pipe (NPT)')),
   ...nptThreads
     .filter((t) => t.series === 'NPTF')
-    .flatMap((t) =>
-      ends('SAE J476', 'dryseal taper pipe (NPTF)', sizeOf(t.designation), t.designation, t.source),
-    ),
+    .flatMap((t) => ends(t, 'SAE J476', 'dryseal taper pipe (NPTF)')),
   ...nptThreads
     .filter((t) => t.series === 'NPSM' && fittingSizes(sizeOf(t.designation)))
     .map((t) =>

@@ -6,7 +6,6 @@ export interface TaperGauge {
   readonly gaugeLengthMm: number;
   /** Either way, of a part as made. */
   readonly toleranceMm: number;
-  readonly toleranceTurns: number;
   readonly pitchMm: number;
 }
 
@@ -14,5 +13,5 @@ export function taperGauge({ taperPlanes, pitchMm, series }: Thread): TaperGauge
   // Of the metric taper we know the lengths too loosely to judge a part by.
   if (!taperPlanes || series === 'taper') return null;
   const { gaugeLengthMm, gaugeToleranceMm: toleranceMm } = taperPlanes;
-  return { gaugeLengthMm, toleranceMm, toleranceTurns: toleranceMm / pitchMm, pitchMm };
+  return { gaugeLengthMm, toleranceMm, pitchMm };
 }

@@ -1,19 +1,11 @@
 import { createEffect, createResource, createSignal, For, onCleanup, Show } from 'solid-js';
-import { card, type Field } from '../../scale-card/geometry';
-import { number } from '../language/format';
+import type { Field } from '../../scale-card/geometry';
 import { t } from '../language/language';
+import { type Paper, usualPaper } from '../reference/reference-choice';
 import { ScreenCard } from '../reference/ScreenCard';
-import { notify } from '../shell/notices';
-import { CardMarks } from '../widgets/CardMarks';
 import { saveFile } from '../widgets/save-file';
-import { Bars, createBars } from './Bars';
-import { cardChecks, keepCheck, removeCheck, uOfBarsMm, useCheck, usedCheck } from './card-checks';
+import { PrintCheck } from './PrintCheck';
 import './card.css';
-
-type Paper = 'a4' | 'letter';
-
-/** US Letter where it is the common paper; anyone can choose the other. */
-const usualPaper = (): Paper => (/-(US|CA|MX)\b/.test(navigator.language) ? 'letter' : 'a4');
 
 export function CardScreen() {
   const [field, setField] = createSignal<Field>('light');
@@ -55,45 +47,8 @@ export function CardScreen() {
           <figcaption class="small soft">{t().card.preview}</figcaption>
         </figure>
         <div class="stack">
-          <fieldset>
-            <legend class="caps">{t().card.field}</legend>
-            <For each={['dark', 'light'] as const}>
-              {(which) => (
-                <label class="choice card-choice">
-                  <input
-                    type="radio"
-                    name="field"
-                    checked={field() === which}
-                    onChange={() => setField(which)}
-                  />
-                  <span>
-                    {t().card[which]}
-                    <span class="small soft">
-                      {which === 'dark' ? t().card.darkFor : t().card.lightFor}
-                    </span>
-                  </span>
-                </label>
-              )}
-            </For>
-          </fieldset>
-          <fieldset>
-            <legend class="caps">{t().card.paper}</legend>
-            <div class="row card-papers">
-              <For each={['a4', 'letter'] as const}>
-                {(which) => (
-                  <label class="choice">
-                    <input
-                      type="radio"
-                      name="paper"
-                      checked={paper() === which}
-                      onChange={() => setPaper(which)}
-                    />
-                    {t().card[which]}
-                  </label>
-                )}
-              </For>
-            </div>
-          </fieldset>
+          <FieldChoice field={field()} onField={setField} />
+          <PaperChoice paper={paper()} onPaper={setPaper} />
           <div class="row">
             <button type="button" class="button strong" onClick={() => void pdf()}>
               {t().card.pdf}
@@ -126,135 +81,51 @@ export function CardScreen() {
   );
 }
 
-const { lengthMm: nominalLong } = card.bars.horizontal;
-const { lengthMm: nominalShort } = card.bars.vertical;
-
-function PrintCheck() {
-  const bars = createBars();
-  const [name, setName] = createSignal('');
-  const [tool, setTool] = createSignal<keyof typeof uOfBarsMm>('rule');
-  const submit = (event: Event) => {
-    event.preventDefault();
-    const typed = bars.read();
-    if (!typed) return;
-    keepCheck({
-      name: name().trim() || t().card.title,
-      ...typed,
-      uMm: uOfBarsMm[tool()],
-    });
-    notify(t().card.kept);
-    bars.clear();
-  };
-  const factor = (mm: number, nominal: number) => number((mm / nominal) * 100, 2);
+function FieldChoice(props: { readonly field: Field; readonly onField: (field: Field) => void }) {
   return (
-    <section class="print-check" aria-labelledby="check-title">
-      <div class="stack">
-        <h2 id="check-title">{t().card.checkTitle}</h2>
-        <p class="measure-width">{t().card.checkLead}</p>
-        <BarsPicture />
-        <form class="stack" onSubmit={submit} novalidate>
-          <div class="value-form">
-            <Bars of={bars} />
-          </div>
-          <div class="check-more">
-            <label class="field">
-              <span class="small soft">{t().card.with}</span>
-              <select
-                value={tool()}
-                onChange={(event) => setTool(event.currentTarget.value as keyof typeof uOfBarsMm)}
-              >
-                <option value="rule">{t().card.withRule}</option>
-                <option value="caliper">{t().card.withCaliper}</option>
-              </select>
-            </label>
-            <label class="field">
-              <span class="small soft">{t().card.name}</span>
-              <input
-                value={name()}
-                maxLength={80}
-                placeholder={t().card.namePlaceholder}
-                onInput={(event) => setName(event.currentTarget.value)}
-              />
-            </label>
-            <button type="submit" class="button strong">
-              {t().card.keep}
-            </button>
-          </div>
-        </form>
-      </div>
-      <div class="stack tight">
-        <h2>{t().card.checks}</h2>
-        <Show when={cardChecks().length > 0} fallback={<p class="soft">{t().card.none}</p>}>
-          <ul class="check-list">
-            <For each={cardChecks()}>
-              {(check) => (
-                <li>
-                  <label class="choice">
-                    <input
-                      type="radio"
-                      name="used-card"
-                      checked={usedCheck()?.name === check.name}
-                      onChange={() => useCheck(check.name)}
-                    />
-                    <span>
-                      {check.name}
-                      <span class="small soft">
-                        {t().card.factor(
-                          factor(check.horizontalMm, nominalLong),
-                          factor(check.verticalMm, nominalShort),
-                        )}
-                      </span>
-                    </span>
-                  </label>
-                  <button
-                    type="button"
-                    class="button plain"
-                    aria-label={`${t().card.remove} ${check.name}`}
-                    onClick={() => removeCheck(check.name)}
-                  >
-                    {t().card.remove}
-                  </button>
-                </li>
-              )}
-            </For>
-            <li>
-              <label class="choice">
-                <input
-                  type="radio"
-                  name="used-card"
-                  checked={usedCheck() === null}
-                  onChange={() => useCheck(null)}
-                />
-                {t().card.useNominal}
-              </label>
-            </li>
-          </ul>
-        </Show>
-      </div>
-    </section>
+    <fieldset>
+      <legend class="caps">{t().card.field}</legend>
+      <For each={['dark', 'light'] as const}>
+        {(which) => (
+          <label class="choice card-choice">
+            <input
+              type="radio"
+              name="field"
+              checked={props.field === which}
+              onChange={() => props.onField(which)}
+            />
+            <span>
+              {t().card[which]}
+              <span class="small soft">
+                {which === 'dark' ? t().card.darkFor : t().card.lightFor}
+              </span>
+            </span>
+          </label>
+        )}
+      </For>
+    </fieldset>
   );
 }
 
-/** Where the two bars are on the card. */
-function BarsPicture() {
-  const { horizontal, vertical, tickMm } = card.bars;
-  const tick = tickMm / 2 + 1;
+function PaperChoice(props: { readonly paper: Paper; readonly onPaper: (paper: Paper) => void }) {
   return (
-    <svg class="bars-picture" viewBox="-2 -2 188 140" aria-hidden="true">
-      <rect width={card.widthMm} height={card.heightMm} />
-      <CardMarks />
-      <path
-        d={`M${horizontal.fromXMm} ${horizontal.yMm - tick}v${2 * tick}m0 ${-tick}H${horizontal.toXMm}m0 ${-tick}v${2 * tick}`}
-      />
-      <path
-        d={`M${vertical.xMm - tick} ${vertical.fromYMm}h${2 * tick}m${-tick} 0V${vertical.toYMm}m${-tick} 0h${2 * tick}`}
-      />
-      <text x="92" y={card.window.yMm + card.window.heightMm - 6} text-anchor="middle">
-        150
-      </text>
-      <text x={card.window.xMm + card.window.widthMm - 5} y="72" text-anchor="end">
-        100
-      </text>
-    </svg>
+    <fieldset>
+      <legend class="caps">{t().card.paper}</legend>
+      <div class="row card-papers">
+        <For each={['a4', 'letter'] as const}>
+          {(which) => (
+            <label class="choice">
+              <input
+                type="radio"
+                name="paper"
+                checked={props.paper === which}
+                onChange={() => props.onPaper(which)}
+              />
+              {t().card[which]}
+            </label>
+          )}
+        </For>
+      </div>
+    </fieldset>
   );
 }

@@ -3,6 +3,7 @@ import { t } from '../language/language';
 import { EndPicture } from './EndPicture';
 import { chooseEnd, endChoice, ends } from './end-choice';
 import { WaysToShow } from './WaysToShow';
+import '../widgets/picture-tile.css';
 import './end.css';
 
 /** Whether the thread is outside or inside, as drawings, and how an inside one is shown; over a live view the
@@ -14,7 +15,7 @@ export function EndChoice(props: { readonly brief?: boolean }) {
       <div class="end-tiles">
         <For each={ends}>
           {(end) => (
-            <label class="end-tile" data-end={end}>
+            <label class="end-tile picture-tile" data-end={end}>
               <input
                 type="radio"
                 name="end"

@@ -1,5 +1,6 @@
 import { For, Match, Switch } from 'solid-js';
-import type { AskableKind, Reading } from '../../journey/6-candidates/reading';
+import type { Reading } from '../../journey/6-candidates/reading';
+import type { AskableKind } from '../../journey/6-candidates/reading-choices';
 import { t } from '../language/language';
 import type { ValueKind } from './bench-input';
 import { ReadingPicture } from './ReadingPicture';

@@ -1,5 +1,6 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { type AskableKind, askableKinds, type Reading } from '../../journey/6-candidates/reading';
+import type { Reading } from '../../journey/6-candidates/reading';
+import { type AskableKind, askableKinds } from '../../journey/6-candidates/reading-choices';
 import type { Ask } from '../../journey/7-next-reading/decision';
 import { t } from '../language/language';
 import { Fold } from '../widgets/Fold';

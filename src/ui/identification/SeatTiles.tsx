@@ -1,5 +1,6 @@
 import { For, Show } from 'solid-js';
-import { type Reading, type Seat, seats } from '../../journey/6-candidates/reading';
+import type { Reading } from '../../journey/6-candidates/reading';
+import { type Seat, seats } from '../../journey/6-candidates/reading-choices';
 import { t } from '../language/language';
 import { type End, seatText } from './reading-text';
 import { SectionDrawing } from './SectionDrawing';

@@ -17,7 +17,7 @@ export type ValueKind =
 
 /** What was typed with its unit: the one it names, else the one chosen beside the field.
  *  A fraction is inches whatever is chosen: nobody writes fractions of a millimetre. */
-export function withUnit(typed: string, unit: LengthUnit | PitchUnit): string {
+function withUnit(typed: string, unit: LengthUnit | PitchUnit): string {
   const text = typed.trim().replace(/[”″]/g, '"');
   if (/(mm|in|inch|inches|tpi|")$/i.test(text)) return text;
   if (text.includes('/') && unit === 'mm') return `${text}in`;

@@ -1,11 +1,11 @@
 import { degreesOf } from '../../journey/6-candidates/parse-reading';
+import type { Reading } from '../../journey/6-candidates/reading';
 import {
   type AskableKind,
   endTypes,
   gaugedCones,
   marks,
-  type Reading,
-} from '../../journey/6-candidates/reading';
+} from '../../journey/6-candidates/reading-choices';
 import { t } from '../language/language';
 import { coneKey, type End } from './reading-text';
 

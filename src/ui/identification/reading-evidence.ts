@@ -1,4 +1,5 @@
-import type { Reading, Seat } from '../../journey/6-candidates/reading';
+import type { Reading } from '../../journey/6-candidates/reading';
+import type { Seat } from '../../journey/6-candidates/reading-choices';
 import { noseMm, shownSeats, tubesOf } from '../../journey/6-candidates/reading-likelihood';
 import type { Connection } from '../../standards/connections/connection';
 import type { Thread } from '../../standards/thread';

@@ -1,13 +1,12 @@
+import type { Reading, ReadingKind } from '../../journey/6-candidates/reading';
 import {
   type AskableKind,
   endTypes,
   gaugedCones,
   marks,
-  type Reading,
-  type ReadingKind,
   type Seat,
   seats,
-} from '../../journey/6-candidates/reading';
+} from '../../journey/6-candidates/reading-choices';
 import { language, t } from '../language/language';
 import type { ValueKind } from './bench-input';
 

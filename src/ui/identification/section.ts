@@ -1,4 +1,4 @@
-import type { Seat } from '../../journey/6-candidates/reading';
+import type { Seat } from '../../journey/6-candidates/reading-choices';
 
 /** What the drawing needs from the tables, mm. Null where a table has no such row. */
 export interface SectionDimensions {

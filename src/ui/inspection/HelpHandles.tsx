@@ -2,7 +2,7 @@ import type { PhotoPoint } from '../../journey/overlay';
 import { t } from '../language/language';
 import { HandMarks } from '../reference/HandMarks';
 import type { LoupePhoto } from '../reference/Loupe';
-import type { Hand } from './HelpPanel';
+import type { Hand } from './hand';
 import type { History } from './history';
 
 /** The two ends of the axis, or two graduations of a rule, on the photo. */

@@ -1,23 +1,13 @@
 import { createSignal, For, Show } from 'solid-js';
-import type { Corrections } from '../../journey/identification';
-import type { PhotoPoint } from '../../journey/overlay';
 import { typedLengthMm } from '../identification/bench-input';
 import { lengthUnit } from '../identification/chosen-units';
 import { LengthUnitChoice } from '../identification/UnitChoice';
 import { t } from '../language/language';
 import type { Help } from '../work/remeasure';
+import { HistoryButtons } from './HistoryButtons';
+import type { Hand } from './hand';
 import type { History } from './history';
 import './help-panel.css';
-
-/** What a person shows by hand: two points, and what they mean. Photo frame, px. */
-export interface Hand {
-  readonly mode: 'axis' | 'ruler';
-  readonly a: PhotoPoint;
-  readonly b: PhotoPoint;
-  readonly side: Corrections['side'];
-  /** As typed; only in ruler mode. */
-  readonly distance: string;
-}
 
 export function HelpPanel(props: {
   readonly history: History<Hand>;
@@ -41,87 +31,27 @@ export function HelpPanel(props: {
   };
   return (
     <section class="panel stack tight help-panel" aria-label={t().inspection.help}>
-      <div class="row help-modes">
-        <For each={['axis', 'ruler'] as const}>
-          {(mode) => (
-            <label class="choice">
-              <input
-                type="radio"
-                name="help-mode"
-                checked={hand().mode === mode}
-                onChange={() => set({ mode })}
-              />
-              {mode === 'axis' ? t().inspection.help : t().inspection.rule}
-            </label>
-          )}
-        </For>
-      </div>
+      <ModeChoice mode={hand().mode} onMode={(mode) => set({ mode })} />
       <p class="small">
         {hand().mode === 'axis' ? t().inspection.helpText : t().inspection.ruleText}
       </p>
       <Show
         when={hand().mode === 'axis'}
         fallback={
-          <div class="row">
-            <label class="field">
-              <span>
-                {t().inspection.ruleDistance} ({lengthUnit() === 'mm' ? 'mm' : 'in'})
-              </span>
-              <input
-                inputmode="decimal"
-                value={hand().distance}
-                aria-invalid={wrong()}
-                onChange={(event) => set({ distance: event.currentTarget.value })}
-              />
-              <Show when={wrong()}>
-                <span class="small" role="alert">
-                  {t().reading.invalid}
-                </span>
-              </Show>
-            </label>
-            <LengthUnitChoice />
-          </div>
+          <RulerDistance
+            distance={hand().distance}
+            wrong={wrong()}
+            onDistance={(distance) => set({ distance })}
+          />
         }
       >
-        <fieldset>
-          <legend class="small soft">{t().inspection.helpSide}</legend>
-          <div class="row">
-            <For each={['both', 'left', 'right'] as const}>
-              {(side) => (
-                <label class="choice">
-                  <input
-                    type="radio"
-                    name="help-side"
-                    checked={hand().side === side}
-                    onChange={() => set({ side })}
-                  />
-                  {side === 'both' ? t().inspection.both : t().inspection.side[side]}
-                </label>
-              )}
-            </For>
-          </div>
-        </fieldset>
+        <SideChoice side={hand().side} onSide={(side) => set({ side })} />
       </Show>
       <div class="row">
         <button type="button" class="button strong" disabled={props.busy} onClick={apply}>
           {t().inspection.apply}
         </button>
-        <button
-          type="button"
-          class="button"
-          disabled={!props.history.canUndo()}
-          onClick={props.history.undo}
-        >
-          {t().inspection.undo}
-        </button>
-        <button
-          type="button"
-          class="button"
-          disabled={!props.history.canRedo()}
-          onClick={props.history.redo}
-        >
-          {t().inspection.redo}
-        </button>
+        <HistoryButtons of={props.history} />
         <button type="button" class="button" disabled={props.busy} onClick={props.onClear}>
           {t().inspection.clear}
         </button>
@@ -130,5 +60,82 @@ export function HelpPanel(props: {
         </button>
       </div>
     </section>
+  );
+}
+
+function ModeChoice(props: {
+  readonly mode: Hand['mode'];
+  readonly onMode: (mode: Hand['mode']) => void;
+}) {
+  return (
+    <div class="row help-modes">
+      <For each={['axis', 'ruler'] as const}>
+        {(mode) => (
+          <label class="choice">
+            <input
+              type="radio"
+              name="help-mode"
+              checked={props.mode === mode}
+              onChange={() => props.onMode(mode)}
+            />
+            {mode === 'axis' ? t().inspection.help : t().inspection.rule}
+          </label>
+        )}
+      </For>
+    </div>
+  );
+}
+
+function RulerDistance(props: {
+  readonly distance: string;
+  readonly wrong: boolean;
+  readonly onDistance: (distance: string) => void;
+}) {
+  return (
+    <div class="row">
+      <label class="field">
+        <span>
+          {t().inspection.ruleDistance} ({lengthUnit() === 'mm' ? 'mm' : 'in'})
+        </span>
+        <input
+          inputmode="decimal"
+          value={props.distance}
+          aria-invalid={props.wrong}
+          onChange={(event) => props.onDistance(event.currentTarget.value)}
+        />
+        <Show when={props.wrong}>
+          <span class="small" role="alert">
+            {t().reading.invalid}
+          </span>
+        </Show>
+      </label>
+      <LengthUnitChoice />
+    </div>
+  );
+}
+
+function SideChoice(props: {
+  readonly side: Hand['side'];
+  readonly onSide: (side: Hand['side']) => void;
+}) {
+  return (
+    <fieldset>
+      <legend class="small soft">{t().inspection.helpSide}</legend>
+      <div class="row">
+        <For each={['both', 'left', 'right'] as const}>
+          {(side) => (
+            <label class="choice">
+              <input
+                type="radio"
+                name="help-side"
+                checked={props.side === side}
+                onChange={() => props.onSide(side)}
+              />
+              {side === 'both' ? t().inspection.both : t().inspection.side[side]}
+            </label>
+          )}
+        </For>
+      </div>
+    </fieldset>
   );
 }

@@ -1,14 +1,13 @@
 import { type JSX, Show } from 'solid-js';
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import type { Reference } from '../../journey/identification';
+import { mmPerInch } from '../../quantity/length';
 import { spannersBetween } from '../../standards/spanners';
 import { lengthUnit } from '../identification/chosen-units';
 import { diameterName } from '../identification/diameter-name';
 import { decimalsFor, number, plusMinus } from '../language/format';
 import { t } from '../language/language';
 import './numbers.css';
-
-const mmPerInch = 25.4;
 
 export function Numbers(props: {
   readonly measurement: ThreadMeasurement;

@@ -14,3 +14,5 @@ export function createShownShot() {
   );
   return { index, setIndex, shot, photo, showLast: () => setIndex(shots().length - 1) };
 }
+
+export type ShownShot = ReturnType<typeof createShownShot>;

@@ -19,22 +19,24 @@ import { adopt } from '../work/sheets';
 import { toolsAtHand } from '../work/tools';
 import './readings-screen.css';
 
+type WidthTool = 'caliper' | 'rule';
+
 /** Pitch and one diameter, without a photo. */
 export function ReadingsScreen() {
   const [end, setEnd] = createKeptSignal('end', 'male');
   const [pitch, setPitch] = createKeptSignal('pitch', '');
   const [width, setWidth] = createKeptSignal('width', '');
-  const [withTool, setWithTool] = createSignal<'caliper' | 'rule'>('caliper');
+  const [withTool, setWithTool] = createSignal<WidthTool>('caliper');
   const [wrong, setWrong] = createSignal<{ pitch: string | null; width: string | null }>({
     pitch: null,
     width: null,
   });
   const [busy, setBusy] = createSignal(false);
-  const group = createUniqueId();
-
   const endOf = () => (end() === 'female' ? 'female' : 'male');
   const widthKind = (): ValueKind =>
     end() === 'female' ? 'caliper-id' : withTool() === 'rule' ? 'rule-od' : 'caliper-od';
+
+  const widthName = () => (end() === 'male' ? t().readingsOnly.od : t().readingsOnly.id);
 
   const submit = async (event: Event) => {
     event.preventDefault();
@@ -69,24 +71,7 @@ export function ReadingsScreen() {
         <p class="soft">{t().readingsOnly.lead}</p>
       </div>
       <form class="stack" onSubmit={(event) => void submit(event)} novalidate>
-        <fieldset class="end-choice">
-          <legend>{t().readingsOnly.end}</legend>
-          <div class="row">
-            <For each={['male', 'female'] as const}>
-              {(which) => (
-                <label class="choice end-card">
-                  <input
-                    type="radio"
-                    name={group}
-                    checked={end() === which}
-                    onChange={() => setEnd(which)}
-                  />
-                  <span>{t().readingsOnly[which]}</span>
-                </label>
-              )}
-            </For>
-          </div>
-        </fieldset>
+        <EndOfPart end={end()} onEnd={setEnd} />
         <section class="readings-part">
           <ReadingPicture kind="pitch-gauge" end={endOf()} />
           <div class="stack tight">
@@ -107,11 +92,11 @@ export function ReadingsScreen() {
         <section class="readings-part">
           <ReadingPicture kind={end() === 'female' ? 'caliper-id' : widthKind()} />
           <div class="stack tight">
-            <h2>{end() === 'male' ? t().readingsOnly.od : t().readingsOnly.id}</h2>
+            <h2>{widthName()}</h2>
             <p class="small soft">{kindWords(widthKind(), endOf()).how}</p>
             <div class="value-form">
               <ValueInput
-                label={end() === 'male' ? t().readingsOnly.od : t().readingsOnly.id}
+                label={widthName()}
                 text={width()}
                 onText={setWidth}
                 placeholder={lengthPlaceholder()}
@@ -120,16 +105,7 @@ export function ReadingsScreen() {
               <LengthUnitChoice />
             </div>
             <Show when={end() === 'male'}>
-              <label class="field readings-tool">
-                <span class="small soft">{t().readingsOnly.with}</span>
-                <select
-                  value={withTool()}
-                  onChange={(event) => setWithTool(event.currentTarget.value as 'caliper' | 'rule')}
-                >
-                  <option value="caliper">{t().identification.tools.caliper}</option>
-                  <option value="rule">{t().identification.tools.rule}</option>
-                </select>
-              </label>
+              <ToolChoice tool={withTool()} onTool={setWithTool} />
             </Show>
           </div>
         </section>
@@ -140,5 +116,47 @@ export function ReadingsScreen() {
         </div>
       </form>
     </div>
+  );
+}
+
+function EndOfPart(props: { readonly end: string; readonly onEnd: (end: string) => void }) {
+  const group = createUniqueId();
+  return (
+    <fieldset class="end-choice">
+      <legend>{t().readingsOnly.end}</legend>
+      <div class="row">
+        <For each={['male', 'female'] as const}>
+          {(which) => (
+            <label class="choice end-card">
+              <input
+                type="radio"
+                name={group}
+                checked={props.end === which}
+                onChange={() => props.onEnd(which)}
+              />
+              <span>{t().readingsOnly[which]}</span>
+            </label>
+          )}
+        </For>
+      </div>
+    </fieldset>
+  );
+}
+
+function ToolChoice(props: {
+  readonly tool: WidthTool;
+  readonly onTool: (tool: WidthTool) => void;
+}) {
+  return (
+    <label class="field readings-tool">
+      <span class="small soft">{t().readingsOnly.with}</span>
+      <select
+        value={props.tool}
+        onChange={(event) => props.onTool(event.currentTarget.value as WidthTool)}
+      >
+        <option value="caliper">{t().identification.tools.caliper}</option>
+        <option value="rule">{t().identification.tools.rule}</option>
+      </select>
+    </label>
   );
 }

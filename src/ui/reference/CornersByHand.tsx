@@ -1,6 +1,7 @@
 import { createSignal, For } from 'solid-js';
 import type { ReferenceAsked } from '../../journey/identification';
 import type { Overlay, PhotoPoint } from '../../journey/overlay';
+import { HistoryButtons } from '../inspection/HistoryButtons';
 import { createHistory, type History } from '../inspection/history';
 import { PhotoView } from '../inspection/PhotoView';
 import { t } from '../language/language';
@@ -79,12 +80,7 @@ export function CornersByHand(props: {
           >
             {t().inspection.apply}
           </button>
-          <button type="button" class="button" disabled={!history.canUndo()} onClick={history.undo}>
-            {t().inspection.undo}
-          </button>
-          <button type="button" class="button" disabled={!history.canRedo()} onClick={history.redo}>
-            {t().inspection.redo}
-          </button>
+          <HistoryButtons of={history} />
           <button type="button" class="button plain" onClick={props.onClose}>
             {t().inspection.doneHelp}
           </button>

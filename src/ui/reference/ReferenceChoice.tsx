@@ -2,6 +2,7 @@ import { For, Show } from 'solid-js';
 import { t } from '../language/language';
 import { ReferencePicture } from './ReferencePicture';
 import { choices, chooseReference, paperChoice, referenceChoice } from './reference-choice';
+import '../widgets/picture-tile.css';
 import './reference.css';
 
 /** What lies beside the fitting, as drawings, with what the chosen one can settle; over a live view the drawings
@@ -14,7 +15,7 @@ export function ReferenceChoice(props: { readonly brief?: boolean }) {
       <div class="reference-tiles">
         <For each={choices}>
           {(choice) => (
-            <label class="reference-tile" data-reference={choice}>
+            <label class="reference-tile picture-tile" data-reference={choice}>
               <input
                 type="radio"
                 name="reference"

@@ -1,11 +1,12 @@
-import { createMemo, createResource, For, type JSX, Show } from 'solid-js';
+import { createMemo, createResource, Show } from 'solid-js';
 import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
+import type { Thread } from '../../standards/thread';
 import { diameterName } from '../identification/diameter-name';
 import { ReadingLines } from '../identification/ReadingLines';
 import { SeatClaim } from '../identification/SeatClaim';
 import { SectionDrawing } from '../identification/SectionDrawing';
 import { dimensionsOf, loadTables, type Tables } from '../identification/table-rows';
-import { inchFirst, pitchWords } from '../identification/thread-words';
+import { inchFirst } from '../identification/thread-words';
 import { pitchBoth, plusMinusBoth } from '../language/format';
 import { t } from '../language/language';
 import { BeforeAfter } from '../sheet/BeforeAfter';
@@ -23,11 +24,12 @@ import { ThreadPicture } from '../widgets/ThreadPicture';
 import { nameOf, stateOf } from '../work/open-sheet';
 import { openSheet } from '../work/sheets';
 import { AnswerBlock } from './AnswerBlock';
+import { AssemblySteps } from './AssemblySteps';
 import { Cautions } from './Cautions';
-import { elastomers } from './elastomers';
+import { ElastomerTable } from './ElastomerTable';
+import { FactList } from './FactList';
 import { OpenQuestions } from './OpenQuestions';
-import { resultFacts } from './result-facts';
-import { temperatureText } from './temperature-text';
+import { type ResultFacts, resultFacts } from './result-facts';
 import './result.css';
 
 export function ResultScreen(props: { readonly id: string }) {
@@ -48,32 +50,10 @@ function Result(props: { readonly tables: Tables }) {
     const name = decision().thread ?? connection()?.thread ?? null;
     return name ? props.tables.thread(name) : null;
   });
-  /** Before the thread is known, millimetres. */
-  const own = () => ({ inches: thread() ? inchFirst(thread()!) : false, tpi: !!thread()?.tpi });
   return (
     <div class="result">
       <article class="result-page">
-        <header class="result-head">
-          <div>
-            <p class="caps">{t().result.title}</p>
-            <h1>{spokenName(sheet())}</h1>
-            <Stamp kind={stampOf(sheet())} />
-            <Show when={sheet().title === '' ? null : facts()} keyed>
-              {(found) => (
-                <p class="result-end">
-                  {found.connection.family} {found.connection.size} · <strong>{found.end}</strong>
-                </p>
-              )}
-            </Show>
-          </div>
-          <dl class="title-block small">
-            <SheetFacts sheet={sheet()} />
-            <div>
-              <dt class="caps">{t().sheet.state}</dt>
-              <dd>{t().sheet.states[stateOf(sheet())]}</dd>
-            </div>
-          </dl>
-        </header>
+        <ResultHead facts={facts()} />
         <AnswerBlock sheet={sheet()} />
         <OpenQuestions sheet={sheet()} />
         <Show when={sheet().conclusion.hand === 'left'}>
@@ -82,38 +62,7 @@ function Result(props: { readonly tables: Tables }) {
           </p>
         </Show>
         <div class="result-top">
-          <dl class="result-facts">
-            <Fact name={t().result.thread}>
-              <strong>{decision().thread ?? t().identification.open}</strong>
-              <Show when={decision().thread !== null && thread()} keyed>
-                {(row) => (
-                  <>
-                    <br />
-                    <span class="small soft">{pitchWords(row)}</span>
-                  </>
-                )}
-              </Show>
-            </Fact>
-            <For
-              each={facts()?.facts ?? []}
-              fallback={<Fact name={t().result.family}>{t().identification.open}</Fact>}
-            >
-              {(one) => (
-                <Fact name={one.name}>
-                  <For each={one.lines}>
-                    {(line, i) => (
-                      <>
-                        <Show when={i() > 0}>
-                          <br />
-                        </Show>
-                        {line}
-                      </>
-                    )}
-                  </For>
-                </Fact>
-              )}
-            </For>
-          </dl>
+          <FactList decided={decision().thread} thread={thread()} facts={facts()} />
           <div class="result-pictures">
             <Show when={thread()} keyed>
               {(row) => (
@@ -128,86 +77,12 @@ function Result(props: { readonly tables: Tables }) {
         </div>
         <OtherEnds looking />
         <div class="result-middle">
-          <section class="stack tight">
-            <h2>{t().result.numbers}</h2>
-            <Show
-              when={sheet().measurement}
-              fallback={<p class="soft">{t().sheet.noPhoto}</p>}
-              keyed
-            >
-              {(m) => (
-                <p>
-                  {t().inspection.pitch} {pitchBoth(m.pitchMm, own().tpi)}
-                  <br />
-                  {diameterName(m)} {plusMinusBoth(m.majorDiameterMm, own().inches)}
-                  <br />
-                  <span class="small soft">{t().inspection.numbersNote}</span>
-                </p>
-              )}
-            </Show>
-            <BeforeAfter sheet={sheet()} />
-            <Show when={sheet().remarks}>
-              <p class="result-remarks">{sheet().remarks}</p>
-            </Show>
-            <SeatClaim sheet={sheet()} />
-            <ReadingLines sheet={sheet()} />
-          </section>
+          <Evidence thread={thread()} />
           <Show when={facts()} keyed>
-            {(found) => (
-              <section class="stack tight">
-                <h2>{t().result.assembly}</h2>
-                <For each={found.assembly}>
-                  {(how) => (
-                    <>
-                      <Show when={how.heading}>
-                        <h3>{how.heading}</h3>
-                      </Show>
-                      <ol class="result-steps">
-                        <For each={how.steps}>{(step) => <li>{step}</li>}</For>
-                      </ol>
-                      <p class="small">{how.method}</p>
-                    </>
-                  )}
-                </For>
-                <ul class="plain-list small">
-                  <For each={found.always}>{(rule) => <li>{rule}</li>}</For>
-                </ul>
-                <p class="small soft">{t().result.assemblyNote}</p>
-              </section>
-            )}
+            {(found) => <AssemblySteps facts={found} />}
           </Show>
           <Show when={facts()?.hasElastomer}>
-            <section class="stack tight">
-              <h2>{t().result.elastomers}</h2>
-              <table class="elastomers small">
-                <thead>
-                  <tr>
-                    <th scope="col">{t().result.fluid}</th>
-                    <th scope="col">{t().result.suits}</th>
-                    <th scope="col">{t().result.avoid}</th>
-                  </tr>
-                </thead>
-                <tbody>
-                  <For each={elastomers}>
-                    {(row) => (
-                      <tr>
-                        <th scope="row">{t().trade.fluids[row.fluid]}</th>
-                        <td>{row.suits.join(', ')}</td>
-                        <td>{row.avoid.join(', ')}</td>
-                      </tr>
-                    )}
-                  </For>
-                  <tr>
-                    <th scope="row">{t().trade.temperature}</th>
-                    <td colSpan={2}>{temperatureText()}</td>
-                  </tr>
-                </tbody>
-              </table>
-              <p class="small">{t().trade.epdm}</p>
-              <p class="small soft">
-                {t().trade.temperatureNote} {t().result.elastomersNote}
-              </p>
-            </section>
+            <ElastomerTable />
           </Show>
         </div>
         <WearResult />
@@ -218,6 +93,62 @@ function Result(props: { readonly tables: Tables }) {
       </Fold>
       <ResultSteps />
     </div>
+  );
+}
+
+function ResultHead(props: { readonly facts: ResultFacts | null }) {
+  const sheet = () => openSheet()!.sheet;
+  return (
+    <header class="result-head">
+      <div>
+        <p class="caps">{t().result.title}</p>
+        <h1>{spokenName(sheet())}</h1>
+        <Stamp kind={stampOf(sheet())} />
+        <Show when={sheet().title === '' ? null : props.facts} keyed>
+          {(found) => (
+            <p class="result-end">
+              {found.connection.family} {found.connection.size} · <strong>{found.end}</strong>
+            </p>
+          )}
+        </Show>
+      </div>
+      <dl class="title-block small">
+        <SheetFacts sheet={sheet()} />
+        <div>
+          <dt class="caps">{t().sheet.state}</dt>
+          <dd>{t().sheet.states[stateOf(sheet())]}</dd>
+        </div>
+      </dl>
+    </header>
+  );
+}
+
+/** What the answer rests on: the photo's numbers, remarks, readings. */
+function Evidence(props: { readonly thread: Thread | null }) {
+  const sheet = () => openSheet()!.sheet;
+  /** Before the thread is known, millimetres. */
+  const inches = () => props.thread !== null && inchFirst(props.thread);
+  return (
+    <section class="stack tight">
+      <h2>{t().result.numbers}</h2>
+      <Show when={sheet().measurement} fallback={<p class="soft">{t().sheet.noPhoto}</p>} keyed>
+        {(m) => (
+          <p>
+            {t().inspection.pitch} {pitchBoth(m.pitchMm, !!props.thread?.tpi)}
+            <br />
+            {diameterName(m)} {plusMinusBoth(m.majorDiameterMm, inches())}
+            <br />
+            <span class="small soft">{t().inspection.numbersNote}</span>
+          </p>
+        )}
+      </Show>
+      <BeforeAfter sheet={sheet()} />
+      <Show when={sheet().remarks}>
+        <p class="result-remarks">{sheet().remarks}</p>
+      </Show>
+      <SeatClaim sheet={sheet()} />
+      <ReadingLines sheet={sheet()} />
+    </section>
   );
 }
 
@@ -249,14 +180,5 @@ function ResultSteps() {
         </button>
       </Show>
     </NextStep>
-  );
-}
-
-function Fact(props: { readonly name: string; readonly children: JSX.Element }) {
-  return (
-    <div>
-      <dt class="soft">{props.name}</dt>
-      <dd>{props.children}</dd>
-    </div>
   );
 }

@@ -207,7 +207,7 @@ function neverLines(
 }
 
 /** The standard alone: how well we know it belongs to the tables, not on a customer's sheet. */
-export function shortSource(source: string): string {
+function shortSource(source: string): string {
   return source
     .replace(/\s*\([^)]*(memory|practice)[^)]*\)/g, '')
     .split(/;\s*(?=[^;]*(practice|formulas|from memory))/)[0]!

@@ -77,7 +77,7 @@ async function pictureOf({ sheet, photos }: SheetWithPhotos): Promise<Blob | nul
 }
 
 /** What the picture's margin says to eyes; the code beside it says the same to the program. */
-export async function labelOf(sheet: Sheet): Promise<PictureLabel> {
+async function labelOf(sheet: Sheet): Promise<PictureLabel> {
   const words = t().loop;
   const stamp = stampOf(sheet);
   const held = whatHolds(sheet);

@@ -16,7 +16,7 @@ export type Route =
   | { readonly screen: 'standards'; readonly query: string }
   | { readonly screen: 'sheet' | 'result' | 'counter' | 'wear'; readonly id: string };
 
-export function parseHash(hash: string): Route {
+function parseHash(hash: string): Route {
   const [name, argument] = hash.replace(/^#\/?/, '').split('/', 2);
   switch (name) {
     case 'shoot':

@@ -4,140 +4,63 @@ import { crestState } from '../../journey/wear/crest-state';
 import type { ClassLimits } from '../../standards/limits/thread-class';
 import { number } from '../language/format';
 import { t } from '../language/language';
+import { AxisGrid, RadiusGrid } from '../widgets/SidesGrid';
+import {
+  type PlotSide,
+  plotSides,
+  type SidesPlot,
+  type SidesRange,
+  sidesPlot,
+} from '../widgets/sides-plot';
 
-const width = 640;
-const bandHeight = 120;
-const gap = 40;
-const left = 56;
-const right = 14;
-const top = 26;
-const height = top + 2 * bandHeight + gap + 36;
+const layout = { bandHeight: 120, gap: 40, left: 56, right: 14, top: 26, bottom: 36 };
 
-type Side = CrestHeight['side'];
+interface Radii {
+  readonly fromMm: number;
+  readonly toMm: number;
+}
 
-/** Each crest at its place along the axis, left side above, right side mirrored below, as in the profile;
- *  behind them the class of the thread it should have. */
+/** Each crest at its place along the axis, with its height; behind them the class of the thread it
+ *  should have. */
 export function CrestChart(props: {
   readonly crests: readonly CrestHeight[];
   readonly limits: ClassLimits | null;
 }) {
-  const band = () =>
+  const classRadii = (): Radii | null =>
     props.limits && {
-      from: props.limits.major.minMm / 2,
-      to: props.limits.major.maxMm / 2,
+      fromMm: props.limits.major.minMm / 2,
+      toMm: props.limits.major.maxMm / 2,
     };
-  const range = createMemo(() => {
-    const ends = props.crests.flatMap(({ heightMm, u }) => [heightMm - 2 * u, heightMm + 2 * u]);
-    const limits = band();
-    const low = Math.min(...ends, ...(limits ? [limits.from] : []));
-    const high = Math.max(...ends, ...(limits ? [limits.to] : []));
-    const pad = 0.06 * (high - low);
-    const along = props.crests.map(({ atMm }) => atMm);
-    return {
-      r0: low - pad,
-      r1: high + pad,
-      x0: Math.min(...along) - 0.8,
-      x1: Math.max(...along) + 0.8,
-    };
-  });
-  const x = (mm: number) => {
-    const { x0, x1 } = range();
-    return left + ((mm - x0) / (x1 - x0)) * (width - left - right);
-  };
-  const y = (side: Side, mm: number) => {
-    const { r0, r1 } = range();
-    const share = (mm - r0) / (r1 - r0);
-    return side === 'left'
-      ? top + bandHeight * (1 - share)
-      : top + bandHeight + gap + bandHeight * share;
-  };
-  const ticks = (from: number, to: number, most: number, steps: readonly number[]) => {
-    const step = steps.find((s) => (to - from) / s <= most) ?? steps.at(-1)!;
-    const found: number[] = [];
-    // Without the negative zero that rounding up leaves.
-    for (let v = Math.ceil(from / step) * step + 0; v <= to + 1e-9; v += step) found.push(v);
-    return found;
-  };
-  const radiusTicks = () => ticks(range().r0, range().r1, 4, [0.05, 0.1, 0.2, 0.5, 1, 2, 5]);
-  const axisTicks = () => ticks(range().x0, range().x1, 9, [1, 2, 5, 10, 20]);
-  const axisY = top + bandHeight + gap / 2;
+  const plot = sidesPlot(
+    layout,
+    createMemo(() => rangeOf(props.crests, classRadii())),
+  );
   const short = () => props.crests.filter(({ shortMm }) => shortMm !== null);
   const name = () => t().wear.chartName(number(props.crests.length, 0), number(short().length, 0));
   return (
     <figure class="wear-plot crest-chart">
-      <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={name()}>
-        <For each={['left', 'right'] as const}>
+      <svg viewBox={`0 0 ${plot.width} ${plot.height}`} role="img" aria-label={name()}>
+        <For each={plotSides}>
           {(side) => (
             <g>
-              <Show when={band()} keyed>
-                {({ from, to }) => (
-                  <rect
-                    class="class-band"
-                    x={left}
-                    width={width - left - right}
-                    y={Math.min(y(side, from), y(side, to))}
-                    height={Math.abs(y(side, from) - y(side, to))}
-                  />
-                )}
+              <Show when={classRadii()} keyed>
+                {(radii) => <ClassBand plot={plot} side={side} radii={radii} />}
               </Show>
-              <For each={radiusTicks()}>
-                {(r) => (
-                  <>
-                    <path class="grid" d={`M${left} ${y(side, r)}H${width - right}`} />
-                    <text class="tick" x={left - 6} y={y(side, r) + 4} text-anchor="end">
-                      {number(r, 2)}
-                    </text>
-                  </>
-                )}
-              </For>
-              <text class="tick" x={left} y={side === 'left' ? 15 : height - 20}>
+              <RadiusGrid
+                plot={plot}
+                side={side}
+                steps={[0.05, 0.1, 0.2, 0.5, 1, 2, 5]}
+                digits={2}
+              />
+              <text class="tick" x={plot.left} y={side === 'left' ? 15 : plot.height - 20}>
                 {t().wear.sides[side]}
               </text>
             </g>
           )}
         </For>
-        <path class="axis" d={`M${left - 20} ${axisY}H${width}`} />
-        <For each={axisTicks()}>
-          {(mm) => (
-            <>
-              <path class="grid" d={`M${x(mm)} ${axisY - 4}v8`} />
-              <text class="tick" x={x(mm)} y={axisY + 17} text-anchor="middle">
-                {number(mm, 0)}
-              </text>
-            </>
-          )}
-        </For>
-        <text class="tick" x={width - right} y={axisY - 7} text-anchor="end">
-          {t().wear.alongAxis}
-        </text>
+        <AxisGrid plot={plot} steps={[1, 2, 5, 10, 20]} name={t().wear.alongAxis} />
         <For each={props.crests}>
-          {(crest) => {
-            const at = () => x(crest.atMm);
-            const high = (u: number) => y(crest.side, crest.heightMm + 2 * u);
-            const low = (u: number) => y(crest.side, crest.heightMm - 2 * u);
-            return (
-              <g class="crest" data-state={crestState(crest, props.limits)}>
-                <path
-                  class="whisker"
-                  d={`M${at() - 4} ${high(crest.u)}h8m-4 0V${low(crest.u)}m-4 0h8`}
-                />
-                <path
-                  class="whisker own"
-                  d={`M${at()} ${high(crest.uOwnMm)}V${low(crest.uOwnMm)}`}
-                />
-                <circle class="value" cx={at()} cy={y(crest.side, crest.heightMm)} r={5} />
-                <Show when={crestState(crest, props.limits) !== 'as-others'}>
-                  <text
-                    class="tick turn"
-                    x={at() + 8}
-                    y={y(crest.side, crest.heightMm) + (crest.side === 'left' ? 16 : -6)}
-                  >
-                    {crest.turn}
-                  </text>
-                </Show>
-              </g>
-            );
-          }}
+          {(crest) => <CrestPoint plot={plot} crest={crest} limits={props.limits} />}
         </For>
       </svg>
       <figcaption class="small soft">
@@ -149,6 +72,67 @@ export function CrestChart(props: {
       </details>
     </figure>
   );
+}
+
+function ClassBand(props: {
+  readonly plot: SidesPlot;
+  readonly side: PlotSide;
+  readonly radii: Radii;
+}) {
+  const from = () => props.plot.y(props.side, props.radii.fromMm);
+  const to = () => props.plot.y(props.side, props.radii.toMm);
+  return (
+    <rect
+      class="class-band"
+      x={props.plot.left}
+      width={props.plot.right - props.plot.left}
+      y={Math.min(from(), to())}
+      height={Math.abs(from() - to())}
+    />
+  );
+}
+
+/** With 2 u either way, and within it what the crest does not share with the others. */
+function CrestPoint(props: {
+  readonly plot: SidesPlot;
+  readonly crest: CrestHeight;
+  readonly limits: ClassLimits | null;
+}) {
+  const { crest } = props;
+  const at = () => props.plot.x(crest.atMm);
+  const y = (mm: number) => props.plot.y(crest.side, mm);
+  const high = (u: number) => y(crest.heightMm + 2 * u);
+  const low = (u: number) => y(crest.heightMm - 2 * u);
+  return (
+    <g class="crest" data-state={crestState(crest, props.limits)}>
+      <path class="whisker" d={`M${at() - 4} ${high(crest.u)}h8m-4 0V${low(crest.u)}m-4 0h8`} />
+      <path class="whisker own" d={`M${at()} ${high(crest.uOwnMm)}V${low(crest.uOwnMm)}`} />
+      <circle class="value" cx={at()} cy={y(crest.heightMm)} r={5} />
+      <Show when={crestState(crest, props.limits) !== 'as-others'}>
+        <text
+          class="tick turn"
+          x={at() + 8}
+          y={y(crest.heightMm) + (crest.side === 'left' ? 16 : -6)}
+        >
+          {crest.turn}
+        </text>
+      </Show>
+    </g>
+  );
+}
+
+function rangeOf(crests: readonly CrestHeight[], limits: Radii | null): SidesRange {
+  const ends = crests.flatMap(({ heightMm, u }) => [heightMm - 2 * u, heightMm + 2 * u]);
+  const low = Math.min(...ends, ...(limits ? [limits.fromMm] : []));
+  const high = Math.max(...ends, ...(limits ? [limits.toMm] : []));
+  const pad = 0.06 * (high - low);
+  const along = crests.map(({ atMm }) => atMm);
+  return {
+    r0: low - pad,
+    r1: high + pad,
+    x0: Math.min(...along) - 0.8,
+    x1: Math.max(...along) + 0.8,
+  };
 }
 
 function CrestTable(props: { readonly crests: readonly CrestHeight[] }) {

@@ -1,6 +1,6 @@
 import { Match, Switch } from 'solid-js';
-import type { WearQuestion } from '../../journey/wear/wear-readings';
-import { Male } from '../identification/ReadingPicture';
+import type { WearQuestion } from '../../journey/wear/wear-answers';
+import { Male } from '../identification/EndDrawing';
 import '../identification/reading-picture.css';
 
 /** Where to look or gauge: own line drawings; the accent is what to look at, or the tool. Decorative: the words

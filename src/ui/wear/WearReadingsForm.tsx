@@ -1,12 +1,12 @@
 import { createSignal, createUniqueId, For, Show } from 'solid-js';
-import type { WearPart } from '../../journey/8-sheet/wear-schema';
 import {
   type CaliperPlace,
   caliperPlaces,
   type WearQuestion,
   wearAnswers,
   wearQuestions,
-} from '../../journey/wear/wear-readings';
+} from '../../journey/wear/wear-answers';
+import type { WearPart } from '../../journey/wear/wear-schema';
 import { typedReading } from '../identification/bench-input';
 import { lengthPlaceholder, lengthUnit } from '../identification/chosen-units';
 import { wrongWords } from '../identification/reading-text';

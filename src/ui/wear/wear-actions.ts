@@ -1,4 +1,4 @@
-import type { WearPart } from '../../journey/8-sheet/wear-schema';
+import type { WearPart } from '../../journey/wear/wear-schema';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';
 import { change, openSheet } from '../work/sheets';

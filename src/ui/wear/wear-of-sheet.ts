@@ -1,7 +1,7 @@
 import type { Sheet } from '../../journey/8-sheet/sheet-schema';
-import type { WearPart } from '../../journey/8-sheet/wear-schema';
 import { assessWear, type WearAssessment } from '../../journey/wear/assess';
 import { noWearReadings } from '../../journey/wear/wear-readings';
+import type { WearPart } from '../../journey/wear/wear-schema';
 import type { Thread } from '../../standards/thread';
 import { findThread } from '../../standards/threads';
 
@@ -9,7 +9,7 @@ export const freshWear = (of: Partial<Omit<WearPart, 'readings'>> = {}): WearPar
   thread: null,
   class: null,
   ...of,
-  readings: structuredClone(noWearReadings) as WearPart['readings'],
+  readings: structuredClone(noWearReadings),
 });
 
 /** Which thread the part should have: the one that was named, else the one found. */

@@ -1,6 +1,6 @@
 import { type DBSchema, openDB } from 'idb';
-import type { WearPart } from '../../journey/8-sheet/wear-schema';
 import type { MeasureOptions } from '../../journey/identification';
+import type { WearPart } from '../../journey/wear/wear-schema';
 import { heldInMemory, holdInMemory } from '../../offline/worker-memory';
 
 /** The photo in hand, kept until it is measured, so that a reload (phones do it when

@@ -14,7 +14,7 @@ export { WorkerDied };
 let worker: MeasuringWorker | null = null;
 
 /** Starts on first use, or when a screen expects a photo soon: OpenCV then loads meanwhile. */
-export function warmUp(): MeasuringWorker {
+function warmUp(): MeasuringWorker {
   worker ??= new MeasuringWorker();
   return worker;
 }

@@ -1,6 +1,6 @@
 import { createSignal } from 'solid-js';
-import type { WearPart } from '../../journey/8-sheet/wear-schema';
 import type { MeasureOptions } from '../../journey/identification';
+import type { WearPart } from '../../journey/wear/wear-schema';
 import { receiveFiles } from '../../offline/receive-files';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';

@@ -1,5 +1,4 @@
 import { createSignal } from 'solid-js';
-import type { WearPart } from '../../journey/8-sheet/wear-schema';
 import {
   defaultOptions,
   type Measured,
@@ -7,6 +6,7 @@ import {
   type Refused,
   type StageName,
 } from '../../journey/identification';
+import type { WearPart } from '../../journey/wear/wear-schema';
 import { barsInUse } from '../card/card-checks';
 import { endChoice } from '../end/end-choice';
 import { t } from '../language/language';

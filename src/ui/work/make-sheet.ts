@@ -1,8 +1,8 @@
 import { version } from '../../../package.json';
 import type { Reading } from '../../journey/6-candidates/reading';
 import type { Conclusion } from '../../journey/7-next-reading/decision';
-import type { WearPart } from '../../journey/8-sheet/wear-schema';
 import type { Measured, MeasureOptions } from '../../journey/identification';
+import type { WearPart } from '../../journey/wear/wear-schema';
 import { usedCheck } from '../card/card-checks';
 import type { SheetWithPhotos, Shot } from './open-sheet';
 import { keepablePhoto } from './photo-bytes';

@@ -2,7 +2,7 @@ import type { SeenReference } from '../../journey/identification';
 import { showable } from './showable';
 
 /** A bank card lies in the photo and cannot be painted over: nothing of it is kept. */
-export class CannotPaint extends Error {
+class CannotPaint extends Error {
   override readonly name = 'CannotPaint';
 }
 

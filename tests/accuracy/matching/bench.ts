@@ -5,7 +5,7 @@ import {
   marks,
   type Seat,
   seats,
-} from '../../../src/journey/6-candidates/reading';
+} from '../../../src/journey/6-candidates/reading-choices';
 import type { Random } from '../../../src/quantity/random';
 import type { Part } from './part';
 

@@ -1,4 +1,4 @@
-import type { AskableKind } from '../../../src/journey/6-candidates/reading';
+import type { AskableKind } from '../../../src/journey/6-candidates/reading-choices';
 import { type Evidence, weigh } from '../../../src/journey/6-candidates/weigh';
 import { mostUseful, rate, scenariosOf } from '../../../src/journey/7-next-reading/next-reading';
 import { type OutcomeTable, outcomeTable } from '../../../src/journey/7-next-reading/outcomes';

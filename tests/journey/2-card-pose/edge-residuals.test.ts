@@ -44,7 +44,18 @@ test('derivatives of edge residuals are those that differences show', () => {
     cameraMove(cameraOf(changed(j, -steps[j])), cameraOf(changed(j, steps[j])), 2 * steps[j]),
   );
   const found = new Float64Array(at.length * n);
-  acrossDerivatives(cameraOf(at), moves, sides, at[11], [at[12], at[13], at[14]], weight, n, found);
+  acrossDerivatives(
+    {
+      camera: cameraOf(at),
+      moves,
+      sides,
+      aspect: at[11],
+      bow: [at[12], at[13], at[14]],
+      weight,
+      stride: n,
+    },
+    found,
+  );
   at.forEach((_, j) => {
     const above = residuals(changed(j, steps[j]));
     const below = residuals(changed(j, -steps[j]));

@@ -5,7 +5,7 @@ import { loadNodeVision } from '../../../src/cli/node-vision';
 import { diagonal35Mm, type Photo } from '../../../src/journey/1-photo/photo';
 import { readPhoto } from '../../../src/journey/1-photo/read-photo';
 import { atHeight, project } from '../../../src/journey/2-card-pose/camera';
-import { cameraFrom, cameraParameters } from '../../../src/journey/2-card-pose/fit-camera';
+import { cameraFrom, cameraParameters } from '../../../src/journey/2-card-pose/camera-parameters';
 import { findRectangle, rectangleByHand } from '../../../src/journey/2-reference/find-rectangle';
 import { findReference } from '../../../src/journey/2-reference/find-reference';
 import { isInside } from '../../../src/journey/2-reference/polygon';
@@ -98,7 +98,6 @@ const photoFrom = (scene: DrawnRectangle, exif = true): Photo => {
     f35Mm: exif ? (scene.fPx / Math.hypot(grey.width, grey.height)) * diagonal35Mm : null,
     flashFired: false,
     originalSize: grey,
-    reduction: 1,
   };
 };
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { parseReading } from '../../../src/journey/6-candidates/parse-reading';
-import { askableKinds, seats } from '../../../src/journey/6-candidates/reading';
+import { askableKinds, seats } from '../../../src/journey/6-candidates/reading-choices';
 import { resolutionMm } from '../../../src/journey/6-candidates/reading-errors';
 
 const value = (text: string) => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { parseReading } from '../../../src/journey/6-candidates/parse-reading';
 import type { MeasuredThread } from '../../../src/journey/6-candidates/photo-likelihood';
-import type { AskableKind } from '../../../src/journey/6-candidates/reading';
+import type { AskableKind } from '../../../src/journey/6-candidates/reading-choices';
 import { type ConcludeOptions, conclude } from '../../../src/journey/7-next-reading/conclude';
 import { connections } from '../../../src/standards/connections/connections';
 

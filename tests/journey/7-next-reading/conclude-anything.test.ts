@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { parseReading } from '../../../src/journey/6-candidates/parse-reading';
 import type { MeasuredThread } from '../../../src/journey/6-candidates/photo-likelihood';
-import { seats } from '../../../src/journey/6-candidates/reading';
+import { seats } from '../../../src/journey/6-candidates/reading-choices';
 import { conclude } from '../../../src/journey/7-next-reading/conclude';
 
 const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });

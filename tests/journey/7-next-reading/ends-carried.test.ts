@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { parseReading } from '../../../src/journey/6-candidates/parse-reading';
 import { conclude } from '../../../src/journey/7-next-reading/conclude';
-import { conclusionSchema } from '../../../src/journey/8-sheet/sheet-schema';
+import { conclusionSchema } from '../../../src/journey/7-next-reading/decision';
 import { rowsOf } from '../../../src/standards/connections/find-rows';
 import { assemblyKinds } from '../../../src/ui/result/assembly';
 

@@ -7,8 +7,8 @@ import {
 import { readSheet } from '../../../src/journey/8-sheet/read-sheet';
 import { sheetFromFile, sheetToFile } from '../../../src/journey/8-sheet/sheet-file';
 import type { Sheet } from '../../../src/journey/8-sheet/sheet-schema';
-import type { WearPart } from '../../../src/journey/8-sheet/wear-schema';
 import { noWearReadings } from '../../../src/journey/wear/wear-readings';
+import type { WearPart } from '../../../src/journey/wear/wear-schema';
 import { exampleSheet } from '../8-sheet/example';
 
 const wear: WearPart = {

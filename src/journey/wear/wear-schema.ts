@@ -1,11 +1,16 @@
 import { z } from 'zod';
-import { wearAnswers } from '../wear/wear-readings';
-import { line, word } from './schema-bounds';
+import type { ReadOnly } from '../../quantity/read-only';
+import { line, word } from '../schema-bounds';
+import { wearAnswers } from './wear-answers';
 
-const caliperSchema = z
-  .object({ mm: z.number().positive().max(1e4), text: line })
-  .nullable()
-  .default(null);
+// Others import the types alone: the schemas are loaded where sheets are read.
+
+const caliperSchema = z.object({
+  mm: z.number().positive().max(1e4),
+  /** As typed, which says how finely it was read. */
+  text: line,
+});
+const place = caliperSchema.nullable().default(null);
 const answer = <const A extends readonly [string, ...string[]]>(answers: A) =>
   z.enum(answers).nullable().default(null);
 
@@ -16,12 +21,13 @@ export const wearReadingsSchema = z.object({
   goRing: answer(wearAnswers.goRing),
   notGoRing: answer(wearAnswers.notGoRing),
   caliper: z
-    .object({ end: caliperSchema, middle: caliperSchema, last: caliperSchema })
+    .object({ end: place, middle: place, last: place })
     .default({ end: null, middle: null, last: null }),
+  /** Of a taper: turns that the small end stands past the face of its hand-tight gauge ring; negative short
+   *  of it. */
   ringTurns: z.number().min(-100).max(100).nullable().default(null),
 });
 
-/** The question whether this one is still good. */
 export const wearSchema = z.object({
   /** Which it should be; null: the one found. */
   thread: word.nullable(),
@@ -30,4 +36,5 @@ export const wearSchema = z.object({
   readings: wearReadingsSchema,
 });
 
-export type WearPart = z.infer<typeof wearSchema>;
+/** The question whether this one is still good. */
+export type WearPart = ReadOnly<z.infer<typeof wearSchema>>;

@@ -1,6 +1,6 @@
-import { cholesky } from './matrix';
-import type { Model } from './propagate';
-import type { Random } from './random';
+import { cholesky } from '../../src/quantity/matrix';
+import type { Model } from '../../src/quantity/propagate';
+import type { Random } from '../../src/quantity/random';
 
 /** Draws one value of every input. */
 export type Draw = (random: Random) => Float64Array;

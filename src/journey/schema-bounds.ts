@@ -9,12 +9,7 @@ export const word = z.string().max(120);
 export const line = z.string().max(400);
 export const text = z.string().max(4000);
 export const time = z.iso.datetime();
-export const pixel = z.number().min(-1e6).max(1e6);
+const pixel = z.number().min(-1e6).max(1e6);
 export const point = z.tuple([pixel, pixel]);
 export const mm = z.number().min(-1e5).max(1e5);
 export const share = z.number().min(0).max(1);
-
-export const estimate = z.object({
-  value: z.number(),
-  u: z.number().nonnegative(),
-});
