@@ -19,7 +19,13 @@ export default defineConfig({
       executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
       args: ['--no-sandbox'],
     },
-    trace: 'retain-on-failure',
+    // A trace is written of every test, not only of those that fail: a quarter of the work. For one
+    // that fails, `npx playwright test FILE --trace on`.
+    trace: 'off',
+    // It would fetch all of dist/ again in each test. Tests of it allow it.
+    serviceWorkers: 'block',
+    // What moves is drawn anew for every frame while a photo is measured.
+    contextOptions: { reducedMotion: 'reduce' },
   },
   webServer: {
     command: `node .ci/serve.mjs ${port}`,
