@@ -2,10 +2,12 @@ import { defineConfig } from '@playwright/test';
 
 const port = Number(process.env.CRESTWISE_PORT ?? 4174);
 
+/** Each runs in one worker from end to end, on a page of its own that it builds. */
+const longest = '**/{worker,service-worker,paper}.spec.ts';
+
 /** Browser tests run against dist/, as users get it. */
 export default defineConfig({
   testDir: 'tests/e2e',
-  testMatch: '**/*.spec.ts',
   outputDir: 'test-results/browser',
   // One for each of two cores: measuring is the work of one thread.
   workers: 2,
@@ -27,6 +29,11 @@ export default defineConfig({
     // What moves is drawn anew for every frame while a photo is measured.
     contextOptions: { reducedMotion: 'reduce' },
   },
+  // The longest first, or one of the two waits for them in the end.
+  projects: [
+    { name: 'long', testMatch: longest },
+    { name: 'page', testMatch: '**/*.spec.ts', testIgnore: longest },
+  ],
   webServer: {
     command: `node .ci/serve.mjs ${port}`,
     port,

@@ -43,7 +43,7 @@ onBothSizes(() => {
       mimeType: 'image/jpeg',
       buffer: Buffer.from('text'),
     });
-    await expect(page.locator('.refused')).toBeVisible({ timeout: 60_000 });
+    await expect(page.locator('.refused')).toBeVisible({ timeout: 180_000 });
     expect(await axeViolationsInBothSchemes(page), 'refused').toEqual([]);
   });
 

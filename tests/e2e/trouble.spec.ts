@@ -85,7 +85,7 @@ onSize('desk', () => {
       );
       // It was decoded and looked at.
       await expect(page.getByRole('heading', { level: 1 })).toContainText('No scale card', {
-        timeout: 60_000,
+        timeout: 180_000,
       });
     }
   });
