@@ -3,6 +3,7 @@ import { defineConfig } from 'vitest/config';
 import { licencesPlugin } from './src/offline/licences-plugin.ts';
 import { precachePlugin } from './src/offline/precache-plugin.ts';
 import { securityPolicyPlugin } from './src/offline/security-policy-plugin.ts';
+import { LongestFirst } from './tests/longest-first.ts';
 import { ensureOpenCv } from './wasm/split.mjs';
 
 ensureOpenCv();
@@ -36,5 +37,6 @@ export default defineConfig(({ mode }) => ({
     testTimeout: 60_000,
     // Two workers load OpenCV side by side without crowding a small machine.
     maxWorkers: 2,
+    sequence: { sequencer: LongestFirst },
   },
 }));

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { onBothSizes, onSize, openApp, openMeasuredSample, unfold } from './support';
+import { onSize, openApp, openMeasuredSample, unfold } from './support';
 
-onBothSizes(() => {
+onSize('phone', () => {
   test('list, search, filter, delete with undo, export all, import elsewhere', async ({
     page,
     browser,
@@ -53,9 +53,7 @@ onBothSizes(() => {
     await expect(other.locator('.photo-stage img')).toBeVisible();
     await fresh.close();
   });
-});
 
-onSize('phone', () => {
   test('a page closed in the middle of a write leaves a whole sheet', async ({ page, context }) => {
     await openMeasuredSample(page);
     await expect(page.getByText('kept on this device')).toBeVisible();

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import {
-  axeViolations,
+  axeViolationsInBothSchemes,
   chooseFile,
   decidedThread,
   onBothSizes,
@@ -63,81 +63,78 @@ async function overflow(page: Page): Promise<number> {
 }
 
 onBothSizes((size) => {
-  for (const scheme of ['light', 'dark'] as const)
-    test(`an open sheet goes to the counter, is settled there, and its answer comes back, ${scheme}`, async ({
-      page,
-      browser,
-    }) => {
-      test.slow();
-      await page.emulateMedia({ colorScheme: scheme });
-      await openMeasuredSample(page);
-      const thread = (await decidedThread(page).innerText()).split(' ')[0];
-      await expect(page.locator('.thread-picture image')).toBeAttached();
-      expect(await axeViolations(page), 'sheet').toEqual([]);
-      const pitch = await pitchOf(page);
-      await page.getByLabel('Remarks for the counter').fill('Boom cylinder, two of them');
-      await page.getByLabel('Remarks for the counter').blur();
-      await page.getByRole('button', { name: 'let the counter decide' }).click();
-      await expect(page.locator('.result-page')).toBeVisible();
-      await expect(stamp(page)).toContainText('open');
-      await expect(page.locator('.open-questions')).toContainText('the connection is still open');
-      await expect(page.locator('.open-questions')).toContainText('ISO 11926 -8');
-      // Whoever sent it cannot judge it.
-      await expect(page.getByRole('button', { name: 'Confirm' })).toHaveCount(0);
-      expect(await axeViolations(page), 'open result').toEqual([]);
-      const sent = await throughMessenger(page, await pictureBy(page, 'Send to the counter'));
+  test('an open sheet goes to the counter, is settled there, and its answer comes back', async ({
+    page,
+    browser,
+  }) => {
+    test.slow();
+    await openMeasuredSample(page);
+    const thread = (await decidedThread(page).innerText()).split(' ')[0];
+    await expect(page.locator('.thread-picture image')).toBeAttached();
+    expect(await axeViolationsInBothSchemes(page), 'sheet').toEqual([]);
+    const pitch = await pitchOf(page);
+    await page.getByLabel('Remarks for the counter').fill('Boom cylinder, two of them');
+    await page.getByLabel('Remarks for the counter').blur();
+    await page.getByRole('button', { name: 'let the counter decide' }).click();
+    await expect(page.locator('.result-page')).toBeVisible();
+    await expect(stamp(page)).toContainText('open');
+    await expect(page.locator('.open-questions')).toContainText('the connection is still open');
+    await expect(page.locator('.open-questions')).toContainText('ISO 11926 -8');
+    // Whoever sent it cannot judge it.
+    await expect(page.getByRole('button', { name: 'Confirm' })).toHaveCount(0);
+    expect(await axeViolationsInBothSchemes(page), 'open result').toEqual([]);
+    const sent = await throughMessenger(page, await pictureBy(page, 'Send to the counter'));
 
-      const counterContext = await browser.newContext({
-        locale: 'en-GB',
-        viewport: page.viewportSize()!,
-        colorScheme: scheme,
-      });
-      const counter = await counterContext.newPage();
-      await openApp(counter);
-      await opened(counter, 'IMG-1.jpg', sent);
-      await expect(counter.locator('.counter-page')).toBeVisible({ timeout: 180_000 });
-      await expect(stamp(counter)).toContainText('open');
-      await expect(counter.locator('.counter-page')).toContainText('Boom cylinder, two of them');
-      await expect(counter.locator('.open-questions')).toContainText('ISO 11926 -8');
-      await expect(counter.locator('.thread-picture image')).toBeAttached();
-      await expect(decidedThread(counter)).toContainText(thread);
-      const stud = counter.locator('.judge option', { hasText: 'ISO 11926 -8' }).first();
-      await counter.getByLabel('It is').selectOption((await stud.getAttribute('value'))!);
-      await counter.getByLabel('Your name').fill('Desk 2');
-      await counter.getByRole('button', { name: 'Confirm' }).click();
-      await counter.getByLabel(/Our part numbers/).fill('K-4711');
-      await counter.getByLabel('Notes').fill('two in stock');
-      await counter.getByLabel('Notes').blur();
-      await expect(stamp(counter)).toContainText('confirmed');
-      await expect(counter.locator('.judge')).toContainText('by Desk 2');
-      expect(await axeViolations(counter), 'counter').toEqual([]);
-      expect(await overflow(counter), 'counter at 320 px').toBeLessThanOrEqual(0);
-      const answer = await throughMessenger(
-        counter,
-        await pictureBy(counter, 'Send the answer back'),
-      );
-      await counterContext.close();
-
-      await page.goto('./#/');
-      await opened(page, 'IMG-2.jpg', answer);
-      await expect(page.locator('.answer')).toBeVisible({ timeout: 180_000 });
-      await expect(stamp(page)).toContainText('confirmed');
-      await expect(page.locator('.answer')).toContainText('K-4711');
-      await expect(page.locator('.answer')).toContainText('two in stock');
-      await expect(page.locator('.answer')).toContainText('Desk 2');
-      await expect(page.locator('.answer')).toContainText('ISO 11926 -8');
-      // The facts are those of what the counter identified: AS568-908 (ISO 11926, dash 8).
-      await expect(page.locator('.result-page')).toContainText('AS568-908');
-      expect(await axeViolations(page), 'answer').toEqual([]);
-      expect(await overflow(page), 'answer at 320 px').toBeLessThanOrEqual(0);
-      // What was measured from the full photo has stayed.
-      await page.getByRole('link', { name: 'Back to the identification' }).click();
-      await expect(page.locator('.sheet-photo')).toBeVisible();
-      expect(await pitchOf(page)).toBe(pitch);
-      await page.goto('./#/drawer');
-      await expect(page.locator('.sheet-card')).toHaveCount(1);
-      await expect(page.locator('.sheet-card')).toContainText('confirmed at the counter');
+    const counterContext = await browser.newContext({
+      locale: 'en-GB',
+      viewport: page.viewportSize()!,
     });
+    const counter = await counterContext.newPage();
+    await openApp(counter);
+    await opened(counter, 'IMG-1.jpg', sent);
+    await expect(counter.locator('.counter-page')).toBeVisible({ timeout: 180_000 });
+    await expect(stamp(counter)).toContainText('open');
+    await expect(counter.locator('.counter-page')).toContainText('Boom cylinder, two of them');
+    await expect(counter.locator('.open-questions')).toContainText('ISO 11926 -8');
+    await expect(counter.locator('.thread-picture image')).toBeAttached();
+    await expect(decidedThread(counter)).toContainText(thread);
+    const stud = counter.locator('.judge option', { hasText: 'ISO 11926 -8' }).first();
+    await counter.getByLabel('It is').selectOption((await stud.getAttribute('value'))!);
+    await counter.getByLabel('Your name').fill('Desk 2');
+    await counter.getByRole('button', { name: 'Confirm' }).click();
+    await counter.getByLabel(/Our part numbers/).fill('K-4711');
+    await counter.getByLabel('Notes').fill('two in stock');
+    await counter.getByLabel('Notes').blur();
+    await expect(stamp(counter)).toContainText('confirmed');
+    await expect(counter.locator('.judge')).toContainText('by Desk 2');
+    expect(await axeViolationsInBothSchemes(counter), 'counter').toEqual([]);
+    expect(await overflow(counter), 'counter at 320 px').toBeLessThanOrEqual(0);
+    const answer = await throughMessenger(
+      counter,
+      await pictureBy(counter, 'Send the answer back'),
+    );
+    await counterContext.close();
+
+    await page.goto('./#/');
+    await opened(page, 'IMG-2.jpg', answer);
+    await expect(page.locator('.answer')).toBeVisible({ timeout: 180_000 });
+    await expect(stamp(page)).toContainText('confirmed');
+    await expect(page.locator('.answer')).toContainText('K-4711');
+    await expect(page.locator('.answer')).toContainText('two in stock');
+    await expect(page.locator('.answer')).toContainText('Desk 2');
+    await expect(page.locator('.answer')).toContainText('ISO 11926 -8');
+    // The facts are those of what the counter identified: AS568-908 (ISO 11926, dash 8).
+    await expect(page.locator('.result-page')).toContainText('AS568-908');
+    expect(await axeViolationsInBothSchemes(page), 'answer').toEqual([]);
+    expect(await overflow(page), 'answer at 320 px').toBeLessThanOrEqual(0);
+    // What was measured from the full photo has stayed.
+    await page.getByRole('link', { name: 'Back to the identification' }).click();
+    await expect(page.locator('.sheet-photo')).toBeVisible();
+    expect(await pitchOf(page)).toBe(pitch);
+    await page.goto('./#/drawer');
+    await expect(page.locator('.sheet-card')).toHaveCount(1);
+    await expect(page.locator('.sheet-card')).toContainText('confirmed at the counter');
+  });
 
   test('the next step is always in reach', async ({ page }) => {
     await openMeasuredSample(page);

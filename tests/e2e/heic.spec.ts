@@ -1,10 +1,10 @@
 import { expect, test } from '@playwright/test';
-import { chooseFile, decidedThread, onBothSizes, openApp, unfold } from './support';
+import { chooseFile, decidedThread, onSize, openApp, unfold } from './support';
 
 /** A quarter-turned d26 as telephones store it (fixtures/heif/make.py); Chromium shows AVIF, but not HEIC. */
 const heif = new URL('../../fixtures/heif/', import.meta.url).pathname;
 
-onBothSizes((size) => {
+onSize('phone', () => {
   test('a HEIC photo is measured, shown, kept and measured again', async ({ page }) => {
     const fetched: string[] = [];
     page.on('request', (request) => fetched.push(request.url()));
@@ -43,35 +43,35 @@ onBothSizes((size) => {
     await expect(page.getByText('does not say its focal length')).toHaveCount(0);
     expect(Math.abs(Number.parseFloat(await pitch.innerText()) / before - 1)).toBeLessThan(0.01);
   });
+});
 
-  if (size === 'desk') {
-    test('an AVIF photo is measured and shown', async ({ page }) => {
-      await openApp(page);
-      await chooseFile(page, `${heif}d26.avif`);
-      await expect(decidedThread(page)).toContainText('3/4-16', { timeout: 180_000 });
-      await unfold(page);
-      const natural = await page
-        .locator('.photo-stage img')
-        .evaluate(async (img: HTMLImageElement) => {
-          await img.decode();
-          return [img.naturalWidth, img.naturalHeight];
-        });
-      expect(natural).toEqual([1500, 2000]);
-      await expect(page.getByText('does not say its focal length')).toHaveCount(0);
-    });
-
-    test('without the part that opens it, a HEIC photo is refused with the way on', async ({
-      page,
-    }) => {
-      await page.route(/libheif[^/]*\.wasm/, (route) => route.abort());
-      await openApp(page);
-      await chooseFile(page, `${heif}d26.heic`);
-      await expect(page.getByRole('heading', { level: 1 })).toContainText('not loaded yet', {
-        timeout: 180_000,
+onSize('desk', () => {
+  test('an AVIF photo is measured and shown', async ({ page }) => {
+    await openApp(page);
+    await chooseFile(page, `${heif}d26.avif`);
+    await expect(decidedThread(page)).toContainText('3/4-16', { timeout: 180_000 });
+    await unfold(page);
+    const natural = await page
+      .locator('.photo-stage img')
+      .evaluate(async (img: HTMLImageElement) => {
+        await img.decode();
+        return [img.naturalWidth, img.naturalHeight];
       });
-      await page.unroute(/libheif[^/]*\.wasm/);
-      await page.getByRole('button', { name: 'Measure again' }).click();
-      await expect(decidedThread(page)).toContainText('3/4-16', { timeout: 180_000 });
+    expect(natural).toEqual([1500, 2000]);
+    await expect(page.getByText('does not say its focal length')).toHaveCount(0);
+  });
+
+  test('without the part that opens it, a HEIC photo is refused with the way on', async ({
+    page,
+  }) => {
+    await page.route(/libheif[^/]*\.wasm/, (route) => route.abort());
+    await openApp(page);
+    await chooseFile(page, `${heif}d26.heic`);
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('not loaded yet', {
+      timeout: 180_000,
     });
-  }
+    await page.unroute(/libheif[^/]*\.wasm/);
+    await page.getByRole('button', { name: 'Measure again' }).click();
+    await expect(decidedThread(page)).toContainText('3/4-16', { timeout: 180_000 });
+  });
 });

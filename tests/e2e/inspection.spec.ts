@@ -43,18 +43,6 @@ onBothSizes((size) => {
     const [, , width] = (await box(page))!.split(' ').map(Number);
     expect(width).toBeLessThan(Number(whole!.split(' ')[2]) / 2);
   });
-
-  test('layers are switched, and crests are linked between plot and photo', async ({ page }) => {
-    const dots = page.locator('.layer-crests .dot');
-    await expect(dots).not.toHaveCount(0);
-    await page.getByLabel('Crests', { exact: true }).first().uncheck();
-    await expect(dots).toHaveCount(0);
-    await page.getByLabel('Crests', { exact: true }).first().check();
-    await page.locator('.crest-stepper input').fill('3');
-    await expect(page.locator('.layer-crests .chosen')).toHaveCount(1);
-    await expect(page.locator('.profile-plot .crest.chosen')).toHaveCount(1);
-    await expect(page.locator('.crest-said')).toContainText('Crest 4');
-  });
 });
 
 onSize('desk', () => {
@@ -102,6 +90,18 @@ onSize('desk', () => {
 });
 
 onSize('phone', () => {
+  test('layers are switched, and crests are linked between plot and photo', async ({ page }) => {
+    const dots = page.locator('.layer-crests .dot');
+    await expect(dots).not.toHaveCount(0);
+    await page.getByLabel('Crests', { exact: true }).first().uncheck();
+    await expect(dots).toHaveCount(0);
+    await page.getByLabel('Crests', { exact: true }).first().check();
+    await page.locator('.crest-stepper input').fill('3');
+    await expect(page.locator('.layer-crests .chosen')).toHaveCount(1);
+    await expect(page.locator('.profile-plot .crest.chosen')).toHaveCount(1);
+    await expect(page.locator('.crest-said')).toContainText('Crest 4');
+  });
+
   test('another photo of the same fitting is combined; one of another fitting is not', async ({
     page,
   }) => {

@@ -2,6 +2,8 @@ import { expect, test } from '@playwright/test';
 import { measureSample, onSize, openApp } from './support';
 
 onSize('phone', () => {
+  test.use({ serviceWorkers: 'allow' });
+
   test('after one visit everything works without a network, and nothing is ever sent', async ({
     page,
     context,

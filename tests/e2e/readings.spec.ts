@@ -1,7 +1,7 @@
 import { expect, test } from '@playwright/test';
-import { decidedConnection, decidedThread, onBothSizes, onSize, openApp, unfold } from './support';
+import { decidedConnection, decidedThread, onSize, openApp, unfold } from './support';
 
-onBothSizes(() => {
+onSize('desk', () => {
   // Common practice: 1 7/16 in and 12 tpi outside is the dash 16 face seal.
   test('readings alone, male end', async ({ page }) => {
     await openApp(page, '#/readings');
@@ -15,7 +15,9 @@ onBothSizes(() => {
     await expect(page.getByText('1 7/16-12').first()).toBeVisible();
     await expect(page.locator('.cautions')).toBeVisible();
   });
+});
 
+onSize('phone', () => {
   // Common practice: 1 3/8 in across the crests of a female end and 12 tpi is the same.
   test('readings alone, female end, then the asked reading settles it', async ({ page }) => {
     await openApp(page, '#/readings');
@@ -32,9 +34,7 @@ onBothSizes(() => {
     await expect(decidedThread(page)).toContainText('1 7/16-12');
     await expect(decidedConnection(page)).toContainText('ISO 8434-3 -16');
   });
-});
 
-onSize('phone', () => {
   test('a value that cannot be read is said so and kept', async ({ page }) => {
     await openApp(page, '#/readings');
     await page.getByRole('textbox', { name: 'Pitch' }).fill('sixteen');

@@ -73,27 +73,30 @@ async function openWithDeafWorker(page: Page): Promise<void> {
   await openApp(page);
 }
 
-test('a reload before a bank card is found: measuring goes on, though nothing had been written', async ({
-  page,
-}) => {
-  await openWithDeafWorker(page);
-  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-  await page.getByLabel('Choose a photo').setInputFiles(`${references}gi011.jpg`);
-  const measuring = page.getByRole('heading', { name: 'Measuring' });
-  await expect(measuring).toBeVisible();
-  expect(await keptPictures(page)).toEqual([]);
-  await page.reload();
-  await expect(measuring).toBeVisible();
-  await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
-  await expect(page.getByText('kept on this device')).toBeVisible();
-  const truth = JSON.parse(readFileSync(`${references}gi011.truth.json`, 'utf8'));
-  for (const picture of await keptPictures(page))
-    expect(await faceSpread(picture, truth)).toBeLessThan(8);
-  // Measured to its end, it is no longer in hand.
-  await page.goto('./#/');
-  await page.reload();
-  await expect(page.locator('main h1')).toBeVisible();
-  await expect(page.getByRole('heading', { name: 'Work in progress' })).toHaveCount(0);
+test.describe('with a service worker', () => {
+  test.use({ serviceWorkers: 'allow' });
+  test('a reload before a bank card is found: measuring goes on, though nothing had been written', async ({
+    page,
+  }) => {
+    await openWithDeafWorker(page);
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    await page.getByLabel('Choose a photo').setInputFiles(`${references}gi011.jpg`);
+    const measuring = page.getByRole('heading', { name: 'Measuring' });
+    await expect(measuring).toBeVisible();
+    expect(await keptPictures(page)).toEqual([]);
+    await page.reload();
+    await expect(measuring).toBeVisible();
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
+    await expect(page.getByText('kept on this device')).toBeVisible();
+    const truth = JSON.parse(readFileSync(`${references}gi011.truth.json`, 'utf8'));
+    for (const picture of await keptPictures(page))
+      expect(await faceSpread(picture, truth)).toBeLessThan(8);
+    // Measured to its end, it is no longer in hand.
+    await page.goto('./#/');
+    await page.reload();
+    await expect(page.locator('main h1')).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'Work in progress' })).toHaveCount(0);
+  });
 });
 
 test.describe('without a service worker', () => {

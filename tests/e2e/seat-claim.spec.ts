@@ -1,14 +1,7 @@
 import { expect, test } from '@playwright/test';
-import {
-  chooseFile,
-  decidedConnection,
-  onBothSizes,
-  openApp,
-  photosFolder,
-  unfold,
-} from './support';
+import { chooseFile, decidedConnection, onSize, openApp, photosFolder, unfold } from './support';
 
-onBothSizes(() => {
+onSize('phone', () => {
   // d21 is a render of a 9/16-18 with a 37° cone (its truth file): ISO 8434-2 size -6.
   test('a cone that the photo shows is claimed; denied, its connection no longer leads; undone, it does', async ({
     page,

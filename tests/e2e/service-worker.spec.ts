@@ -71,6 +71,7 @@ function deploy(version: string, spoil?: (folder: string) => void): void {
   spoil?.(`${live}${subPath}`);
 }
 
+test.use({ serviceWorkers: 'allow' });
 // What is built in one folder serves the whole file.
 test.describe.configure({ mode: 'default' });
 test.beforeAll(() => {

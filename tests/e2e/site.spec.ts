@@ -6,6 +6,8 @@ import { serve } from '../../.ci/serve.mjs';
 /** dist/ as a static site. */
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
+test.use({ serviceWorkers: 'allow' });
+
 test('works from a sub-path', async ({ page }) => {
   const { server, address } = await serve(0, root);
   try {

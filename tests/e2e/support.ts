@@ -1,5 +1,6 @@
-import { readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { dirname } from 'node:path';
 import { type Browser, expect, type Page, test } from '@playwright/test';
 
 export const photosFolder = new URL('../../fixtures/photos/', import.meta.url).pathname;
@@ -34,23 +35,29 @@ export async function measureSample(page: Page, name = 'sample-stud'): Promise<v
   await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
 }
 
-let sampleArchive: Buffer | null = null;
+const archiveFile = new URL('../../test-results/sample.crestwise-drawer', import.meta.url).pathname;
+const builtPage = new URL('../../dist/index.html', import.meta.url).pathname;
 
 /** Opens the sheet of the bundled sample where a test begins at a measured sheet. It is measured
- *  once in each of Playwright's workers; after that the drawer's own import brings it in. */
+ *  once for each build; after that the drawer's own import brings it in. */
 export async function openMeasuredSample(page: Page): Promise<void> {
-  sampleArchive ??= await measuredSampleArchive(page.context().browser()!);
+  if (!isNewer(archiveFile, builtPage)) await keepSampleArchive(page.context().browser()!);
   await openApp(page);
   await chooseFile(page, {
     name: 'sample.crestwise-drawer',
     mimeType: 'application/octet-stream',
-    buffer: sampleArchive,
+    buffer: readFileSync(archiveFile),
   });
   await page.locator('.sheet-card a').first().click();
   await expect(page.locator('.decision')).toBeVisible();
 }
 
-async function measuredSampleArchive(browser: Browser): Promise<Buffer> {
+function isNewer(file: string, than: string): boolean {
+  const made = statSync(file, { throwIfNoEntry: false });
+  return made !== undefined && made.mtimeMs > statSync(than).mtimeMs;
+}
+
+async function keepSampleArchive(browser: Browser): Promise<void> {
   const context = await browser.newContext({ locale: 'en-GB' });
   const page = await context.newPage();
   await openApp(page);
@@ -61,7 +68,11 @@ async function measuredSampleArchive(browser: Browser): Promise<Buffer> {
   await page.getByRole('button', { name: 'Export all' }).click();
   const archive = readFileSync(await (await download).path());
   await context.close();
-  return archive;
+  // Whole or not at all: the other worker may read it at any moment.
+  const mine = `${archiveFile}.${process.pid}`;
+  mkdirSync(dirname(archiveFile), { recursive: true });
+  writeFileSync(mine, archive);
+  renameSync(mine, archiveFile);
 }
 
 /** Gives a file to the start screen as a person would choose it. */
@@ -111,9 +122,17 @@ export async function keptPictures(page: Page): Promise<Buffer[]> {
 
 /** On a phone, parts of a page are folded: opens them all. */
 export async function unfold(page: Page): Promise<void> {
-  await expect(page.locator('.sheet-more').first()).toBeVisible();
+  // Both looked at in one moment: a page that waits for a part of itself has no folds.
+  const state = () =>
+    page.evaluate(() => ({
+      shown: document.querySelector('.sheet-more') !== null,
+      closed: document.querySelectorAll('.fold:not([open]) > summary').length,
+    }));
   const folded = page.locator('.fold:not([open]) > summary:visible');
-  while ((await folded.count()) > 0) await folded.first().click();
+  await expect(async () => {
+    while ((await state()).closed > 0) await folded.first().click({ timeout: 5_000 });
+    expect(await state()).toEqual({ shown: true, closed: 0 });
+  }).toPass();
 }
 
 export const decidedThread = (page: Page) => page.getByTestId('decided-thread');
@@ -133,19 +152,35 @@ interface Violation {
 
 /** What axe finds wrong by WCAG 2.2 A and AA. The page's policy forbids injected scripts, so the
  *  source is evaluated by the browser itself. */
-export async function axeViolations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
+export function axeViolations(page: Page): Promise<string[]> {
+  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+  return runAxe(page, { runOnly: tags });
+}
+
+/** The same in light and in dark. Only the rules that look at colours are asked in dark: the
+ *  schemes differ in nothing else. */
+export async function axeViolationsInBothSchemes(page: Page): Promise<string[]> {
+  await page.emulateMedia({ colorScheme: 'light' });
+  const inLight = await axeViolations(page);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  const rules = ['color-contrast', 'link-in-text-block'];
+  const inDark = await runAxe(page, { runOnly: { type: 'rule', values: rules } });
+  await page.emulateMedia({ colorScheme: 'light' });
+  return [...inLight, ...inDark.map((found) => `dark: ${found}`)];
+}
+
+async function runAxe(page: Page, options: unknown): Promise<string[]> {
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axeSource);
   // The whole page at once: what the bar at the bottom covers for now would count as too small.
   const size = page.viewportSize()!;
   const height = await page.evaluate(() => document.documentElement.scrollHeight);
   await page.setViewportSize({ width: size.width, height: Math.max(height, size.height) });
-  const found = await page.evaluate(async () => {
+  const found = await page.evaluate(async (asked) => {
     const { axe } = window as unknown as {
       axe: { run: (options: unknown) => Promise<{ violations: Violation[] }> };
     };
-    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-    return (await axe.run({ runOnly: tags })).violations;
-  });
+    return (await axe.run(asked)).violations;
+  }, options);
   await page.setViewportSize(size);
   return found.map(
     ({ id, impact, nodes }) =>

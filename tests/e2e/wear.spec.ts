@@ -1,10 +1,9 @@
 import { expect, type Page, test } from '@playwright/test';
 import { withPdf } from '../scale-card/rasterise';
 import {
-  axeViolations,
+  axeViolationsInBothSchemes,
   chooseFile,
   keptPictures,
-  onBothSizes,
   onSize,
   openApp,
   openMeasuredSample,
@@ -38,7 +37,7 @@ async function askUsed(page: Page, thread: string): Promise<void> {
   await page.getByLabel('Thread it should have').press('Tab');
 }
 
-onBothSizes(() => {
+onSize('phone', () => {
   test('a worn part: below its class, marked, in words and half section, on sheet, result and print', async ({
     page,
   }) => {
@@ -254,16 +253,14 @@ test('the question in four languages, without a word of English left', async ({ 
   }
 });
 
-for (const scheme of ['light', 'dark'] as const)
-  test(`axe finds nothing on the page of a worn part, nor does it overflow, ${scheme}`, async ({
-    page,
-  }) => {
-    await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
-    await openUsed(page, { majorMm: 18.4, u: 0.02, shortTurns: [1] });
-    expect(await axeViolations(page)).toEqual([]);
-    for (const width of [320, 390, 768, 2560]) {
-      await page.setViewportSize({ width, height: 900 });
-      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(over, `${width} px`).toBeLessThanOrEqual(0);
-    }
-  });
+test('axe finds nothing on the page of a worn part, in light and in dark, nor does it overflow', async ({
+  page,
+}) => {
+  await openUsed(page, { majorMm: 18.4, u: 0.02, shortTurns: [1] });
+  expect(await axeViolationsInBothSchemes(page)).toEqual([]);
+  for (const width of [320, 390, 768, 2560]) {
+    await page.setViewportSize({ width, height: 900 });
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(over, `${width} px`).toBeLessThanOrEqual(0);
+  }
+});

@@ -19,7 +19,16 @@ const photographs: Photograph[] = JSON.parse(
 );
 
 /** The rule runs along the row 812; two graduations that are `mm` apart, the first at `fromPx`. */
-async function besideRule({ file, pxPerMm }: Photograph, fromPx: number, mm: number) {
+function besideRule(photograph: Photograph, fromPx: number, mm: number) {
+  const key = `${photograph.file} ${fromPx} ${mm}`;
+  const answer = measured.get(key) ?? measureBesideRule(photograph, fromPx, mm);
+  measured.set(key, answer);
+  return answer;
+}
+
+const measured = new Map<string, ReturnType<typeof measureBesideRule>>();
+
+async function measureBesideRule({ file, pxPerMm }: Photograph, fromPx: number, mm: number) {
   const answer = await identifyPhoto(
     new AbortController().signal,
     new Uint8Array(readFileSync(new URL(file, folder))),
