@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { fitSpread } from '../../src/cli/calibrate/fit-spread';
+import { heldOut } from '../../src/cli/calibrate/folds';
 import {
   coveringU,
   type SpreadWeights,
@@ -65,6 +66,15 @@ test('as many errors as should lie within 1.96 of the covering u', () => {
   );
   expect(held.length / rows.length).toBeGreaterThan(0.935);
   expect(held.length / rows.length).toBeLessThan(0.965);
+});
+
+test('what other folds say of one holds there too; a spread told by nothing does not', () => {
+  const { held, medianU } = heldOut(rows);
+  expect(held).toBeGreaterThan(0.93);
+  expect(held).toBeLessThan(0.965);
+  // Traces that belong to other rows tell nothing: what is stated grows.
+  const shuffled = rows.map((row, i) => ({ ...row, traces: rows[(i + 7) % rows.length]!.traces }));
+  expect(heldOut(shuffled).medianU).toBeGreaterThan(1.3 * medianU);
 });
 
 test('the covering u is the plain one where nothing goes astray, and grows with what does', () => {
