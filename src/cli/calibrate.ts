@@ -13,9 +13,10 @@ import { rounded } from './calibrate/rounded';
 import { nodeDecoders } from './node-decoders';
 import { loadNodeVision } from './node-vision';
 
-const usage = `npm run calibrate -- FOLDER --set "SEED, DATE" [--workers N] [--keep ROWS.json] [--rows ROWS.json]
+const usage = `npm run calibrate -- FOLDER --set "SEED, DATE" [--part spreads|odds] [--workers N] [--keep ROWS.json] [--rows ROWS.json]
 Sets the allowances of the measurement from photos with truth: what the traces of a measurement are worth as
-uncertainty. FOLDER must not be a set that judges. --keep writes the residuals, --rows fits to such a file again.`;
+uncertainty. FOLDER must not be a set that judges. --part sets only how lengths are spread, or only the odds of seats and periods. --keep writes the residuals, --rows
+fits to such a file again.`;
 
 const file = fileURLToPath(new URL('../journey/4-limbs/allowances.json', import.meta.url));
 
@@ -25,6 +26,7 @@ async function run(args: string[]): Promise<number> {
     allowPositionals: true,
     options: {
       set: { type: 'string' },
+      part: { type: 'string' },
       workers: { type: 'string', default: '1' },
       keep: { type: 'string' },
       rows: { type: 'string' },
@@ -56,29 +58,50 @@ async function run(args: string[]): Promise<number> {
   const kept = rows.filter((row) => row !== null).sort((a, b) => (a.name < b.name ? -1 : 1));
   if (kept.length < 30) throw new UsageError(`${kept.length} photos are too few to calibrate on.`);
   if (values.keep) await writeFile(pathFrom(values.keep), JSON.stringify(kept));
-  const lengths = kept.flatMap((row) => (row.lengths ? [row.lengths] : []));
-  const heights = lengths.map(({ height: { errorMm, uMm } }) => ({ errorMm, sharedMm: 0, uMm }));
+  const part = values.part ?? 'both';
+  if (!['both', 'spreads', 'odds'].includes(part))
+    throw new UsageError('--part takes spreads, odds.');
+  const from = `npm run calibrate: ${kept.length} rendered photos, seed and date ${values.set}`;
   const allowances = {
-    from: `npm run calibrate: ${kept.length} rendered photos, seed and date ${values.set}`,
-    spreads: {
-      pitch: fitSpread(lengths.map((row) => row.pitch)),
-      radius: fitSpread(lengths.map((row) => row.radius)),
-      growth: fitSpread(lengths.map((row) => row.growth)),
-    },
-    period: fitPeriod(kept.map((row) => row.rivals)),
-    seat: fitSeats(kept.map((row) => row.seats)),
-    // A hex that is not one is found out by nothing here; what it does to lengths is in their spreads.
-    height: rounded(widening(heights, 0.9)),
+    ...JSON.parse(await readFile(file, 'utf8')),
+    ...(part !== 'odds' && { spreads: { from, ...spreadsOf(kept) } }),
+    ...(part !== 'spreads' && { odds: { from, ...oddsOf(kept) } }),
   };
   await writeFile(file, `${JSON.stringify(allowances, null, 2)}\n`);
   console.log(JSON.stringify(allowances, null, 2));
-  for (const name of ['pitch', 'radius', 'growth'] as const) {
-    const { held, medianU } = heldOut(lengths.map((row) => row[name]));
-    console.log(
-      `${name}: of five folds, each judged by the others, ${(100 * held).toFixed(0)} % within 95 % intervals, median u ${(100 * medianU).toFixed(2)} % of the pitch`,
-    );
-  }
+  if (part !== 'odds') console.log(worthOf(kept));
   return 0;
+}
+
+const lengthsOf = (kept: readonly Residual[]) =>
+  kept.flatMap((row) => (row.lengths ? [row.lengths] : []));
+
+function spreadsOf(kept: readonly Residual[]) {
+  const lengths = lengthsOf(kept);
+  const heights = lengths.map(({ height: { errorMm, uMm } }) => ({ errorMm, sharedMm: 0, uMm }));
+  return {
+    pitch: fitSpread(lengths.map((row) => row.pitch)),
+    radius: fitSpread(lengths.map((row) => row.radius)),
+    growth: fitSpread(lengths.map((row) => row.growth)),
+    // A hex that is not one is found out by nothing here; what it does to lengths is in their spreads.
+    height: rounded(widening(heights, 0.9)),
+  };
+}
+
+const oddsOf = (kept: readonly Residual[]) => ({
+  period: fitPeriod(kept.map((row) => row.rivals)),
+  seat: fitSeats(kept.map((row) => row.seats)),
+});
+
+/** What the spreads are worth on photos that did not set them. */
+function worthOf(kept: readonly Residual[]): string {
+  const lengths = lengthsOf(kept);
+  const lines = (['pitch', 'radius', 'growth'] as const).map((name) => {
+    const { held, medianU } = heldOut(lengths.map((row) => row[name]));
+    const [share, u] = [(100 * held).toFixed(0), (100 * medianU).toFixed(2)];
+    return `${name}: of five folds, each judged by the others, ${share} % within 95 % intervals, median u ${u} % of the pitch`;
+  });
+  return lines.join('\n');
 }
 
 async function each(

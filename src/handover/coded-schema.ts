@@ -5,6 +5,8 @@ const number = z.number();
 const estimate = z.tuple([number, number]);
 const points = z.array(number).max(400);
 
+const pairs = z.array(z.tuple([number, number])).max(10);
+
 const measurement = z.object({
   p: estimate,
   d: estimate,
@@ -21,15 +23,10 @@ const measurement = z.object({
   a: estimate.optional(),
   /** A female end; later still. */
   g: z.literal(1).optional(),
-  /** Parts of the diameter and other periods, in pairs: share and u, ratio and share. Latest. */
-  k: z
-    .array(z.tuple([number, number]))
-    .max(4)
-    .optional(),
-  o: z
-    .array(z.tuple([number, number]))
-    .max(10)
-    .optional(),
+  /** Parts of diameter and taper, and other periods, in pairs: share and u, ratio and share. Latest. */
+  k: pairs.optional(),
+  l: pairs.optional(),
+  o: pairs.optional(),
 });
 
 /** A sheet as the code on a shared picture carries it: short keys, rounded numbers, no arrays that

@@ -1,3 +1,4 @@
+import type { SpreadPart } from '../journey/5-measurement/thread-measurement';
 import type {
   EarlierMeasurement,
   PrintCheckUsed,
@@ -238,10 +239,8 @@ function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
     b: m.budget.map((row) => [row.source, digits(row.pitchMm, 2), digits(row.majorDiameterMm, 2)]),
     ...given('a', m.hexAcrossFlatsMm && foldEstimate(m.hexAcrossFlatsMm)),
     ...given('g', m.end === 'female' ? (1 as const) : undefined),
-    ...given(
-      'k',
-      m.diameterParts?.map(({ share, uMm }) => pair(share, uMm)),
-    ),
+    ...given('k', m.diameterParts?.map(pairOf)),
+    ...given('l', m.taperParts?.map(pairOf)),
     ...given(
       'o',
       m.otherPeriods?.length ? m.otherPeriods.map((q) => pair(q.ratio, q.share)) : undefined,
@@ -250,6 +249,8 @@ function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
 }
 
 const pair = (a: number, b: number): [number, number] => [digits(a, 4), digits(b, 3)];
+const pairOf = ({ share, u }: SpreadPart) => pair(share, u);
+const partOf = ([share, u]: readonly [number, number]): SpreadPart => ({ share, u });
 
 function unfoldMeasurement(m: NonNullable<Coded['m']>) {
   return {
@@ -266,10 +267,8 @@ function unfoldMeasurement(m: NonNullable<Coded['m']>) {
     middleFromEndMm: m.e ?? null,
     budget: m.b.map(([source, pitchMm, majorDiameterMm]) => ({ source, pitchMm, majorDiameterMm })),
     ...given('hexAcrossFlatsMm', m.a && unfoldEstimate(m.a)),
-    ...given(
-      'diameterParts',
-      m.k?.map(([share, uMm]) => ({ share, uMm })),
-    ),
+    ...given('diameterParts', m.k?.map(partOf)),
+    ...given('taperParts', m.l?.map(partOf)),
     ...given(
       'otherPeriods',
       m.o?.map(([ratio, share]) => ({ ratio, share })),

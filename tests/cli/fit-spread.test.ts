@@ -40,8 +40,8 @@ const anyTraces = (): Traces => {
 /** Invented errors whose spread is known. */
 const rows = Array.from({ length: 900 }, () => {
   const traces = anyTraces();
-  const { uMm, astray, farMm } = spreadOf(traces, truth);
-  const errorMm = (uniform() < astray ? farMm : uMm) * normal();
+  const { u, astray, far } = spreadOf(traces, truth);
+  const errorMm = (uniform() < astray ? far : u) * normal();
   return { errorMm, sharedMm: 0, traces };
 });
 const found = fitSpread(rows);
@@ -50,7 +50,7 @@ test('a spread is found again from errors drawn with it: both its parts, and how
   const both = rows.map(
     ({ traces }) => [spreadOf(traces, found), spreadOf(traces, truth)] as const,
   );
-  const ratios = both.map(([a, b]) => a.uMm / b.uMm).sort((a, b) => a - b);
+  const ratios = both.map(([a, b]) => a.u / b.u).sort((a, b) => a - b);
   expect(ratios[90]).toBeGreaterThan(0.75);
   expect(ratios[810]).toBeLessThan(1.35);
   const mean = (of: readonly number[]) => of.reduce((a, b) => a + b, 0) / of.length;
@@ -78,17 +78,17 @@ test('what other folds say of one holds there too; a spread told by nothing does
 });
 
 test('the covering u is the plain one where nothing goes astray, and grows with what does', () => {
-  expect(coveringU({ uMm: 0.2, astray: 0, farMm: 3 })).toBeCloseTo(0.2, 3);
-  expect(coveringU({ uMm: 0.2, astray: 1, farMm: 3 })).toBeCloseTo(3, 2);
+  expect(coveringU({ u: 0.2, astray: 0, far: 3 })).toBeCloseTo(0.2, 3);
+  expect(coveringU({ u: 0.2, astray: 1, far: 3 })).toBeCloseTo(3, 2);
   // 0.95 = 0.96·0.9843 + 0.04·0.128: the normal integral is 0.9843 within ±2.416 and 0.128 within ±0.161.
-  expect(coveringU({ uMm: 0.2, astray: 0.04, farMm: 3 })).toBeCloseTo((0.2 * 2.416) / 1.96, 3);
+  expect(coveringU({ u: 0.2, astray: 0.04, far: 3 })).toBeCloseTo((0.2 * 2.416) / 1.96, 3);
 });
 
 test('a spread stays within what photos have shown', () => {
   const { traces } = rows[0]!;
   const { pitchMm } = traces;
   const worst = { ...traces, fitMm: 50 * pitchMm, limbMm: 50 * pitchMm, scatterMm: 50 * pitchMm };
-  expect(spreadOf(worst, found).uMm).toBeCloseTo(found.most * pitchMm, 12);
+  expect(spreadOf(worst, found).u).toBeCloseTo(found.most * pitchMm, 12);
   const surest = { ...traces, fitMm: 1e-12, limbMm: 0, scatterMm: 1e-12 };
-  expect(spreadOf(surest, found).uMm).toBeCloseTo(found.least * pitchMm, 12);
+  expect(spreadOf(surest, found).u).toBeCloseTo(found.least * pitchMm, 12);
 });

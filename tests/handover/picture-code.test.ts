@@ -127,9 +127,10 @@ test('what the photo shows of the end, the hex and the other end come back', () 
   const told = {
     hexAcrossFlatsMm: { value: 27.1, u: 0.2 },
     diameterParts: [
-      { share: 0.96, uMm: 0.08 },
-      { share: 0.04, uMm: 0.9 },
+      { share: 0.96, u: 0.08 },
+      { share: 0.04, u: 0.9 },
     ],
+    taperParts: [{ share: 1, u: 0.004 }],
     otherPeriods: [{ ratio: 0.5, share: 0.012 }],
   };
   const seen = { ...sheet.measurement!, ...told };

@@ -52,12 +52,12 @@ export function fitSpread(rows: readonly Off[]): SpreadWeights {
   const cost = (w: Sought) =>
     rows.reduce(
       (sum, { errorMm, sharedMm, traces }) => {
-        const { uMm, astray, farMm } = spreadOf(traces, { ...w, ...free });
+        const { u, astray, far } = spreadOf(traces, { ...w, ...free });
         const normal = (mm: number) => {
-          const u = Math.hypot(sharedMm, mm, 1e-4);
-          return Math.exp(-0.5 * (errorMm / u) ** 2) / u;
+          const all = Math.hypot(sharedMm, mm, 1e-4);
+          return Math.exp(-0.5 * (errorMm / all) ** 2) / all;
         };
-        return sum - Math.log((1 - astray) * normal(uMm) + astray * normal(farMm) + 1e-12);
+        return sum - Math.log((1 - astray) * normal(u) + astray * normal(far) + 1e-12);
       },
       ridge * ridged.reduce((sum, name) => sum + w[name] ** 2, 0),
     );
@@ -65,7 +65,7 @@ export function fitSpread(rows: readonly Off[]): SpreadWeights {
     never.includes(name) ? 0 : Number.NEGATIVE_INFINITY,
   );
   const shares = rows
-    .map(({ traces }) => spreadOf(traces, { ...weights, ...free }).uMm / traces.pitchMm)
+    .map(({ traces }) => spreadOf(traces, { ...weights, ...free }).u / traces.pitchMm)
     .sort((a, b) => a - b);
   // No photo is surer than the surest twentieth of those seen, nor worse than the worst.
   const surest = shares[Math.floor(0.05 * shares.length)];

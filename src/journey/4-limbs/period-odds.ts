@@ -15,7 +15,7 @@ export interface PeriodWeights extends PeriodTraits {
   readonly outline: number;
 }
 
-export const periodWeights: PeriodWeights = learnt.period;
+export const periodWeights: PeriodWeights = learnt.odds.period;
 
 /** Logarithm of the odds of a period against others, up to a constant. */
 export const logOdds = (t: PeriodTraits, w: PeriodTraits = periodWeights): number =>

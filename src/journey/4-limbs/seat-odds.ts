@@ -18,7 +18,7 @@ export interface SeatWeights extends SeatTraits {
 }
 
 /** Set by `npm run calibrate` from seats of which the truth tells whether they are right. */
-export const seatWeights: SeatWeights = learnt.seat;
+export const seatWeights: SeatWeights = learnt.odds.seat;
 
 export const seatTraits = (
   { score, size }: PeriodTraits,

@@ -66,16 +66,16 @@ export function spreadOf(t: Traces, w: SpreadWeights): Spread {
     w.astrayOdds * t.radiusOdds +
     (t.dark ? w.astrayDark : 0);
   const farMm = t.pitchMm * portable.exp(w.far);
-  return { uMm, astray: 1 / (1 + portable.exp(-logit)), farMm: Math.hypot(uMm, farMm) };
+  return { u: uMm, astray: 1 / (1 + portable.exp(-logit)), far: Math.hypot(uMm, farMm) };
 }
 
 /** The standard uncertainty of which 1.96 either way holds 95 % of a spread's errors. */
-export function coveringU({ uMm, astray, farMm }: Spread): number {
-  const within = (z: number, u: number) => erf((1.96 * z) / (u * Math.SQRT2));
-  let [low, high] = [0, Math.max(uMm, farMm)];
+export function coveringU({ u, astray, far }: Spread): number {
+  const within = (covering: number, by: number) => erf((1.96 * covering) / (by * Math.SQRT2));
+  let [low, high] = [0, Math.max(u, far)];
   for (let i = 0; i < 40; i++) {
     const middle = (low + high) / 2;
-    const held = (1 - astray) * within(middle, uMm) + astray * within(middle, farMm);
+    const held = (1 - astray) * within(middle, u) + astray * within(middle, far);
     if (held < 0.95) low = middle;
     else high = middle;
   }
@@ -86,7 +86,13 @@ export function coveringU({ uMm, astray, farMm }: Spread): number {
  *  network states. Set by `npm run calibrate` on photos with truth. */
 export const learntSpreads: Readonly<Record<'pitch' | 'radius' | 'growth', SpreadWeights>> =
   learnt.spreads;
-export const learntHeight: number = learnt.height;
+export const learntHeight: number = learnt.spreads.height;
+
+const scaled = ({ u, astray, far }: Spread, k: number): Spread => ({
+  u: k * u,
+  astray,
+  far: k * far,
+});
 
 /** What the traces of a seated thread amount to. `shadowMm`: what a shadow known to be there adds to the
  *  diameter. */
@@ -97,8 +103,8 @@ export function learntSpread(
 ): LocalSpread {
   const { fit, zone } = solution;
   const { pitch, radius, growth } = tracesOf(solution, known);
-  const radii = spreadOf(radius, learntSpreads.radius);
-  const radiusMm = coveringU(radii);
+  const diameter = scaled(spreadOf(radius, learntSpreads.radius), 2);
+  const taper = scaled(spreadOf(growth, learntSpreads.growth), 2 / (zone.toS - zone.fromS));
   return {
     rows: [
       ...(shadowMm > 0
@@ -110,11 +116,11 @@ export function learntSpread(
           coveringU(spreadOf(pitch, learntSpreads.pitch)),
           periodDoubt(known.others) * fit.pitchMm,
         ),
-        majorDiameterMm: 2 * Math.hypot(radiusMm, solution.uFormMm),
+        majorDiameterMm: Math.hypot(coveringU(diameter), 2 * solution.uFormMm),
       },
     ],
-    diameter: { uMm: 2 * radii.uMm, astray: radii.astray, farMm: 2 * radii.farMm },
-    uTaper: (2 * coveringU(spreadOf(growth, learntSpreads.growth))) / (zone.toS - zone.fromS),
+    parts: { diameter, taper },
+    uTaper: coveringU(taper),
   };
 }
 

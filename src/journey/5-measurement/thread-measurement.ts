@@ -22,7 +22,9 @@ const budgetRowSchema = z.object({
 
 const otherPeriodSchema = z.object({ ratio: z.number().positive().max(20), share });
 
-const diameterPartSchema = z.object({ share, uMm: mm });
+/** A part of how an error is spread: its share, and its standard uncertainty in the unit of what it belongs to. */
+const spreadPartSchema = z.object({ share, u: z.number().nonnegative() });
+const spreadParts = z.array(spreadPartSchema).min(1).max(4);
 
 export const measurementSchema = z.object({
   /** Absent: male. */
@@ -33,11 +35,13 @@ export const measurementSchema = z.object({
   majorDiameterMm: estimateSchema,
   /** The diameter's error as it is spread, in parts about the same value, shares adding to 1; `u` covers as much as
    *  all of them. Absent: one part, with the stated u. */
-  diameterParts: z.array(diameterPartSchema).min(1).max(4).optional(),
+  diameterParts: spreadParts.optional(),
   /** Between pitch and major diameter. */
   correlation: z.number().min(-1).max(1),
   /** On diameter, mm per mm, positive when growing away from the free end. */
   taper: estimateSchema.nullable(),
+  /** As `diameterParts`. */
+  taperParts: spreadParts.optional(),
   /** Included angle between the flanks. */
   flankAngleDeg: estimateSchema.nullable(),
   noseHalfAngleDeg: estimateSchema.nullable(),
@@ -56,6 +60,7 @@ export const measurementSchema = z.object({
 
 /** Where uncertainty comes from. Shares are one standard uncertainty each, in mm. */
 export type BudgetRow = ReadOnly<z.infer<typeof budgetRowSchema>>;
+export type SpreadPart = ReadOnly<z.infer<typeof spreadPartSchema>>;
 export type OtherPeriod = ReadOnly<z.infer<typeof otherPeriodSchema>>;
 /** What the photo says of the thread. Plain data: stages 6–8, the sheet and the
  *  command line use it as it is. A quantity the photo does not resolve is null. */

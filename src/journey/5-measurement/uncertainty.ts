@@ -6,9 +6,10 @@ import { fitParameters } from './fit-thread';
 import { judgedSpread } from './judged-spread';
 import { lampShadowMm } from './lamp-shadow';
 import { learntSpread } from './learnt-spread';
+import type { Spread } from './local-spread';
 import { raggedMm } from './outline-scatter';
 import { sharedGeometry } from './shared-geometry';
-import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
+import type { BudgetRow, SpreadPart, ThreadMeasurement } from './thread-measurement';
 import type { ThreadSolution } from './thread-solution';
 
 /** Relative uncertainty of the card's print. An unchecked print is taken to be within ±0.5 %, and
@@ -99,24 +100,24 @@ export function withUncertainty(
   const total = (pick: (row: BudgetRow) => number) => Math.hypot(...budget.map(pick));
   const uPitch = total((row) => row.pitchMm);
   const uMajor = total((row) => row.majorDiameterMm);
-  const beside = Math.hypot(...named.map(({ u }) => u[1]), 2 * solution.uFormMm, flash * shadowMm);
-  const part = (share: number, uMm: number) => ({ share, uMm: Math.hypot(beside, uMm) });
+  const besideDiameter = Math.hypot(
+    ...named.map(({ u }) => u[1]),
+    2 * solution.uFormMm,
+    flash * shadowMm,
+  );
   const covariance = 2 * of(0, 2) + result.covariance[1];
   const turns = lengthMm / pitchMm;
-  const uTaper = Math.hypot(Math.sqrt(result.covariance[8]), local.uTaper);
+  const besideTaper = Math.sqrt(result.covariance[8]);
+  const uTaper = Math.hypot(besideTaper, local.uTaper);
   const angle = (2 * fit.halfAngleRad * 180) / Math.PI;
   const uAngle = Math.hypot((2 * Math.sqrt(of(9, 9)) * 180) / Math.PI, 0.5);
   return {
     pitchMm: { value: pitchMm, u: uPitch },
     majorDiameterMm: { value: majorMm, u: uMajor },
-    ...(local.diameter && {
-      diameterParts: [
-        part(1 - local.diameter.astray, local.diameter.uMm),
-        part(local.diameter.astray, local.diameter.farMm),
-      ],
-    }),
+    ...(local.parts && { diameterParts: partsOf(local.parts.diameter, besideDiameter) }),
     correlation: Math.max(-0.999, Math.min(0.999, covariance / (uPitch * uMajor))),
     taper: uTaper < unresolvedTaper ? { value: 2 * fit.halfTaper, u: uTaper } : null,
+    ...(local.parts && { taperParts: partsOf(local.parts.taper, besideTaper) }),
     flankAngleDeg: uAngle < 3 && fit.freeAngle ? { value: angle, u: uAngle } : null,
     turns,
     hand: solution.hand,
@@ -126,6 +127,12 @@ export function withUncertainty(
     ...(solution.known && { otherPeriods: solution.known.others }),
   };
 }
+
+/** Both parts of a spread, with what else adds to either. */
+const partsOf = ({ u, astray, far }: Spread, beside: number): SpreadPart[] => [
+  { share: 1 - astray, u: Math.hypot(beside, u) },
+  { share: astray, u: Math.hypot(beside, far) },
+];
 
 /** Crest positions on the left side lie at crestS + k·p; the first one inside the zone. */
 function firstCrest({ fit, zone }: ThreadSolution): number {

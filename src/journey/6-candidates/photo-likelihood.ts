@@ -35,6 +35,7 @@ export type MeasuredThread = Pick<
   | 'pitchMm'
   | 'majorDiameterMm'
   | 'diameterParts'
+  | 'taperParts'
   | 'correlation'
   | 'taper'
   | 'flankAngleDeg'
@@ -58,8 +59,8 @@ export function photoShape(m: MeasuredThread): PhotoShape {
   const uDiameter = Math.hypot(m.majorDiameterMm.u, partDiameterMm);
   const covariance = m.correlation * m.pitchMm.u * m.majorDiameterMm.u;
   const { distance2 } = partOf(m, uPitch, uDiameter, covariance);
-  const parts = m.diameterParts ?? [{ share: 1, uMm: m.majorDiameterMm.u }];
-  const diameterUsMm = parts.map(({ uMm }) => Math.hypot(uMm, partDiameterMm));
+  const parts = m.diameterParts ?? [{ share: 1, u: m.majorDiameterMm.u }];
+  const diameterUsMm = parts.map(({ u }) => Math.hypot(u, partDiameterMm));
   const densities = parts.map(({ share }, i) => ({
     share,
     ...partOf(m, uPitch, diameterUsMm[i]!, covariance),
@@ -125,12 +126,18 @@ function normal(value: number, mean: number, u: number): number {
 }
 
 /** Of a measured taper, mm/mm on diameter. Uneven wear bends a straight thread a little. */
-export function taperLikelihood(measured: Estimate | null, taper: number): number {
+export function taperLikelihood(
+  { taper: measured, taperParts: parts }: Pick<MeasuredThread, 'taper' | 'taperParts'>,
+  taper: number,
+): number {
   if (measured === null) return 1;
   const mistaken = 0.003;
   const anywhere = 1 / 0.3;
-  const u = Math.hypot(measured.u, 0.002);
-  return (1 - mistaken) * normal(measured.value, taper, u) + mistaken * anywhere;
+  const told = (parts ?? [{ share: 1, u: measured.u }]).reduce(
+    (sum, { share, u }) => sum + share * normal(measured.value, taper, Math.hypot(u, 0.002)),
+    0,
+  );
+  return (1 - mistaken) * told + mistaken * anywhere;
 }
 
 /** Of a measured included flank angle. */

@@ -46,8 +46,8 @@ export function weighUnlisted(
   let factor = unlistedShare;
   if (photo) {
     factor *=
-      unlistedParts.taper * taperLikelihood(photo.taper, 1 / 16) +
-      (1 - unlistedParts.taper) * taperLikelihood(photo.taper, 0);
+      unlistedParts.taper * taperLikelihood(photo, 1 / 16) +
+      (1 - unlistedParts.taper) * taperLikelihood(photo, 0);
     factor *=
       unlistedParts.whitworth * flankLikelihood(photo.flankAngleDeg, 55) +
       (1 - unlistedParts.whitworth) * flankLikelihood(photo.flankAngleDeg, 60);

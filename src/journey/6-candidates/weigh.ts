@@ -113,7 +113,7 @@ function threadLikelihood(
   if (isFar(thread.pitchMm, shape)) return 0;
   for (const model of models) factor *= threadFactor(model, thread, end);
   factor *= windingLikelihood(photo, true);
-  factor *= taperLikelihood(photo.taper, thread.taper);
+  factor *= taperLikelihood(photo, thread.taper);
   factor *= flankLikelihood(photo.flankAngleDeg, thread.flankAngleDeg);
   if (thread.taper === 0) {
     return factor * overDensity(density, lengths, end, shape, thread.pitchMm);

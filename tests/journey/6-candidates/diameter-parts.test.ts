@@ -16,8 +16,8 @@ const photo: MeasuredThread = {
   middleFromEndMm: null,
   turns: 9,
 };
-const sure = { share: 0.97, uMm: 0.06 };
-const astray = { share: 0.03, uMm: 1.2 };
+const sure = { share: 0.97, u: 0.06 };
+const astray = { share: 0.03, u: 1.2 };
 
 const shareOf = (measured: MeasuredThread, designation: string) => {
   const { threads, total } = weigh({ photo: measured, readings: [] }, {});
