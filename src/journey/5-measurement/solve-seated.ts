@@ -67,18 +67,19 @@ export interface SeatedView {
 
 type Solved = Result<ThreadSolution, 'no-thread' | 'too-few-turns'>;
 
-/** How far the outline may move the axis, mm and rad, at first and then, and the radius and its growth, in their u. */
+/** How far the outline may move the axis, pitches and rad, at first and then, and the radius and its growth, in their
+ *  u. */
 interface Freedom {
-  readonly offsetMm: readonly [number, number];
+  readonly offset: readonly [number, number];
   readonly turn: readonly [number, number];
   readonly radius: number;
 }
 
 /** The limbs hold axis and radius: the outline says where along the axis its crests are. Left to the outline, radii
  *  come out a hundredth of the pitch larger on paper and nowhere nearer. */
-const held: Freedom = { offsetMm: [0.01, 0.01], turn: [0.0005, 0.0005], radius: 0.05 };
+const held: Freedom = { offset: [0.006, 0.006], turn: [0.0005, 0.0005], radius: 0.05 };
 /** Whoever says which side counts has seen its outline. */
-const followed: Freedom = { offsetMm: [0.4, 0.25], turn: [0.01, 0.006], radius: 1 };
+const followed: Freedom = { offset: [0.25, 0.15], turn: [0.01, 0.006], radius: 1 };
 
 /** The outline's edges about a seated thread, fitted as one thread with what limbs and surface know as prior. */
 export function solveSeated({ grey, card, seat, field, sides }: SeatedView): Solved {
@@ -133,7 +134,7 @@ export function solveSeated({ grey, card, seat, field, sides }: SeatedView): Sol
         ridges: pitch,
         mmPerPx,
         rangeMm: frame.origin[2] - camera.centre[2],
-        uOffsetMm: freedom.offsetMm[warm ? 1 : 0],
+        uOffsetMm: freedom.offset[warm ? 1 : 0] * pitchMm,
         uTurn: freedom.turn[warm ? 1 : 0],
         radius: { value: radius.value, u: freedom.radius * radius.u },
         halfTaper: { value: halfTaper.value, u: freedom.radius * halfTaper.u },

@@ -7,10 +7,11 @@ import { identifyPhoto } from '../../../src/journey/identify';
 import { screenCheck } from '../../../src/ui/reference/screen-size';
 
 /** A photo of a card of half the size from half as far away is the same photo: everything on it is half as large.
- *  d26 is a render, no photograph. */
+ *  d15 is a render, no photograph. At half its size its pitch is still a usual one beside its diameter: which period is
+ *  likeliest goes by that too. */
 it('a card shown at half its size makes everything half as large, and as well known', async () => {
   const bytes = new Uint8Array(
-    readFileSync(new URL('../../../fixtures/photos/d26.jpg', import.meta.url)),
+    readFileSync(new URL('../../../fixtures/photos/d15.jpg', import.meta.url)),
   );
   const tools = { vision: await loadNodeVision(), decoders: nodeDecoders };
   const [whole, half] = await Promise.all(
