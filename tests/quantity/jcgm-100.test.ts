@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { fitLine } from '../../src/quantity/line-fit';
 import { budgetBySource, propagate } from '../../src/quantity/propagate';
 import { seededRandom } from '../../src/quantity/random';
 import { correlation, diagonal } from './covariance';
@@ -69,25 +68,5 @@ describe('H.2, resistance and reactance measured together', () => {
     expect(correlation(y.covariance, 0, 1)).toBeCloseTo(-0.588, 3);
     expect(correlation(y.covariance, 0, 2)).toBeCloseTo(-0.485, 3);
     expect(correlation(y.covariance, 1, 2)).toBeCloseTo(0.993, 3);
-  });
-});
-
-describe('H.3, calibration of a thermometer: a line fit', () => {
-  const t = [21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.01, 26.511];
-  const b = [-0.171, -0.169, -0.166, -0.159, -0.164, -0.165, -0.156, -0.157, -0.159, -0.161, -0.16];
-  it('gives intercept, slope, correlation and the correction at 30 °C (H.3.3, H.3.4)', () => {
-    const line = fitLine(t, b, 20)!;
-    expect(line.intercept.value).toBeCloseTo(-0.1712, 4);
-    expect(line.intercept.u).toBeCloseTo(0.0029, 4);
-    expect(line.slope.value).toBeCloseTo(0.00218, 5);
-    expect(line.slope.u).toBeCloseTo(0.00067, 5);
-    expect(line.correlation).toBeCloseTo(-0.93, 3);
-    expect(line.at(30).value).toBeCloseTo(-0.1494, 4);
-    expect(line.at(30).u).toBeCloseTo(0.0041, 4);
-  });
-  it('refuses a line through one place', () => {
-    expect(fitLine([1, 1, 1], [1, 2, 3], 0)).toBeNull();
-    expect(fitLine([1, 2], [1, 2], 0)).toBeNull();
-    expect(fitLine([1, 2], [1, 3], 0, [0.1, 0.1])!.slope.u).toBeCloseTo(Math.SQRT2 * 0.1, 9);
   });
 });

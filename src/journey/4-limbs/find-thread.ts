@@ -1,4 +1,5 @@
 import { ok, type Result, refuse } from '../../quantity/result';
+import { cardMiddle } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import { project } from '../2-card-pose/camera';
 import type { Reference } from '../2-reference/reference';
@@ -43,8 +44,9 @@ export function findThread(
 }
 
 function explain(reference: Reference, grey: GreyImage): Result<SeatedThread, RefusalReason> {
-  const a = project(reference.camera, [88, 68, 0]);
-  const b = project(reference.camera, [96, 68, 0]);
+  const [x, y] = cardMiddle;
+  const a = project(reference.camera, [x - 4, y, 0]);
+  const b = project(reference.camera, [x + 4, y, 0]);
   const pxPerMm = Math.hypot(a[0] - b[0], a[1] - b[1]) / 8;
   if (reference.blurPx > 0.25 * pxPerMm)
     return refuse(
