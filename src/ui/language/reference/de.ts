@@ -6,7 +6,7 @@ export const referenceDe: Dictionary['reference'] = {
     card: {
       name: 'Gedruckte Karte',
       how: 'Die Verschraubung ins Fenster der Maßkarte legen, der ganze Ring aus Marken im Bild.',
-      settles: 'Steigung und Durchmesser: die meisten Gewinde klärt das Foto allein.',
+      settles: 'Steigung und Durchmesser: etwa die Hälfte der Gewinde mit dem Foto allein.',
     },
     id1: {
       name: 'Bankkarte',

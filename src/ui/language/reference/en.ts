@@ -5,7 +5,7 @@ export const referenceEn = {
     card: {
       name: 'Printed card',
       how: 'Lay the fitting in the window of the scale card, whole ring of marks in view.',
-      settles: 'Pitch and diameter: most threads are settled by the photo alone.',
+      settles: 'Pitch and diameter: about half of all threads by the photo alone.',
     },
     id1: {
       name: 'Bank card',

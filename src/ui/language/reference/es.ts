@@ -6,7 +6,7 @@ export const referenceEs: Dictionary['reference'] = {
     card: {
       name: 'Tarjeta impresa',
       how: 'Ponga el racor en la ventana de la tarjeta patrón, con todo el anillo de marcas a la vista.',
-      settles: 'Paso y diámetro: la foto sola decide la mayoría de las roscas.',
+      settles: 'Paso y diámetro: cerca de la mitad de las roscas con la foto sola.',
     },
     id1: {
       name: 'Tarjeta bancaria',

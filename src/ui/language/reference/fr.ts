@@ -6,7 +6,7 @@ export const referenceFr: Dictionary['reference'] = {
     card: {
       name: 'Carte imprimée',
       how: 'Posez le raccord dans la fenêtre de la carte étalon, tout l’anneau de repères visible.',
-      settles: 'Pas et diamètre : la photo seule détermine la plupart des filetages.',
+      settles: 'Pas et diamètre : environ la moitié des filetages par la photo seule.',
     },
     id1: {
       name: 'Carte bancaire',
