@@ -126,7 +126,9 @@ export async function unfold(page: Page): Promise<void> {
   const state = () =>
     page.evaluate(() => ({
       shown: document.querySelector('.sheet-more') !== null,
-      closed: document.querySelectorAll('.fold:not([open]) > summary').length,
+      closed: [...document.querySelectorAll('.fold:not([open]) > summary')].filter((summary) =>
+        summary.checkVisibility(),
+      ).length,
     }));
   const folded = page.locator('.fold:not([open]) > summary:visible');
   await expect(async () => {
