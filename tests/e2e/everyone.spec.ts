@@ -134,8 +134,8 @@ onSize('phone', () => {
     await expect(page.getByRole('heading', { level: 1 })).toHaveText('Welches Gewinde ist das?');
     await expect(page.locator('html')).toHaveAttribute('lang', 'de');
     await page.goto('./#/readings');
-    await page.getByRole('textbox', { name: 'Steigung' }).fill('12');
-    await page.getByRole('textbox', { name: 'Außendurchmesser' }).fill('36,4');
+    await page.getByRole('textbox', { name: 'Steigung' }).fill('14');
+    await page.getByRole('textbox', { name: 'Außendurchmesser' }).fill('26,4');
     await page.getByRole('button', { name: 'Bestimmen' }).click();
     await expect(page.locator('.decision')).toBeVisible();
     await unfold(page);
