@@ -1,14 +1,16 @@
 import { ok, type Result, refuse } from '../../quantity/result';
 import { cardMiddle } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
-import { project } from '../2-card-pose/camera';
+import { type PosedCamera, project } from '../2-card-pose/camera';
 import type { Reference } from '../2-reference/reference';
 import type { FoundFitting } from '../3-find/find-fitting';
 import { photoAt } from '../4-thread-signal/axis-frame';
 import type { Corrections, RefusalReason } from '../identification';
+import type { PhotoPoint } from '../overlay';
 import { findThreads, threadsAlong } from './find-threads';
 import { likeliestThread } from './likeliest-thread';
 import type { SeatedThread } from './seat-thread';
+import type { ThreadGuess } from './threads-on-axis';
 
 /** Logarithm of the odds below which a seat is more likely wrong than right. */
 const leastOdds = 0;
@@ -22,12 +24,17 @@ export function findThread(
   drawn: Corrections['axis'],
 ): Result<SeatedThread, RefusalReason> {
   const { camera } = reference;
+  const found = fitting ? findThreads(grey, reference, fitting) : [];
   const guesses = drawn
-    ? threadsAlong(grey, camera, drawn)
-    : fitting
-      ? findThreads(grey, reference, fitting)
-      : [];
-  const seat = likeliestThread(grey, camera, guesses, drawn ? true : null);
+    ? [
+        // What is found on that axis anyway is seated better than by hand.
+        ...[...found].filter((guess) => liesAlong(camera, guess, drawn)),
+        ...threadsAlong(grey, camera, drawn),
+      ]
+    : found;
+  const seat = likeliestThread(grey, camera, guesses, (guess) =>
+    drawn ? runsAlong(camera, guess, drawn) : null,
+  );
   if (!seat || (!drawn && seat.odds < leastOdds)) return explain(reference, grey);
   const { frame, zone, crests } = seat;
   const margin = 3;
@@ -41,6 +48,36 @@ export function findThread(
         );
     }
   return ok(seat);
+}
+
+/** Shares of the drawn length: how far a guess's ends may lie beside the line, and its middle beyond the line's ends. */
+const beside = 0.15;
+const beyond = 0.1;
+
+/** Whether a guess's frame runs from the drawn free end. */
+function runsAlong(
+  camera: PosedCamera,
+  { frame, zone }: ThreadGuess,
+  [from, to]: readonly [PhotoPoint, PhotoPoint],
+): boolean {
+  const [a, b] = [zone.fromS, zone.toS].map((s) => photoAt(camera, frame, s, 0));
+  return (b[0] - a[0]) * (to[0] - from[0]) + (b[1] - a[1]) * (to[1] - from[1]) > 0;
+}
+
+function liesAlong(
+  camera: PosedCamera,
+  { frame, zone }: ThreadGuess,
+  [from, to]: readonly [PhotoPoint, PhotoPoint],
+): boolean {
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const length2 = dx * dx + dy * dy;
+  const ends = [zone.fromS, zone.toS].map((s) => {
+    const at = photoAt(camera, frame, s, 0);
+    const [x, y] = [at[0] - from[0], at[1] - from[1]];
+    return { along: (x * dx + y * dy) / length2, aside: Math.abs(x * dy - y * dx) / length2 };
+  });
+  const middle = ends.reduce((sum, { along }) => sum + along / 2, 0);
+  return ends.every(({ aside }) => aside < beside) && middle > -beyond && middle < 1 + beyond;
 }
 
 function explain(reference: Reference, grey: GreyImage): Result<SeatedThread, RefusalReason> {

@@ -14,13 +14,13 @@ export function likeliestThread(
   grey: GreyImage,
   camera: PosedCamera,
   guesses: Iterable<ThreadGuess>,
-  freeEndFirst: boolean | null,
+  freeEndFirst: (guess: ThreadGuess) => boolean | null,
 ): SeatedThread | null {
   let best: SeatedThread | null = null;
   let seats = 0;
   let tried = 0;
   for (const guess of guesses) {
-    const seat = seatThread(grey, camera, guess, freeEndFirst);
+    const seat = seatThread(grey, camera, guess, freeEndFirst(guess));
     tried++;
     if (seat) {
       seats++;
