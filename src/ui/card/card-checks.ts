@@ -1,6 +1,7 @@
 import { createSignal } from 'solid-js';
 import * as z from 'zod/mini';
 import type { MeasureOptions } from '../../journey/identification';
+import { keepText, keptText } from '../widgets/kept-text';
 
 /** One print of the card, by the measured lengths of its bars (nominal 150 and 100 mm). */
 const cardCheck = z.object({
@@ -24,10 +25,10 @@ const key = 'crestwise.cards';
 
 function read(): Stored {
   try {
-    const parsed = stored.safeParse(JSON.parse(localStorage.getItem(key) ?? 'null'));
+    const parsed = stored.safeParse(JSON.parse(keptText(key) ?? 'null'));
     if (parsed.success) return parsed.data;
   } catch {
-    // Storage off or spoilt: as if no card had been checked, which is always safe.
+    // Spoilt: as if no card had been checked, which is always safe.
   }
   return { checks: [], used: null };
 }
@@ -36,11 +37,7 @@ const [state, setState] = createSignal(read());
 
 function write(next: Stored): void {
   setState(next);
-  try {
-    localStorage.setItem(key, JSON.stringify(next));
-  } catch {
-    // The check then holds until the page is closed.
-  }
+  keepText(key, JSON.stringify(next));
 }
 
 addEventListener('storage', (event) => {

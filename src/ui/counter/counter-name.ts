@@ -1,25 +1,14 @@
 import { createSignal } from 'solid-js';
+import { keepText, keptText } from '../widgets/kept-text';
 
 const key = 'crestwise.counter-name';
 
-function read(): string {
-  try {
-    return localStorage.getItem(key) ?? '';
-  } catch {
-    return '';
-  }
-}
-
-const [name, setName] = createSignal(read());
+const [name, setName] = createSignal(keptText(key) ?? '');
 
 /** Whoever judges on this device, as they call themselves. */
 export const counterName = name;
 
 export function setCounterName(next: string): void {
   setName(next);
-  try {
-    localStorage.setItem(key, next);
-  } catch {
-    // lasts until reload then
-  }
+  keepText(key, next);
 }

@@ -1,4 +1,5 @@
 import { createSignal } from 'solid-js';
+import { keepText, keptText } from '../widgets/kept-text';
 import type { Dictionary } from './dictionary';
 import { en } from './en';
 
@@ -25,7 +26,7 @@ export async function setLanguage(to: Language, keep = true): Promise<void> {
   setDictionary(() => words);
   setCurrent(to);
   document.documentElement.lang = to;
-  if (keep) remember(to);
+  if (keep) keepText(key, to);
 }
 
 /** What was chosen before, else the first of the browser's languages that we have. */
@@ -43,20 +44,7 @@ function isLanguage(text: string | null): text is Language {
   return text !== null && Object.hasOwn(languages, text);
 }
 
-/** Storage can be switched off in the browser; the choice then lasts until reload. */
 function recall(): Language | null {
-  try {
-    const kept = localStorage.getItem(key);
-    return isLanguage(kept) ? kept : null;
-  } catch {
-    return null;
-  }
-}
-
-function remember(chosen: Language): void {
-  try {
-    localStorage.setItem(key, chosen);
-  } catch {
-    // see recall
-  }
+  const kept = keptText(key);
+  return isLanguage(kept) ? kept : null;
 }

@@ -1,6 +1,7 @@
 import { createSignal } from 'solid-js';
 import type { ReferenceAsked } from '../../journey/identification';
 import { endChoice } from '../end/end-choice';
+import { keepText, keptText } from '../widgets/kept-text';
 
 export const choices = ['card', 'id1', 'sheet', 'rule'] as const;
 export type Choice = (typeof choices)[number];
@@ -12,13 +13,7 @@ export const usualPaper = (): Paper => (/-(US|CA|MX)\b/.test(navigator.language)
 const key = 'crestwise.reference';
 
 function read(): { choice: Choice; paper: Paper } {
-  const kept = (() => {
-    try {
-      return localStorage.getItem(key)?.split(' ') ?? [];
-    } catch {
-      return [];
-    }
-  })();
+  const kept = keptText(key)?.split(' ') ?? [];
   return {
     choice: choices.find((choice) => kept.includes(choice)) ?? 'card',
     paper: (['a4', 'letter'] as const).find((paper) => kept.includes(paper)) ?? usualPaper(),
@@ -35,11 +30,7 @@ export const paperChoice = () => state().paper;
 export function chooseReference(part: { choice?: Choice; paper?: Paper }): void {
   const next = { ...state(), ...part };
   setState(next);
-  try {
-    localStorage.setItem(key, `${next.choice} ${next.paper}`);
-  } catch {
-    // lasts until reload then
-  }
+  keepText(key, `${next.choice} ${next.paper}`);
 }
 
 /** Whose outline the live view looks for. */

@@ -2,6 +2,7 @@ import { createSignal } from 'solid-js';
 import * as z from 'zod/mini';
 import { card } from '../../scale-card/geometry';
 import type { CardCheck } from '../card/card-checks';
+import { keepText, keptText } from '../widgets/kept-text';
 
 /** ISO/IEC 7810, ID-1. */
 export const id1Mm = { long: 85.6, short: 53.98, corner: 3.18 } as const;
@@ -30,7 +31,7 @@ export const thisScreen = (): string => {
 
 function read(): number | null {
   try {
-    const parsed = kept.safeParse(JSON.parse(localStorage.getItem(key) ?? 'null'));
+    const parsed = kept.safeParse(JSON.parse(keptText(key) ?? 'null'));
     return parsed.success && parsed.data.screen === thisScreen() ? parsed.data.pxPerMm : null;
   } catch {
     return null;
@@ -42,11 +43,7 @@ export const screenPxPerMm = size;
 
 export function keepScreenSize(pxPerMm: number): void {
   setSize(pxPerMm);
-  try {
-    localStorage.setItem(key, JSON.stringify({ pxPerMm, screen: thisScreen() }));
-  } catch {
-    // lasts until reload then
-  }
+  keepText(key, JSON.stringify({ pxPerMm, screen: thisScreen() }));
 }
 
 /** How large the card can be shown: 1 is its printed size, null too small to be of use. Turned where the room is

@@ -4,19 +4,13 @@ import { keepCheck, uOfBarsMm, usedCheck } from '../card/card-checks';
 import { dateTime } from '../language/format';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';
+import { keepText, keptText } from '../widgets/kept-text';
 import { remeasure, remeasuring } from '../work/remeasure';
 import { openSheet } from '../work/sheets';
 import './card-trust.css';
 
 const laterKey = 'crestwise.bars-later';
-function readLater(): boolean {
-  try {
-    return localStorage.getItem(laterKey) !== null;
-  } catch {
-    return false;
-  }
-}
-const [later, setLater] = createSignal(readLater());
+const [later, setLater] = createSignal(keptText(laterKey) !== null);
 
 /** A print 2 % off names the wrong thread: the two bars are asked for before the first answer is
  *  believed. Put off, the verdict says what it hangs on. A check made since is applied here. */
@@ -29,11 +23,7 @@ export function CardTrust() {
   const putOff = () => {
     setLater(true);
     setAsking(false);
-    try {
-      localStorage.setItem(laterKey, '1');
-    } catch {
-      // Asked again after a reload then.
-    }
+    keepText(laterKey, '1');
   };
   const apply = async () => {
     for (let i = 0; i < sheet().shots.length; i++) {

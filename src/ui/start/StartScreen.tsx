@@ -6,6 +6,7 @@ import { dateTime } from '../language/format';
 import { t } from '../language/language';
 import { ReferenceChoice } from '../reference/ReferenceChoice';
 import { go, hashOf } from '../shell/route';
+import { keepText, keptText } from '../widgets/kept-text';
 import { narrow } from '../widgets/narrow';
 import { recallDraft } from '../work/draft';
 import { warmUpSoon } from '../work/engine';
@@ -151,11 +152,7 @@ function HowItWorks(props: { readonly open: boolean }) {
 }
 
 function seenBefore(): boolean {
-  try {
-    const seen = localStorage.getItem(seenKey) !== null;
-    localStorage.setItem(seenKey, '1');
-    return seen;
-  } catch {
-    return false;
-  }
+  const seen = keptText(seenKey) !== null;
+  keepText(seenKey, '1');
+  return seen;
 }

@@ -1,5 +1,6 @@
 import { createSignal } from 'solid-js';
 import { allTools, usualTools } from '../../journey/7-next-reading/tools';
+import { keepText, keptText } from '../widgets/kept-text';
 import type { Tool } from './open-sheet';
 
 const key = 'crestwise.tools';
@@ -10,12 +11,8 @@ export { allTools };
 const usual = usualTools;
 
 function read(): readonly Tool[] {
-  try {
-    const kept = localStorage.getItem(key);
-    return kept === null ? usual : allTools.filter((tool) => kept.split(' ').includes(tool));
-  } catch {
-    return usual;
-  }
+  const kept = keptText(key);
+  return kept === null ? usual : allTools.filter((tool) => kept.split(' ').includes(tool));
 }
 
 const [tools, setTools] = createSignal(read());
@@ -25,9 +22,5 @@ export const toolsAtHand = tools;
 
 export function setToolsAtHand(next: readonly Tool[]): void {
   setTools(next);
-  try {
-    localStorage.setItem(key, next.join(' '));
-  } catch {
-    // lasts until reload then
-  }
+  keepText(key, next.join(' '));
 }
