@@ -121,8 +121,8 @@ function measureFitting(
   const drawn = options.corrections?.axis ?? null;
   const seat = findThread(grey, shot.reference, fitting, drawn);
   if (options.gender !== 'male' && fitting && !drawn) {
-    const male = options.gender === 'auto' && seat.ok ? seat.value : null;
-    const bore = likelierBore(grey, shot.reference, fitting, vision, male);
+    const maleOdds = options.gender === 'auto' && seat.ok ? seat.value.odds : null;
+    const bore = likelierBore(grey, shot.reference, fitting, vision, maleOdds);
     if (bore) {
       enter('measurement');
       const notes = notesOfScale(shot, options);

@@ -1,4 +1,5 @@
 import type { PhotoPoint } from '../../journey/overlay';
+import { seededRandom } from '../../quantity/random';
 import type { Truth } from './truth';
 
 /** How far a person's ends of the axis may lie beside the true ones, mm. */
@@ -9,10 +10,10 @@ const mostOffMm = 1;
 export function axisByHand(truth: Truth): readonly [PhotoPoint, PhotoPoint] | null {
   const { camera, cxcy, width, height } = truth;
   if (!camera || !cxcy || !width || !height) return null;
-  const draw = drawsOf(truth.name);
+  const { uniform } = seededRandom(seedOf(truth.name));
   const end = ([x, y, z]: Truth['axis_p0']): PhotoPoint => {
-    const far = mostOffMm * Math.sqrt(draw());
-    const way = 2 * Math.PI * draw();
+    const far = mostOffMm * Math.sqrt(uniform());
+    const way = 2 * Math.PI * uniform();
     const p = [x + far * Math.cos(way), y + far * Math.sin(way), z];
     const [right = 0, up = 0, back = 0] = [0, 1, 2].map((k) =>
       camera.reduce((sum, row, i) => sum + (row[k] ?? 0) * ((p[i] ?? 0) - (row[3] ?? 0)), 0),
@@ -25,14 +26,6 @@ export function axisByHand(truth: Truth): readonly [PhotoPoint, PhotoPoint] | nu
   return [end(truth.axis_p0), end(truth.axis_p1)];
 }
 
-/** Numbers from 0 to 1 that a photo's name decides (FNV-1a, then mulberry32). */
-function drawsOf(name: string): () => number {
-  let state = 2166136261;
-  for (const letter of name) state = Math.imul(state ^ letter.charCodeAt(0), 16777619);
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
+/** FNV-1a of a photo's name. */
+const seedOf = (name: string): number =>
+  [...name].reduce((seed, letter) => Math.imul(seed ^ letter.charCodeAt(0), 16777619), 2166136261);

@@ -41,7 +41,7 @@ const start: Sought = {
   far: -1.5,
 };
 /** What leaves more to doubt never makes a length surer. */
-const never: readonly string[] = ['fit', 'limb', 'scatter', 'astrayScatter'];
+const neverNegative: readonly string[] = ['fit', 'limb', 'scatter', 'astrayScatter'];
 /** Weights stay small where photos say little: a ridge of so much per unit squared. */
 const ridge = 0.3;
 const ridged = names.filter((name) => !['base', 'astray', 'far'].includes(name));
@@ -62,7 +62,7 @@ export function fitSpread(rows: readonly Off[]): SpreadWeights {
       ridge * ridged.reduce((sum, name) => sum + w[name] ** 2, 0),
     );
   const weights = searchWeights(names, start, cost, (name) =>
-    never.includes(name) ? 0 : Number.NEGATIVE_INFINITY,
+    neverNegative.includes(name) ? 0 : Number.NEGATIVE_INFINITY,
   );
   const shares = rows
     .map(({ traces }) => spreadOf(traces, { ...weights, ...free }).u / traces.pitchMm)

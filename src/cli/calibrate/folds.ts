@@ -1,4 +1,5 @@
 import { coveringU, spreadOf } from '../../journey/5-measurement/learnt-spread';
+import { median } from '../../quantity/order';
 import { fitSpread, type Off } from './fit-spread';
 
 /** What a spread is worth on photos that did not set it. */
@@ -18,9 +19,8 @@ export function heldOut(rows: readonly Off[], folds = 5): HeldOut {
     const u = Math.hypot(sharedMm, coveringU(spreadOf(traces, weights[i % folds])));
     return { within: Math.abs(errorMm) < 1.96 * u, share: u / traces.pitchMm };
   });
-  const shares = judged.map(({ share }) => share).sort((a, b) => a - b);
   return {
     held: judged.filter(({ within }) => within).length / judged.length,
-    medianU: shares[Math.floor(shares.length / 2)],
+    medianU: median(judged.map(({ share }) => share)),
   };
 }

@@ -6,7 +6,6 @@ import type { Reference } from '../2-reference/reference';
 import type { FoundFitting } from '../3-find/find-fitting';
 import { photoAt } from '../4-thread-signal/axis-frame';
 import type { Corrections, RefusalReason } from '../identification';
-import type { PhotoPoint } from '../overlay';
 import { findThreads, threadsAlong } from './find-threads';
 import { likeliestThread } from './likeliest-thread';
 import type { SeatedThread } from './seat-thread';
@@ -14,6 +13,8 @@ import type { ThreadGuess } from './threads-on-axis';
 
 /** Logarithm of the odds below which a seat is more likely wrong than right. */
 const leastOdds = 0;
+
+type Axis = NonNullable<Corrections['axis']>;
 
 /** The thread on the fitting: of all that repeats along some axis, what surface and limbs speak for most;
  *  along the axis that a person has drawn, where one has. */
@@ -25,16 +26,9 @@ export function findThread(
 ): Result<SeatedThread, RefusalReason> {
   const { camera } = reference;
   const found = fitting ? findThreads(grey, reference, fitting) : [];
-  const guesses = drawn
-    ? [
-        // What is found on that axis anyway is seated better than by hand.
-        ...[...found].filter((guess) => liesAlong(camera, guess, drawn)),
-        ...threadsAlong(grey, camera, drawn),
-      ]
-    : found;
-  const seat = likeliestThread(grey, camera, guesses, (guess) =>
-    drawn ? runsAlong(camera, guess, drawn) : null,
-  );
+  const seat = drawn
+    ? likeliestThread(grey, camera, alongDrawn(grey, camera, found, drawn))
+    : likeliestThread(grey, camera, found);
   if (!seat || (!drawn && seat.odds < leastOdds)) return explain(reference, grey);
   const { frame, zone, crests } = seat;
   const margin = 3;
@@ -50,34 +44,32 @@ export function findThread(
   return ok(seat);
 }
 
-/** Shares of the drawn length: how far a guess's ends may lie beside the line, and its middle beyond the line's ends. */
+/** Of a drawn axis, shares of its length: how far the ends of a thread that is found may lie beside it, and its middle
+ *  beyond its ends; a hand is that steady (judgement). */
 const beside = 0.15;
 const beyond = 0.1;
 
-/** Whether a guess's frame runs from the drawn free end. */
-function runsAlong(
+/** What repeats along the drawn axis, then what is found there without it; the free end is where the person has begun. */
+function* alongDrawn(
+  grey: GreyImage,
   camera: PosedCamera,
-  { frame, zone }: ThreadGuess,
-  [from, to]: readonly [PhotoPoint, PhotoPoint],
-): boolean {
-  const [a, b] = [zone.fromS, zone.toS].map((s) => photoAt(camera, frame, s, 0));
-  return (b[0] - a[0]) * (to[0] - from[0]) + (b[1] - a[1]) * (to[1] - from[1]) > 0;
-}
-
-function liesAlong(
-  camera: PosedCamera,
-  { frame, zone }: ThreadGuess,
-  [from, to]: readonly [PhotoPoint, PhotoPoint],
-): boolean {
+  found: Iterable<ThreadGuess>,
+  drawn: Axis,
+): Iterable<ThreadGuess> {
+  for (const guess of threadsAlong(grey, camera, drawn)) yield { ...guess, freeEndFirst: true };
+  const [from, to] = drawn;
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
   const length2 = dx * dx + dy * dy;
-  const ends = [zone.fromS, zone.toS].map((s) => {
-    const at = photoAt(camera, frame, s, 0);
-    const [x, y] = [at[0] - from[0], at[1] - from[1]];
-    return { along: (x * dx + y * dy) / length2, aside: Math.abs(x * dy - y * dx) / length2 };
-  });
-  const middle = ends.reduce((sum, { along }) => sum + along / 2, 0);
-  return ends.every(({ aside }) => aside < beside) && middle > -beyond && middle < 1 + beyond;
+  for (const guess of found) {
+    const ends = [guess.zone.fromS, guess.zone.toS].map((s) => {
+      const at = photoAt(camera, guess.frame, s, 0);
+      const [x, y] = [at[0] - from[0], at[1] - from[1]];
+      return { along: (x * dx + y * dy) / length2, aside: Math.abs(x * dy - y * dx) / length2 };
+    });
+    const middle = (ends[0].along + ends[1].along) / 2;
+    if (ends.every(({ aside }) => aside < beside) && middle > -beyond && middle < 1 + beyond)
+      yield { ...guess, freeEndFirst: ends[1].along > ends[0].along };
+  }
 }
 
 function explain(reference: Reference, grey: GreyImage): Result<SeatedThread, RefusalReason> {

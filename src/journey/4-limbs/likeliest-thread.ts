@@ -14,13 +14,12 @@ export function likeliestThread(
   grey: GreyImage,
   camera: PosedCamera,
   guesses: Iterable<ThreadGuess>,
-  freeEndFirst: (guess: ThreadGuess) => boolean | null,
 ): SeatedThread | null {
   let best: SeatedThread | null = null;
   let seats = 0;
   let tried = 0;
   for (const guess of guesses) {
-    const seat = seatThread(grey, camera, guess, freeEndFirst(guess));
+    const seat = seatThread(grey, camera, guess);
     tried++;
     if (seat) {
       seats++;

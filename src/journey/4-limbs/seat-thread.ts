@@ -27,7 +27,7 @@ export interface SeatedThread {
   readonly periods: readonly RatedPeriod[];
   readonly pitchMm: number;
   readonly traits: SeatTraits;
-  /** Logarithm of the odds that a thread lies here. */
+  /** Logarithm of the odds that a thread lies here, and that its limbs are the ones that were seen. */
   readonly odds: number;
 }
 
@@ -64,8 +64,7 @@ const settledWithin = { radius: 0.02, offset: 0.02, turn: 0.005, period: 0.02 };
 export function seatThread(
   grey: GreyImage,
   camera: PosedCamera,
-  guess: Pick<ThreadGuess, 'frame' | 'zone' | 'radiusMm' | 'periods'>,
-  freeEndFirst: boolean | null = null,
+  guess: Pick<ThreadGuess, 'frame' | 'zone' | 'radiusMm' | 'periods' | 'freeEndFirst'>,
 ): SeatedThread | null {
   let { frame, radiusMm } = guess;
   let zone: Extent = guess.zone;
@@ -124,7 +123,10 @@ export function seatThread(
     if (round > 0 && agrees(crests, body.radiusMm, folded, foldMm)) break;
   }
   if (!seated) return null;
-  return seenClosely(photo, (freeEndFirst ?? seated.hex.ahead > 0.5) ? seated : reversed(seated));
+  return seenClosely(
+    photo,
+    (guess.freeEndFirst ?? seated.hex.ahead > 0.5) ? seated : reversed(seated),
+  );
 }
 
 /** A seat with its axis, radius and taper as a close look shows them; as it was where that shows nothing. */
@@ -150,9 +152,14 @@ function seenClosely(photo: PosedPhoto, seat: SeatedThread): SeatedThread {
     zone: seenFrom(camera, frame, ends),
     crests: { ...crests, radiusMm, uRadiusMm, halfTaper, uHalfTaper, uTurn },
     radiusOdds: lines.odds,
+    odds: bothOdds(seat.odds, lines.odds),
     periods: seat.periods.map(wound),
   };
 }
+
+/** Logarithm of the odds that two things hold which go wrong each for its own reasons. */
+const bothOdds = (a: number, b: number): number =>
+  -portable.log(portable.exp(-a) + portable.exp(-b) + portable.exp(-a - b));
 
 /** Where the limbs' middle is expected by a hex that was sought about the same axis, as far as one is seen. */
 const middleBy = ({ offsetMm, uOffsetMm, share }: HexSeen, radiusMm: number): Estimate =>

@@ -22,6 +22,8 @@ export interface ThreadGuess {
   readonly periods: readonly SurfacePeriod[];
   /** What speaks for a thread here, for comparison between guesses. */
   readonly worth: number;
+  /** Whether the frame runs from the free end, where a person has said so. */
+  readonly freeEndFirst?: boolean;
 }
 
 const zonesPerLine = 2;

@@ -31,9 +31,8 @@ import { anyForm } from './thread-form';
 import type { OtherPeriod } from './thread-measurement';
 import type { Rival, ThreadSolution } from './thread-solution';
 
-/** How far outline and surface or limbs may be apart before the outline is doubted: the surface's pattern
- *  moves against the ridges from end to end, limbs are told to a share of the pitch. Wide against
- *  what either achieves, so that a clear outline decides. */
+/** Of what surface and limbs say, beside their own u: the surface's pattern moves against the ridges from end to end,
+ *  limbs are told to a share of the pitch. */
 const priors = { surface: 0.001, surfaceDrift: 0.01, limb: 0.03, halfTaper: 0.002 };
 /** Share of its height within which an axis lies that no hex holds. */
 const unknownHeight = 0.2;
