@@ -205,3 +205,16 @@ export async function watchLayoutShift(page: Page): Promise<() => Promise<number
   });
   return () => page.evaluate(() => (window as unknown as { shift: number }).shift);
 }
+
+/** A table without a card on it. */
+export async function blankPhoto(page: Page): Promise<Buffer> {
+  const bytes = await page.evaluate(async () => {
+    const canvas = new OffscreenCanvas(1200, 900);
+    const context = canvas.getContext('2d')!;
+    context.fillStyle = '#8a7f70';
+    context.fillRect(0, 0, 1200, 900);
+    const blob = await canvas.convertToBlob({ type: 'image/jpeg' });
+    return [...new Uint8Array(await blob.arrayBuffer())];
+  });
+  return Buffer.from(bytes);
+}

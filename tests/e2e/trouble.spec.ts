@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import {
+  blankPhoto,
   chooseFile,
   measureSample,
   onSize,
@@ -11,19 +12,6 @@ import {
 } from './support';
 
 const photo = readFileSync(`${photosFolder}d16.jpg`);
-
-/** A table without a card on it. */
-async function blankPhoto(page: Page): Promise<Buffer> {
-  const bytes = await page.evaluate(async () => {
-    const canvas = new OffscreenCanvas(1200, 900);
-    const context = canvas.getContext('2d')!;
-    context.fillStyle = '#8a7f70';
-    context.fillRect(0, 0, 1200, 900);
-    const blob = await canvas.convertToBlob({ type: 'image/jpeg' });
-    return [...new Uint8Array(await blob.arrayBuffer())];
-  });
-  return Buffer.from(bytes);
-}
 
 onSize('phone', () => {
   test('a photo without the card is refused with a picture, and can be helped with a rule', async ({

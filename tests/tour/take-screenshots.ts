@@ -3,7 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync, rmSync } from 'node:fs';
 import { type BrowserContext, chromium, type Page } from '@playwright/test';
 import { serve } from '../../.ci/serve.mjs';
-import { unfold } from '../e2e/support';
+import { blankPhoto, unfold } from '../e2e/support';
 
 const root = new URL('../../', import.meta.url).pathname;
 const folder = `${root}screenshots/`;
@@ -137,18 +137,10 @@ async function sheetScreens(
   await page.locator('.candidate').first().waitFor();
   await take('sheet-from-readings');
   await open('');
-  const blank = await page.evaluate(async () => {
-    const canvas = new OffscreenCanvas(1200, 900);
-    const context = canvas.getContext('2d')!;
-    context.fillStyle = '#8a7f70';
-    context.fillRect(0, 0, 1200, 900);
-    const blob = await canvas.convertToBlob({ type: 'image/jpeg' });
-    return [...new Uint8Array(await blob.arrayBuffer())];
-  });
   await page.getByLabel('Choose a photo').setInputFiles({
     name: 'table.jpg',
     mimeType: 'image/jpeg',
-    buffer: Buffer.from(blank),
+    buffer: await blankPhoto(page),
   });
   await page.locator('.refused').waitFor({ timeout: 60_000 });
   await take('refused');
