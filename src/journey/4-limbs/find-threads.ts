@@ -7,7 +7,7 @@ import { type Line, mirrorLines, rippleLines } from '../3-find/lines';
 import { rippleGroups } from '../3-find/ripple-groups';
 import { ripplesOf } from '../3-find/ripples';
 import { windowView } from '../3-find/window-view';
-import { type AxisFrame, type Extent, flatAxis } from '../4-thread-signal/axis-frame';
+import { type AxisFrame, type Extent, flatAxis, photoAt } from '../4-thread-signal/axis-frame';
 import type { PhotoPoint } from '../overlay';
 import type { SeatedThread } from './seat-thread';
 import { type ThreadGuess, threadsOnAxis } from './threads-on-axis';
@@ -55,8 +55,8 @@ export function* findThreads(
   yield* rest.sort((a, b) => b.worth - a.worth);
 }
 
-/** The same along an axis that a person has drawn over the thread, ends in the photo. */
-export function threadsAlong(
+/** What repeats along an axis that a person has drawn over the thread, ends in the photo. */
+function threadsAlong(
   grey: GreyImage,
   camera: PosedCamera,
   [from, to]: readonly [PhotoPoint, PhotoPoint],
@@ -73,6 +73,34 @@ export function threadsAlong(
     uAngleRad: drawnWithinMm / lengthMm,
     uOffsetMm: drawnWithinMm,
   }).sort((a, b) => b.worth - a.worth);
+}
+
+/** Of a drawn axis, shares of its length: how far the ends of a thread that is found may lie beside it, and its middle
+ *  beyond its ends; a hand is that steady (judgement). */
+const beside = 0.15;
+const beyond = 0.1;
+
+/** What repeats along the drawn axis, then what is found there without it; the free end is where the person has begun. */
+export function* alongDrawn(
+  grey: GreyImage,
+  camera: PosedCamera,
+  found: Iterable<ThreadGuess>,
+  drawn: readonly [PhotoPoint, PhotoPoint],
+): Iterable<ThreadGuess> {
+  for (const guess of threadsAlong(grey, camera, drawn)) yield { ...guess, freeEndFirst: true };
+  const [from, to] = drawn;
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const length2 = dx * dx + dy * dy;
+  for (const guess of found) {
+    const ends = [guess.zone.fromS, guess.zone.toS].map((s) => {
+      const at = photoAt(camera, guess.frame, s, 0);
+      const [x, y] = [at[0] - from[0], at[1] - from[1]];
+      return { along: (x * dx + y * dy) / length2, aside: Math.abs(x * dy - y * dx) / length2 };
+    });
+    const middle = (ends[0].along + ends[1].along) / 2;
+    if (ends.every(({ aside }) => aside < beside) && middle > -beyond && middle < 1 + beyond)
+      yield { ...guess, freeEndFirst: ends[1].along > ends[0].along };
+  }
 }
 
 /** The same along the axis of a thread that has been seated, on either side of it: an adaptor's other end. `reach`:
