@@ -5,7 +5,7 @@ import { conclude } from '../../journey/7-next-reading/conclude';
 import type { Measured } from '../../journey/identification';
 import type { PhotoPoint } from '../../journey/overlay';
 import { findThread } from '../../standards/threads';
-import type { Truth } from './truth';
+import { otherEndOf, type Truth } from './truth';
 import { worldAt } from './zone-middle';
 
 /** One threaded end of a part as the truth has it, and what was found of it. */
@@ -25,77 +25,52 @@ export interface EndScore {
   readonly acrossFlats: { readonly error: number; readonly z: number } | null;
 }
 
-interface TrueEnd {
-  readonly system: string;
-  readonly basicMajorMm: number;
-  readonly pitchMm: number;
-  readonly coneDeg: number | null;
-  /** World frame, mm. */
-  readonly middle: readonly [number, number];
-}
-
 /** Every end that the truth names; none where it does not say what the end looks like. */
 export function endScores(truth: Truth, answer: Measured | null): EndScore[] {
-  const ends = trueEnds(truth);
-  const found = answer ? foundEnds(truth, answer, ends) : [];
-  return ends.map((end, i) => scoreOf(truth, end, found[i] ?? null));
+  const ends = truth.nose === undefined ? [] : trueEnds(truth);
+  const found = answer ? foundEnds(ends, answer) : [];
+  return ends.map((end, i) => scoreOf(end, found[i] ?? null));
 }
 
-function trueEnds(truth: Truth): TrueEnd[] {
-  if (truth.nose === undefined) return [];
-  const first: TrueEnd = {
-    system: truth.system,
-    basicMajorMm: truth.basic_major_mm,
-    pitchMm: truth.pitch_mm,
-    coneDeg: truth.nose === 'cone' ? (truth.nose_half_angle_deg ?? null) : null,
-    middle: between(truth.axis_p0, truth.axis_p1, 0.5),
-  };
-  if (!truth.other || !truth.axis_rear) return [first];
-  const { other } = truth;
-  const length = Math.hypot(
-    truth.axis_rear[0] - truth.axis_p0[0],
-    truth.axis_rear[1] - truth.axis_p0[1],
-  );
-  const back = other.thread_len_mm / 2 / length;
-  return [
-    first,
-    {
-      system: other.system,
-      basicMajorMm: other.basic_major_mm,
-      pitchMm: other.pitch_mm,
-      coneDeg: null,
-      middle: between(truth.axis_rear, truth.axis_p0, back),
-    },
-  ];
-}
+/** The truth of the end that the answer's own measurement is of: of an adaptor, the nearer one. */
+export const endMeasured = (truth: Truth, answer: Measured): Truth =>
+  nearest(trueEnds(truth), answer, answer.overlay.axis);
 
-const between = (a: readonly number[], b: readonly number[], share: number) =>
-  [0, 1].map((i) => a[i]! + share * (b[i]! - a[i]!)) as [number, number];
+function trueEnds(truth: Truth): Truth[] {
+  const other = otherEndOf(truth);
+  return other ? [truth, other] : [truth];
+}
 
 /** Measurements in the order of the true ends: each goes to the nearest. */
-function foundEnds(truth: Truth, answer: Measured, ends: readonly TrueEnd[]) {
+function foundEnds(ends: readonly Truth[], answer: Measured) {
   const out: (ThreadMeasurement | null)[] = ends.map(() => null);
-  const measured: { measurement: ThreadMeasurement; axis: readonly PhotoPoint[] | null }[] = [
+  if (ends.length === 0) return out;
+  for (const { measurement, axis } of [
     { measurement: answer.measurement, axis: answer.overlay.axis },
     ...answer.otherEnds,
-  ];
-  for (const { measurement, axis } of measured) {
-    const [first] = ends;
-    if (!first) continue;
-    if (ends.length === 1 || !axis) {
-      out[0] ??= measurement;
-      continue;
-    }
-    const at = between(axis[0]!, axis[1]!, 0.5);
-    const [x, y] = worldAt(truth, answer, at, truth.axis_p0[2]);
-    const away = ends.map(({ middle }) => Math.hypot(middle[0] - x, middle[1] - y));
-    out[away.indexOf(Math.min(...away))] ??= measurement;
-  }
+  ])
+    out[ends.indexOf(nearest(ends, answer, axis))] ??= measurement;
   return out;
 }
 
-function scoreOf(truth: Truth, end: TrueEnd, found: ThreadMeasurement | null): EndScore {
-  const { coneDeg } = end;
+/** The end whose thread's middle lies nearest to that of an axis in the photo; the first where there is none. */
+function nearest(
+  ends: readonly Truth[],
+  answer: Measured,
+  axis: readonly PhotoPoint[] | null,
+): Truth {
+  const [first] = ends as readonly [Truth];
+  if (ends.length === 1 || !axis) return first;
+  const middle = [0, 1].map((i) => (axis[0]![i]! + axis[1]![i]!) / 2) as [number, number];
+  const [x, y] = worldAt(first, answer, middle, first.axis_p0[2]);
+  const away = ends.map(({ axis_p0: p0, axis_p1: p1 }) =>
+    Math.hypot((p0[0] + p1[0]) / 2 - x, (p0[1] + p1[1]) / 2 - y),
+  );
+  return ends[away.indexOf(Math.min(...away))]!;
+}
+
+function scoreOf(end: Truth, found: ThreadMeasurement | null): EndScore {
+  const coneDeg = end.nose === 'cone' ? (end.nose_half_angle_deg ?? null) : null;
   if (!found)
     return {
       measured: false,
@@ -112,18 +87,18 @@ function scoreOf(truth: Truth, end: TrueEnd, found: ThreadMeasurement | null): E
   const flats = found.hexAcrossFlatsMm;
   return {
     measured: true,
-    pitchError: found.pitchMm.value / end.pitchMm - 1,
+    pitchError: found.pitchMm.value / end.pitch_mm - 1,
     leads:
       row?.system === end.system &&
-      Math.abs(row.pitchMm - end.pitchMm) < 1e-3 &&
-      Math.abs(row.basicMajorMm - end.basicMajorMm) < 0.05,
+      Math.abs(row.pitchMm - end.pitch_mm) < 1e-3 &&
+      Math.abs(row.basicMajorMm - end.basic_major_mm) < 0.05,
     coneDeg,
     claimed: claimedSeat(angle),
     angleError: angle && coneDeg !== null ? angle.value - coneDeg : null,
     acrossFlats: flats
       ? {
-          error: flats.value / truth.hex_af_mm - 1,
-          z: (flats.value - truth.hex_af_mm) / flats.u,
+          error: flats.value / end.hex_af_mm - 1,
+          z: (flats.value - end.hex_af_mm) / flats.u,
         }
       : null,
   };

@@ -1,6 +1,6 @@
 import type { Identification, Measured } from '../../journey/identification';
 import { findThread } from '../../standards/threads';
-import { type EndScore, endScores } from './end-score';
+import { type EndScore, endMeasured, endScores } from './end-score';
 import type { Truth } from './truth';
 import { type WearScore, wearScore } from './wear-score';
 import { trueMajorMm } from './zone-middle';
@@ -79,19 +79,22 @@ export function score(truth: Truth, answer: Identification): Score {
       wear: null,
       notes: [],
     };
-  const major = trueMajorMm(truth, answer);
+  const end = endMeasured(truth, answer);
+  const major = trueMajorMm(end, answer);
   return {
     ...base,
+    designation: end.designation,
+    taperTrue: end.taper,
     outcome: 'measured',
     refusal: null,
-    verdict: verdictOf(truth, answer),
+    verdict: verdictOf(end, answer),
     concluded: answer.conclusion.decision.thread,
-    leader: leaderOf(truth, answer),
+    leader: leaderOf(end, answer),
     asked: answer.conclusion.decision.ask?.reading ?? null,
-    connectionRight: connectionRight(truth, answer),
+    connectionRight: connectionRight(end, answer),
     ends: endScores(truth, answer),
-    numbers: numbersOf(truth, answer, major),
-    wear: wearScore(truth, answer, major),
+    numbers: numbersOf(end, answer, major),
+    wear: wearScore(end, answer, major),
     notes: answer.notes,
   };
 }

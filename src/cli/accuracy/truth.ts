@@ -1,5 +1,6 @@
 import { z } from 'zod';
 
+const threadSystem = z.enum(['UN', 'M', 'G', 'R', 'NPT']);
 const point = z.tuple([z.number(), z.number(), z.number()]);
 
 /** What is known of a photo with ground truth. World frame: origin at the card's centre, x right,
@@ -7,7 +8,7 @@ const point = z.tuple([z.number(), z.number(), z.number()]);
 export const truthSchema = z.looseObject({
   name: z.string(),
   designation: z.string(),
-  system: z.enum(['UN', 'M', 'G', 'R', 'NPT']),
+  system: threadSystem,
   basic_major_mm: z.number(),
   pitch_mm: z.number().positive(),
   /** On diameter. */
@@ -55,10 +56,16 @@ export const truthSchema = z.looseObject({
   axis_rear: point.optional(),
   other: z
     .looseObject({
-      system: z.string(),
+      designation: z.string(),
+      system: threadSystem,
       basic_major_mm: z.number(),
       pitch_mm: z.number(),
+      taper: z.number(),
       thread_len_mm: z.number(),
+      crest_major_at_start_mm: z.number(),
+      crest_major_at_end_mm: z.number(),
+      family: z.string().optional(),
+      size: z.string().optional(),
     })
     .optional(),
   camera_height_mm: z.number().optional(),
@@ -70,3 +77,21 @@ export const truthSchema = z.looseObject({
 });
 
 export type Truth = z.infer<typeof truthSchema>;
+
+/** An adaptor's other end as the truth of a photo of its own; null where there is none. */
+export function otherEndOf(truth: Truth): Truth | null {
+  const { other, axis_rear: rear, axis_p0: nose } = truth;
+  if (!other || !rear) return null;
+  const length = Math.hypot(...nose.map((x, i) => x - rear[i]!));
+  const inward = nose.map((x, i) => rear[i]! + ((x - rear[i]!) / length) * other.thread_len_mm);
+  return {
+    ...truth,
+    ...other,
+    axis_p0: rear,
+    axis_p1: inward as Truth['axis_p1'],
+    axis_rear: nose,
+    nose: truth.nose && 'plain',
+    nose_half_angle_deg: null,
+    other: undefined,
+  };
+}

@@ -8,6 +8,7 @@ import { rippleGroups } from '../3-find/ripple-groups';
 import { ripplesOf } from '../3-find/ripples';
 import { windowView } from '../3-find/window-view';
 import { type AxisFrame, type Extent, flatAxis, photoAt } from '../4-thread-signal/axis-frame';
+import { recentred } from '../4-thread-signal/axis-moves';
 import type { PhotoPoint } from '../overlay';
 import type { SeatedThread } from './seat-thread';
 import { type ThreadGuess, threadsOnAxis } from './threads-on-axis';
@@ -55,6 +56,12 @@ export function* findThreads(
   yield* rest.sort((a, b) => b.worth - a.worth);
 }
 
+/** Half the width that is looked at beside a drawn axis, in its length: threads are from a third to three times as
+ *  long as wide, and what repeats beside one is left out where that is looked at by itself. */
+const drawnHalfWidths = [0.5, 0.85, 1.5];
+/** How far both ends of a drawn axis are tried to either side, mm: a hand's error. */
+const turnedBy = [0, -0.5 * drawnWithinMm, 0.5 * drawnWithinMm];
+
 /** What repeats along an axis that a person has drawn over the thread, ends in the photo. */
 function threadsAlong(
   grey: GreyImage,
@@ -66,13 +73,25 @@ function threadsAlong(
   const lengthMm = Math.hypot(x1 - x, y1 - y);
   if (!(lengthMm > shortestDrawnMm)) return [];
   const along = { x, y, angleRad: portable.atan2(y1 - y, x1 - x) };
-  return threadsOnAxis(grey, camera, overLine(camera, along), {
-    fromMm: 0,
-    toMm: lengthMm,
-    halfWidthMm: Math.max(8, Math.min(35, 1.5 * lengthMm)),
-    uAngleRad: drawnWithinMm / lengthMm,
-    uOffsetMm: drawnWithinMm,
-  }).sort((a, b) => b.worth - a.worth);
+  const start = overLine(camera, along);
+  return turnedBy
+    .flatMap((asideMm) =>
+      drawnHalfWidths.flatMap((width) =>
+        threadsOnAxis(
+          grey,
+          camera,
+          recentred(camera, start, lengthMm / 2, 0, (2 * asideMm) / lengthMm),
+          {
+            fromMm: 0,
+            toMm: lengthMm,
+            halfWidthMm: Math.max(4, Math.min(35, width * lengthMm)),
+            uAngleRad: drawnWithinMm / lengthMm,
+            uOffsetMm: drawnWithinMm,
+          },
+        ),
+      ),
+    )
+    .sort((a, b) => b.worth - a.worth);
 }
 
 /** Of a drawn axis, shares of its length: how far the ends of a thread that is found may lie beside it, and its middle

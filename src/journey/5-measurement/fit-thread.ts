@@ -4,7 +4,7 @@ import * as portable from '../../quantity/portable-math';
 import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
 import { bestStart } from './cold-start';
 import { outlineModel } from './outline-model';
-import { alongOutline, cauchyWeights, flankBalance, robustScatter } from './outline-scatter';
+import { alongOutline, cauchyWeights, flankBalance, scatterAbout } from './outline-scatter';
 import type { PeriodStart } from './start-period';
 import type { ThreadForm } from './thread-form';
 
@@ -185,7 +185,7 @@ export function fitThread(
   };
   if (scatterSoFarMm === undefined)
     Object.assign(initial, bestStart(points, middleS, model, initial));
-  let scatter = scatterSoFarMm ?? 0.08 * start.pitchMm;
+  let scatter = scatterSoFarMm ?? scatterAbout([], start.pitchMm);
   /** Points are as many as their correlation along the outline leaves of them, against ridges and
    *  priors too. */
   let inflation = 1;
@@ -232,7 +232,7 @@ export function fitThread(
     });
     current = fit.parameters;
     const rest = residualsOf(current);
-    const next = robustScatter(rest);
+    const next = scatterAbout(rest, start.pitchMm);
     const kept = cauchyWeights(rest, next);
     inflation = alongOutline(points, rest, kept, current[0]);
     balance = flankBalance(points, model, current, kept);

@@ -28,8 +28,9 @@ export function bandAbout(
   };
 }
 
-/** Slope of the view along the axis, linear between the ends of the outline seen. */
+/** Slope of the view along the axis, linear between the ends of the outline seen; none where none is seen. */
 function slopesOf(points: readonly OutlinePoint[]): (s: number) => number {
+  if (points.length === 0) return () => 0;
   const first = points.reduce((a, q) => (q.s < a.s ? q : a));
   const last = points.reduce((a, q) => (q.s > a.s ? q : a));
   const rate = (last.slope - first.slope) / Math.max(1e-6, last.s - first.s);

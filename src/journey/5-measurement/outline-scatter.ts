@@ -8,6 +8,19 @@ export function raggedMm(scatterMm: number, pitchMm: number): number {
   return pitchMm * (0.45 * Math.max(0, share - 0.04) + 2 * Math.max(0, share - 0.1));
 }
 
+/** Of an outline that has not been seen, in pitches, and as how many edges that counts beside those that are: a
+ *  handful that agree by chance have not shown how well an outline keeps to its thread. */
+const unseen = { share: 0.08, edges: 12 };
+
+/** Standard deviation of an outline's edges about a thread of this pitch, mm. */
+export function scatterAbout(residuals: readonly number[], pitchMm: number): number {
+  const n = residuals.length;
+  const seen = n > 0 ? robustScatter(residuals) : 0;
+  return Math.sqrt(
+    (n * seen ** 2 + unseen.edges * (unseen.share * pitchMm) ** 2) / (n + unseen.edges),
+  );
+}
+
 /** Standard deviation by the median, mm. */
 export function robustScatter(residuals: readonly number[]): number {
   const sizes = residuals.map(Math.abs).sort((a, b) => a - b);

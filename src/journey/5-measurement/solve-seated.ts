@@ -39,8 +39,6 @@ const unknownHeight = 0.2;
 const rounds = 2;
 /** Share of the pitch within which the surface is asked again. */
 const nearby = 0.012;
-/** Fewer edges than this say nothing beside what limbs and surface have said. */
-const fewestEdges = 12;
 const fewestTurns = 3;
 /** Periods less likely by the surface than this against the best are not asked about. */
 const leastOdds = 0.003;
@@ -64,7 +62,7 @@ export interface SeatedView {
   readonly sides: Side | 'both';
 }
 
-type Solved = Result<ThreadSolution, 'no-thread' | 'too-few-turns'>;
+type Solved = Result<ThreadSolution, 'too-few-turns'>;
 
 /** How far the outline may move the axis, pitches and rad, at first and then, and the radius and its growth, in their
  *  u. */
@@ -111,10 +109,8 @@ export function solveSeated({ grey, card, seat, field, sides }: SeatedView): Sol
     const r = crests.radiusMm + crests.halfTaper * (s - middle0);
     return { fromR: r - deepest, toR: r + 0.1 * seat.pitchMm + 2 * mmPerPx };
   });
-  if (points.length < fewestEdges) return refuse('no-thread', noThread);
   const chosen = withOutline(points, middle(), zone, rivals);
-  if (!chosen) return refuse('no-thread', noThread);
-  const { begun, period, others } = chosen;
+  const { crestS, period, others } = chosen;
   const pitchMm = period.periodMm;
   const turns = (zone.toS - zone.fromS) / pitchMm;
   const uPitch = pitchMm * Math.hypot(priors.surface, priors.surfaceDrift / turns);
@@ -140,15 +136,13 @@ export function solveSeated({ grey, card, seat, field, sides }: SeatedView): Sol
       },
       warm?.scatterMm,
     );
-  let fit = solve(startAt(pitchMm, begun.crestS, radius.value, crests.halfTaper));
+  let fit = solve(startAt(pitchMm, crestS, radius.value, crests.halfTaper));
   for (let round = 0; round < rounds; round++) {
     // Beside black, metal fades inwards for other reasons too.
     if (round === rounds - 1 && field === 'light') rim = crestRim(view, frame, points, fit);
     if (bothSidesSpeak(points, fit))
       frame = recentred(camera, frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn);
-    const moved = edges(bandAbout(fit, points, 0.25 * fit.pitchMm + 2 * mmPerPx));
-    if (moved.length < fewestEdges) break;
-    points = moved;
+    points = edges(bandAbout(fit, points, 0.25 * fit.pitchMm + 2 * mmPerPx));
     if (round === 0) {
       zone = completeTurns(points, fit, zone);
       points = points.filter((q) => q.s >= zone.fromS && q.s <= zone.toS);
@@ -209,34 +203,29 @@ function surfaceAbout(
 }
 
 /** Of periods that the surface leaves possible, the one that surface and outline together speak for: the
- *  two sides of a thread are half a pitch apart, those of twice or half the pitch are not. */
+ *  two sides of a thread are half a pitch apart, those of twice or half the pitch are not. An outline too scarce for
+ *  any period says nothing. */
 function withOutline(
   points: readonly OutlinePoint[],
   middleS: number,
   zone: Extent,
   rivals: readonly RatedPeriod[],
 ): {
-  begun: PeriodStart;
-  period: RatedPeriod;
-  others: readonly OtherPeriod[];
-  rivals: readonly Rival[];
-} | null {
-  const tried = rivals.flatMap((period) => {
+  /** Axial position of a crest on the left side, mm. */
+  readonly crestS: number;
+  readonly period: RatedPeriod;
+  readonly others: readonly OtherPeriod[];
+  readonly rivals: readonly Rival[];
+} {
+  const independent = perTurn * ((zone.toS - zone.fromS) / rivals[0].periodMm);
+  const tried = rivals.map((period) => {
     const near = Array.from({ length: 9 }, (_, i) => period.periodMm * (1 + 0.0015 * (i - 4)));
     const begun = startPeriod(points, middleS, near);
-    if (!begun) return [];
-    const independent = perTurn * ((zone.toS - zone.fromS) / rivals[0].periodMm);
-    const outline = (-independent / 2) * portable.log(Math.max(0.02, 1 - begun.explained));
-    // What is no tooth of this pitch has another height, whatever it explains.
-    const z = portable.log(Math.max(1e-3, begun.amplitudeMm / (usualAmplitude * period.periodMm)));
-    const tooth = -0.5 * Math.min(9, (z / uLnAmplitude) ** 2);
-    const junk = (-independent / 2) * portable.log(1 - shownByChance);
-    const spoken = portable.log(portable.exp(outline + tooth) + portable.exp(junk));
+    const spoken = begun ? spokenBy(begun, period.periodMm, independent) : 0;
     const odds = logOdds(period.traits) + periodWeights.outline * spoken;
-    return [{ begun, period, spoken, odds }];
+    return { crestS: begun?.crestS ?? middleS, period, spoken, odds };
   });
   const [best] = tried.sort((a, b) => b.odds - a.odds);
-  if (!best) return null;
   const weights = tried.map(({ odds }) => portable.exp(odds - best.odds));
   const all = weights.reduce((sum, w) => sum + w, 0);
   const others = tried.flatMap(({ period }, i) => {
@@ -244,11 +233,18 @@ function withOutline(
     const ratio = period.periodMm / best.period.periodMm;
     return i === 0 || share < leastShare ? [] : [{ ratio, share }];
   });
-  return { begun: best.begun, period: best.period, others, rivals: tried };
+  return { ...best, others, rivals: tried };
 }
 
-const noThread =
-  'Lay the fitting in the card’s window with its thread in full view, and shoot from above.';
+/** What an outline says for a period, a logarithm: how much of it the period explains, as a tooth of that pitch. */
+function spokenBy(begun: PeriodStart, periodMm: number, independent: number): number {
+  const outline = (-independent / 2) * portable.log(Math.max(0.02, 1 - begun.explained));
+  // What is no tooth of this pitch has another height, whatever it explains.
+  const z = portable.log(Math.max(1e-3, begun.amplitudeMm / (usualAmplitude * periodMm)));
+  const tooth = -0.5 * Math.min(9, (z / uLnAmplitude) ** 2);
+  const junk = (-independent / 2) * portable.log(1 - shownByChance);
+  return portable.log(portable.exp(outline + tooth) + portable.exp(junk));
+}
 
 /** The hand, when the other one is less than a twentieth as likely at the same period. */
 function handOf(best: RatedPeriod, crests: CrestLines): 'right' | 'left' | null {

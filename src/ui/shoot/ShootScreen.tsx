@@ -33,6 +33,7 @@ export function ShootScreen() {
           <Show when={!shooting.unguided()}>
             <CheckList of={shooting} />
           </Show>
+          <AutoChoice of={shooting} />
           <ShootButtons of={shooting} />
         </div>
       </div>
@@ -40,35 +41,40 @@ export function ShootScreen() {
   );
 }
 
-/** What a good shot needs, and whether the shot is taken once all of it is there. */
+/** What a good shot needs. */
 function CheckList(props: { readonly of: Shooting }) {
-  const { guidance, auto, setAuto } = props.of;
+  const { guidance } = props.of;
   const checks = createMemo(() => checksOf(guidance(), referenceChoice(), endChoice()));
   return (
-    <>
-      <ul class="checks">
-        <For each={checks()}>
-          {(check) => (
-            <li data-state={check.state}>
-              <span>{checkWords(check.key)}</span>
-              <span class="small soft">
-                {check.state === 'good'
-                  ? t().shoot.good
-                  : check.state === 'bad'
-                    ? t().shoot.bad
-                    : '–'}
-              </span>
-            </li>
-          )}
-        </For>
-      </ul>
-      <Show when={referenceChoice() !== 'rule'}>
-        <label class="choice">
-          <input type="checkbox" checked={auto()} onChange={() => setAuto(!auto())} />
-          {t().shoot.auto}
-        </label>
-      </Show>
-    </>
+    <ul class="checks">
+      <For each={checks()}>
+        {(check) => (
+          <li data-state={check.state}>
+            <span>{checkWords(check.key)}</span>
+            <span class="small soft">
+              {check.state === 'good'
+                ? t().shoot.good
+                : check.state === 'bad'
+                  ? t().shoot.bad
+                  : '–'}
+            </span>
+          </li>
+        )}
+      </For>
+    </ul>
+  );
+}
+
+/** Whether the shot is taken once all is well; it stays while the guidance is out, which may come back. */
+function AutoChoice(props: { readonly of: Shooting }) {
+  const { auto, setAuto } = props.of;
+  return (
+    <Show when={referenceChoice() !== 'rule'}>
+      <label class="choice">
+        <input type="checkbox" checked={auto()} onChange={() => setAuto(!auto())} />
+        {t().shoot.auto}
+      </label>
+    </Show>
   );
 }
 
