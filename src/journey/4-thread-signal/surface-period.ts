@@ -44,7 +44,7 @@ export function surfacePeriods(
   const step = 1 / (5 * lengthMm);
   const frequencies: number[] = [];
   for (let f = 1 / longest; f <= 1 / shortest; f += step) frequencies.push(f);
-  const energy = frequencies.map((f) => power(amplitudes(surface, f)));
+  const energy = summedSpectrum(surface, frequencies);
   const peaks = energy
     .map((e, i) => ({ e, i }))
     .filter(({ e, i }) => e > (energy[i - 1] ?? 0) && e >= (energy[i + 1] ?? 0))
@@ -136,6 +136,9 @@ function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null {
   };
 }
 
+/** Rows summed at once: one sum alone waits for its own last addition. */
+const abreast = 3;
+
 /** Complex amplitude of every row at a frequency, per mm: real and imaginary in turn. */
 function amplitudes({ rows, stepMm, middle }: Windowed, frequency: number): Float64Array {
   const n = rows[0].length;
@@ -154,18 +157,55 @@ function amplitudes({ rows, stepMm, middle }: Windowed, frequency: number): Floa
     s = s * ct + c * st;
     c = next;
   }
-  for (let j = 0; j < rows.length; j++) {
-    const row = rows[j];
-    let a = 0;
-    let b = 0;
+  for (let j = 0; j < rows.length; j += abreast) {
+    // Past the last row its own is summed again, for nothing.
+    const p = rows[j];
+    const q = rows[Math.min(j + 1, rows.length - 1)];
+    const r = rows[Math.min(j + 2, rows.length - 1)];
+    let pa = 0;
+    let pb = 0;
+    let qa = 0;
+    let qb = 0;
+    let ra = 0;
+    let rb = 0;
     for (let i = 0; i < n; i++) {
-      a += row[i] * cosines[i];
-      b -= row[i] * sines[i];
+      const x = cosines[i];
+      const y = sines[i];
+      pa += p[i] * x;
+      pb -= p[i] * y;
+      qa += q[i] * x;
+      qb -= q[i] * y;
+      ra += r[i] * x;
+      rb -= r[i] * y;
     }
-    out[2 * j] = a;
-    out[2 * j + 1] = b;
+    out.set([pa, pb, qa, qb, ra, rb].slice(0, 2 * (rows.length - j)), 2 * j);
   }
   return out;
+}
+
+/** Power of all rows together at each frequency, per mm: the cosine transform of their summed autocorrelation, which
+ *  is reckoned once for all frequencies. */
+function summedSpectrum({ rows, stepMm }: Windowed, frequencies: readonly number[]): number[] {
+  const n = rows[0].length;
+  const correlation = new Float64Array(n);
+  for (const row of rows)
+    for (let lag = 0; lag < n; lag++) {
+      let sum = 0;
+      for (let i = lag; i < n; i++) sum += row[i] * row[i - lag];
+      correlation[lag] += sum;
+    }
+  return frequencies.map((f) => {
+    const twice = 2 * portable.cos(2 * Math.PI * f * stepMm);
+    let power = correlation[0];
+    let [before, here] = [1, twice / 2];
+    for (let lag = 1; lag < n; lag++) {
+      power += 2 * correlation[lag] * here;
+      const next = twice * here - before;
+      before = here;
+      here = next;
+    }
+    return power;
+  });
 }
 
 function power(a: Float64Array): number {
