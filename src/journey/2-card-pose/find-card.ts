@@ -34,7 +34,7 @@ export function findCard(
   if (detected.length < fewest && long > searchPx) detected = detect(grey, vision, 1);
   if (detected.length < fewest) return explain(grey, vision, Math.min(1, searchPx / long));
   const posed = poseFromMarkers(grey, detected, photo.f35Mm, scale);
-  if (!posed || isTooBlurred(posed.camera, posed.blurPx)) return blurred;
+  if (!posed || isTooBlurred(posed.camera, posed.crispestPx)) return blurred;
   return ok({ ...posed, detected });
 }
 

@@ -1,5 +1,5 @@
 import { leastSquares } from '../../quantity/least-squares';
-import { middleValue } from '../../quantity/order';
+import { middleValue, quantile } from '../../quantity/order';
 import type { PosedCamera } from './camera';
 import { cameraFrom, cameraParameters, type LensPrior } from './camera-parameters';
 import {
@@ -28,6 +28,8 @@ export interface CameraFit {
   readonly scale: number;
   readonly cost: number;
   readonly blurPx: number;
+  /** Of the crispest edges: seen from nearby on a slant, most of a card is out of focus while the part on it is not. */
+  readonly crispestPx: number;
   /** Root mean square residual of single edge points, and of means over marker sides, px. */
   readonly rmsPx: number;
   readonly sideRmsPx: number;
@@ -36,6 +38,8 @@ export interface CameraFit {
 }
 
 const perSide = 6;
+/** Share of a reference's edges that are its crispest. */
+const crispest = 0.1;
 
 /** Joint least squares of lens, pose and bow on edge points of the reference. Residuals are distances
  *  across each side over their σ, Huber beyond 2.5 σ; priors are residuals. The bow is always free: a
@@ -76,6 +80,7 @@ export function fitCamera(
     solved = fit(solved.parameters);
   }
   const { parameters: p, covariance: all, cost } = solved;
+  const blurs = points.map((q) => q.blurPx);
   const k = p.length;
   const of = (i: number, j: number) => all[i * k + j];
   return {
@@ -87,7 +92,8 @@ export function fitCamera(
     ),
     scale,
     cost,
-    blurPx: middleValue(points.map((q) => q.blurPx)),
+    blurPx: middleValue(blurs),
+    crispestPx: quantile(blurs.sort((a, b) => a - b), crispest),
     rmsPx: scatter.rmsPx,
     sideRmsPx: scatter.sideRmsPx,
     bow: bowOf(p),

@@ -7,7 +7,7 @@ import { type PosedCamera, project } from './camera';
  *  pitch is still right at 0.2 mm, off by 3 % at 0.36 mm, and another period at 0.5 mm. */
 const mostBlurMm = 0.22;
 
-/** Whether the edges of the card's markers are too soft for a thread lying among them. */
+/** Whether edges of this σ are too soft for a thread lying among them. */
 export function isTooBlurred(camera: PosedCamera, blurPx: number): boolean {
   const [x, y] = cardMiddle;
   const [x0, y0] = project(camera, [x - 4, y, 0]);

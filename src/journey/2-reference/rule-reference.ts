@@ -66,6 +66,7 @@ export function ruleReference(
     scale: 1,
     cost: 0,
     blurPx,
+    crispestPx: blurPx,
     response: gaussianResponse(blurPx),
     rmsPx: 0,
     sideRmsPx: 0,

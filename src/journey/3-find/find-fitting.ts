@@ -4,7 +4,7 @@ import type { GreyImage } from '../../vision/grey-image';
 import type { Vision } from '../../vision/vision';
 import type { Reference } from '../2-reference/reference';
 import type { RefusalReason } from '../identification';
-import { type Blob, fittingBlobs } from './fitting-blob';
+import { type Blob, fittingBlobs, overlap } from './fitting-blob';
 import { type RoughAxis, roughAxes } from './rough-axis';
 import { fieldOf, type WindowView, windowView } from './window-view';
 
@@ -39,7 +39,13 @@ export function findFitting(
         ? 'No fitting is seen in the card’s window: lay it inside the ring of squares, thread in full view.'
         : 'No fitting is seen: lay it on the sheet, or on the table right beside the card, thread in full view.',
     );
-  if (second && second.hullAreaMm2 > 0.35 * blob.hullAreaMm2 && second.hullAreaMm2 > 250)
+  // A hex and what stands out of it may show no edge between them; two fittings lie apart.
+  if (
+    second &&
+    second.hullAreaMm2 > 0.35 * blob.hullAreaMm2 &&
+    second.hullAreaMm2 > 250 &&
+    !overlap(blob, second)
+  )
     return refuse(
       'several-fittings',
       'More than one thing lies in the window: shoot one fitting at a time.',

@@ -73,6 +73,13 @@ export function fittingBlobs(view: WindowView, vision: Vision, look: Look = {}):
     .sort((a, b) => b.hullAreaMm2 - a.hullAreaMm2);
 }
 
+/** Whether two blobs' hulls have a corner of one within the other. */
+export const overlap = (a: Pick<Blob, 'hull'>, b: Pick<Blob, 'hull'>): boolean =>
+  a.hull.some((p) => within(b.hull, p)) || b.hull.some((p) => within(a.hull, p));
+
+const within = (hull: readonly Pixel[], p: Pixel): boolean =>
+  hull.every((q, i) => turn(q, hull[(i + 1) % hull.length], p) >= 0);
+
 /** Andrew's monotone chain. */
 function convexHull(points: readonly Pixel[]): Pixel[] {
   const sorted = [...points].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
