@@ -4,11 +4,11 @@ import { parseArgs } from 'node:util';
 import { casesInFolder } from './accuracy/cases';
 import { pathFrom, runIfStarted, UsageError } from './arguments';
 import { type BoreSeen, boresSeen } from './calibrate/bore-residual';
-import { fitBores, spreadOfBores } from './calibrate/fit-bores';
+import { fitBores, heldByOthers, spreadOfBores } from './calibrate/fit-bores';
 import { nodeDecoders } from './node-decoders';
 import { loadNodeVision } from './node-vision';
 
-const usage = `npm run calibrate-bores -- FOLDER… --rows ROWS.jsonl [--share K/N] | --rows ROWS.jsonl --set "SEED, DATE"
+const usage = `npm run calibrate-bores -- FOLDER… --rows ROWS.jsonl [--share K/N] | --rows ROWS.jsonl --set "SEED, DATE" --part spreads|odds
 Sets the odds and allowances of female ends from photos with truth, male ones among them, that no judging set holds:
 first FOLDERs are measured and what is found is added to ROWS, then the allowances are fitted to it.`;
 
@@ -24,6 +24,7 @@ async function run(args: string[]): Promise<number> {
     options: {
       set: { type: 'string' },
       rows: { type: 'string' },
+      part: { type: 'string' },
       share: { type: 'string', default: '0/1' },
     },
   });
@@ -34,6 +35,9 @@ async function run(args: string[]): Promise<number> {
     return 0;
   }
   if (!values.set) throw new UsageError('Say which set it is: --set "seed, date".');
+  // Spreads hold for the bores that the odds choose: other odds need other rows first.
+  if (values.part !== 'spreads' && values.part !== 'odds')
+    throw new UsageError('--part takes spreads, odds.');
   const rows = (await readFile(rowsFile, 'utf8'))
     .split('\n')
     .filter(Boolean)
@@ -43,17 +47,26 @@ async function run(args: string[]): Promise<number> {
   const [standing, lying] = [offOf('standing'), offOf('lying')];
   if (Math.min(standing.length, lying.length) < fewest)
     throw new UsageError(
-      `${standing.length} right bores that stand and ${lying.length} that lie are too few to calibrate on.`,
+      `${standing.length} bores that stand and ${lying.length} that lie are too few to calibrate on.`,
     );
   const photos = new Set(rows.map(({ name }) => name)).size;
-  const allowances = {
-    from: `calibrate-bores: ${photos} rendered photos, seed and date ${values.set}`,
-    odds: fitBores(rows),
-    standing: spreadOfBores(standing),
-    lying: spreadOfBores(lying),
-  };
+  const from = `calibrate-bores: ${photos} rendered photos, seed and date ${values.set}`;
+  const spreads = { standing: spreadOfBores(standing), lying: spreadOfBores(lying) };
+  const set =
+    values.part === 'odds'
+      ? { odds: { from, ...fitBores(rows) } }
+      : { spreads: { from, ...spreads } };
+  const allowances = { ...JSON.parse(await readFile(file, 'utf8')), ...set };
   await writeFile(file, `${JSON.stringify(allowances, null, 2)}\n`);
   console.log(JSON.stringify(allowances, null, 2));
+  for (const [pose, off] of Object.entries({ standing, lying })) {
+    const held = heldByOthers(off);
+    const share = (of: 'pitch' | 'diameter') =>
+      `${of} ${((100 * held.filter((one) => one[of]).length) / held.length).toFixed(0)} %`;
+    console.log(
+      `${pose}: of five folds, each judged by the others, within 95 % intervals ${share('pitch')}, ${share('diameter')}`,
+    );
+  }
   return 0;
 }
 

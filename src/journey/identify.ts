@@ -8,7 +8,7 @@ import { findReference } from './2-reference/find-reference';
 import type { Reference } from './2-reference/reference';
 import { type FoundFitting, fieldAround, findFitting } from './3-find/find-fitting';
 import { likelierBore } from './4-bore/likelier-bore';
-import { cutWithinWindow, findThread, showsWindow } from './4-limbs/find-thread';
+import { cutWithinWindow, searchThread, showsWindow, threadFound } from './4-limbs/find-thread';
 import { otherEnd } from './4-limbs/other-end';
 import type { SeatedThread } from './4-limbs/seat-thread';
 import { bothSidesSpeak } from './5-measurement/follow-fit';
@@ -119,10 +119,10 @@ function measureFitting(
 ): Result<Found, RefusalReason> {
   const { grey } = shot.photo;
   const drawn = options.corrections?.axis ?? null;
-  const seat = findThread(grey, shot.reference, fitting, drawn);
+  const search = searchThread(grey, shot.reference, fitting, drawn);
   if (options.gender !== 'male' && fitting && !drawn) {
-    const maleOdds = options.gender === 'auto' && seat.ok ? seat.value.odds : null;
-    const bore = likelierBore(grey, shot.reference, fitting, vision, maleOdds);
+    const male = options.gender === 'auto' ? search : null;
+    const bore = likelierBore(grey, shot.reference, fitting, vision, male);
     if (bore) {
       enter('measurement');
       const notes = notesOfScale(shot, options);
@@ -130,6 +130,7 @@ function measureFitting(
     }
   }
   if (options.gender === 'female') return noBore;
+  const seat = threadFound(search(), grey, shot.reference, drawn);
   if (!seat.ok) return seat;
   enter('measurement');
   return measureThread(shot, seat.value, fitting, options);

@@ -61,7 +61,7 @@ export function measureBore(
 /** The crests' circle so deep inside, as the photo shows it. */
 function ringOf({ camera }: EndShot['reference'], found: PlacedBore, depthMm: number) {
   const { mouth, inwards } = found;
-  const radiusMm = crestRadius(found).value;
+  const radiusMm = crestRadius(found);
   const { left } = boreFrame(camera, { mouth, inwards, radiusMm });
   const up: Vec3 = [
     inwards[1] * left[2] - inwards[2] * left[1],

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import type { BoreSeen } from '../../src/cli/calibrate/bore-residual';
 import { fitBores, spreadOfBores } from '../../src/cli/calibrate/fit-bores';
 import { boreOdds } from '../../src/journey/4-bore/bore-odds';
+import { coveringU } from '../../src/journey/5-measurement/local-spread';
 import { seededRandom } from '../../src/quantity/random';
 
 /** Invented bores that are right as often as known weights say. */
@@ -27,18 +28,20 @@ test('odds of bores are found again from bores drawn with them', () => {
 });
 
 /** Normal deviates of known spread, and one height that is wrong by a third. */
-test('what is left of right bores is held by the stated u, and a bias of the wall is taken off', () => {
+test('errors of bores are told by their parts, and a bias of the wall is taken off', () => {
   const { normal } = seededRandom(3);
   const off = Array.from({ length: 600 }, (_, i) => ({
     pitch: 0.004 * normal(),
     wall: 0.01 + 0.02 * normal(),
-    rim: 0.03 * normal(),
+    rim: (i % 10 === 0 ? 0.12 : 0.02) * normal(),
     heightMm: { error: i === 0 ? 6 : 0.4 * normal(), u: 0.4, value: 20 },
   }));
   const spread = spreadOfBores(off);
-  expect(spread.pattern.overCrests).toBeCloseTo(1.01, 2);
+  expect(spread.pattern.over).toBeCloseTo(1.01, 2);
   expect(Math.abs(spread.pattern.u / 0.02 - 1)).toBeLessThan(0.12);
-  expect(Math.abs(spread.rim.u / 0.03 - 1)).toBeLessThan(0.12);
-  expect(Math.abs(spread.pitch.u / 0.004 - 1)).toBeLessThan(0.12);
+  expect(Math.abs(spread.rim.u / 0.02 - 1)).toBeLessThan(0.12);
+  expect(Math.abs(spread.rim.far / 0.12 - 1)).toBeLessThan(0.3);
+  expect(spread.rim.astray).toBeCloseTo(0.1, 1);
+  expect(Math.abs(coveringU(spread.pitch) / 0.004 - 1)).toBeLessThan(0.12);
   expect(spread.height.ofHeight).toBeLessThan(0.03);
 });

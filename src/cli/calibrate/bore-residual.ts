@@ -21,7 +21,7 @@ export interface BoreSeen {
   readonly right: boolean;
   /** Of each period weighed, the likeliest first. */
   readonly periods: readonly { readonly right: boolean; readonly traits: BoreTraits }[];
-  /** Null unless the bore and its likeliest period are right. */
+  /** Null unless a thread of about this period is seen at this mouth, more likely than not. */
   readonly off: BoreOff | null;
 }
 
@@ -51,6 +51,8 @@ export async function boresSeen({ truth, bytes }: Case, tools: Tools): Promise<B
 
 /** A thread's period within this is the true one; a multiple or a chance pattern is further away. */
 const samePeriod = 0.04;
+/** Beyond this another period was taken, which is told as such. */
+const otherPeriod = 0.2;
 
 function seen(placed: PlacedBore, { camera }: Reference, truth: Truth): BoreSeen {
   const { seat, scale, pose, mouth, height, rimMm } = placed;
@@ -79,7 +81,10 @@ function seen(placed: PlacedBore, { camera }: Reference, truth: Truth): BoreSeen
     right: periods[0].right,
     periods,
     off:
-      periods[0].right && minorMm !== undefined
+      minorMm !== undefined &&
+      truth.pose === pose &&
+      seat.odds > 0 &&
+      Math.abs(ratio(seat.periods[0].periodMm) - 1) < otherPeriod
         ? {
             pitch: pitchMm / truth.pitch_mm - 1,
             wall: (2 * seat.bore.radiusMm * scale * nearer) / minorMm - 1,

@@ -1,5 +1,11 @@
 import { type BoreWeights, boreOdds } from '../../journey/4-bore/bore-odds';
-import type { BoreSpread } from '../../journey/5-measurement/bore-measurement';
+import {
+  type BoreLook,
+  type BoreSpread,
+  radiusBy,
+} from '../../journey/5-measurement/bore-measurement';
+import { coveringU, type Spread } from '../../journey/5-measurement/local-spread';
+import { median } from '../../quantity/order';
 import type { BoreOff, BoreSeen } from './bore-residual';
 import { rounded } from './rounded';
 import { searchWeights } from './search-weights';
@@ -30,32 +36,79 @@ export function fitBores(bores: readonly BoreSeen[]): BoreWeights {
   );
 }
 
-/** What is left of right bores, each so that 95 % lie within 1.96 u. */
+/** How errors of bores are spread, each look by itself. */
 export function spreadOfBores(off: readonly BoreOff[]): BoreSpread {
-  const overCrests = 1 + median(off.map(({ wall }) => wall));
-  const ofHeight = covering(
-    off.map(({ heightMm: { error, u, value } }) =>
-      Math.sqrt(Math.max(0, (error / value) ** 2 - (u / value) ** 2)),
-    ),
-  );
+  const pattern = lookOf(off.map(({ wall }) => wall));
+  const rim = lookOf(off.map((one) => one.rim));
   return {
-    pattern: {
-      overCrests: rounded(overCrests),
-      u: covering(off.map(({ wall }) => (1 + wall) / overCrests - 1)),
+    pattern,
+    rim,
+    diameter: spreadOf(off.map((one) => radiusError(one, { pattern, rim }))),
+    pitch: spreadOf(off.map(({ pitch }) => pitch)),
+    height: {
+      known: 1,
+      ofHeight: covering(
+        off.map(({ heightMm: { error, u, value } }) =>
+          Math.sqrt(Math.max(0, (error / value) ** 2 - (u / value) ** 2)),
+        ),
+      ),
     },
-    rim: { u: covering(off.map(({ rim }) => rim)) },
-    pitch: { u: covering(off.map(({ pitch }) => pitch)) },
-    height: { known: 1, ofHeight },
   };
+}
+
+const radiusError = (
+  { wall, rim }: Pick<BoreOff, 'wall' | 'rim'>,
+  spread: Pick<BoreSpread, 'pattern' | 'rim'>,
+): number => radiusBy(1 + wall, 1 + rim, spread) - 1;
+
+/** Of a look that lies over what it tells by some share: the middle of what it says. */
+function lookOf(errors: readonly number[]): BoreLook {
+  const over = rounded(1 + median(errors));
+  return { over, ...spreadOf(errors.map((e) => (1 + e) / over - 1)) };
+}
+
+/** Where few bores speak: one in nine astray and four times as far, as male threads are, within a factor of so much
+ *  (logarithms). */
+const usual = { astray: -2.1, uAstray: 1, far: Math.log(4), uFar: 0.5 };
+
+/** Parts under which the errors are likeliest. */
+function spreadOf(errors: readonly number[]): Spread {
+  const spread = (w: Readonly<Record<'u' | 'astray' | 'far', number>>): Spread => {
+    const u = Math.exp(w.u);
+    return { u, astray: 1 / (1 + Math.exp(-w.astray)), far: u * Math.exp(w.far) };
+  };
+  const cost = (w: Parameters<typeof spread>[0]) => {
+    const { u, astray, far } = spread(w);
+    const normal = (e: number, by: number) => Math.exp(-0.5 * (e / by) ** 2) / by;
+    return errors.reduce(
+      (sum, e) => sum - Math.log((1 - astray) * normal(e, u) + astray * normal(e, far) + 1e-12),
+      0.5 * ((w.astray - usual.astray) / usual.uAstray) ** 2 +
+        0.5 * ((w.far - usual.far) / usual.uFar) ** 2,
+    );
+  };
+  const start = { u: -4, astray: usual.astray, far: usual.far };
+  const found = spread(
+    searchWeights(['u', 'astray', 'far'], start, cost, () => Number.NEGATIVE_INFINITY),
+  );
+  return { u: rounded(found.u), astray: rounded(found.astray), far: rounded(found.far) };
+}
+
+/** Of every bore, whether the 95 % interval by the other four fifths holds its pitch and its diameter. */
+export function heldByOthers(off: readonly BoreOff[], folds = 5) {
+  const spreads = Array.from({ length: folds }, (_, fold) =>
+    spreadOfBores(off.filter((_, i) => i % folds !== fold)),
+  );
+  return off.map((one, i) => {
+    const spread = spreads[i % folds]!;
+    return {
+      pitch: Math.abs(one.pitch) < 1.96 * coveringU(spread.pitch),
+      diameter: Math.abs(radiusError(one, spread)) < 1.96 * coveringU(spread.diameter),
+    };
+  });
 }
 
 /** The u whose 95 % interval holds 95 of 100 of these errors. */
 function covering(errors: readonly number[]): number {
   const sorted = errors.map(Math.abs).sort((a, b) => a - b);
   return rounded(sorted[Math.min(sorted.length - 1, Math.ceil(0.95 * sorted.length) - 1)] / 1.96);
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1];
 }

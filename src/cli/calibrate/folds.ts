@@ -1,4 +1,5 @@
-import { coveringU, spreadOf } from '../../journey/5-measurement/learnt-spread';
+import { spreadOf } from '../../journey/5-measurement/learnt-spread';
+import { coveringU } from '../../journey/5-measurement/local-spread';
 import { median } from '../../quantity/order';
 import { fitSpread, type Off } from './fit-spread';
 

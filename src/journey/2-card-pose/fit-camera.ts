@@ -93,7 +93,10 @@ export function fitCamera(
     scale,
     cost,
     blurPx: middleValue(blurs),
-    crispestPx: quantile(blurs.sort((a, b) => a - b), crispest),
+    crispestPx: quantile(
+      blurs.sort((a, b) => a - b),
+      crispest,
+    ),
     rmsPx: scatter.rmsPx,
     sideRmsPx: scatter.sideRmsPx,
     bow: bowOf(p),

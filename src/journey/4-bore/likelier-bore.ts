@@ -2,31 +2,48 @@ import type { GreyImage } from '../../vision/grey-image';
 import type { Vision } from '../../vision/vision';
 import type { Reference } from '../2-reference/reference';
 import type { FoundFitting } from '../3-find/find-fitting';
-import { enough } from '../4-limbs/likeliest-thread';
+import { enough, type ThreadSearch } from '../4-limbs/thread-search';
 import { lyingBore } from './lying-bore';
 import type { PlacedBore } from './placed-bore';
 import { standingBore } from './standing-bore';
 import { withoutMarkers } from './without-markers';
 
-/** Logarithm of the odds below which a bore is more likely wrong than right. */
+/** Logarithms of odds: below which a bore is more likely wrong than right; and above which a male thread need not be
+ *  held against bores, twenty to one. */
 const leastOdds = 0;
+const surelyMale = 3;
+/** Seats that are tried before bores are: what is no male thread takes longest. */
+const firstSeats = 3;
 
-/** The bore that the photo shows, where that is likelier than the male thread found on it, whose odds are given as a
- *  logarithm; null where no male thread is in question. */
+/** The bore that the photo shows, where that is likelier than any male thread on it; `male` searches for one, null
+ *  where none is in question. */
 export function likelierBore(
   grey: GreyImage,
   reference: Reference,
   fitting: FoundFitting,
   vision: Vision,
-  maleOdds: number | null,
+  male: ThreadSearch | null,
 ): PlacedBore | null {
-  // As among male threads: what convinces ends the search.
-  if (maleOdds !== null && maleOdds > enough) return null;
+  const oddsOf = (most?: number) => male?.(most)?.odds ?? Number.NEGATIVE_INFINITY;
+  const first = oddsOf(firstSeats);
+  if (first > surelyMale) return null;
+  const best = likeliestBore(grey, reference, fitting, vision);
+  if (!best || best.seat.odds < Math.max(leastOdds, first)) return null;
+  return best.seat.odds > enough || best.seat.odds > oddsOf() ? best : null;
+}
+
+function likeliestBore(
+  grey: GreyImage,
+  reference: Reference,
+  fitting: FoundFitting,
+  vision: Vision,
+): PlacedBore | null {
   const plain = withoutMarkers(grey, reference);
   let best: PlacedBore | null = null;
   for (const bore of [standingBore, lyingBore]) {
     const found = bore(plain, reference, fitting, vision);
     if (found && (!best || found.seat.odds > best.seat.odds)) best = found;
+    if (best && best.seat.odds > enough) break;
   }
-  return best && best.seat.odds > Math.max(leastOdds, maleOdds ?? leastOdds) ? best : null;
+  return best;
 }

@@ -7,25 +7,42 @@ import type { FoundFitting } from '../3-find/find-fitting';
 import { photoAt } from '../4-thread-signal/axis-frame';
 import type { Corrections, RefusalReason } from '../identification';
 import { alongDrawn, findThreads } from './find-threads';
-import { likeliestThread } from './likeliest-thread';
 import type { SeatedThread } from './seat-thread';
+import { type ThreadSearch, threadSearch } from './thread-search';
 
 /** Logarithm of the odds below which a seat is more likely wrong than right. */
 const leastOdds = 0;
 
-/** The thread on the fitting: of all that repeats along some axis, what surface and limbs speak for most;
- *  along the axis that a person has drawn, where one has. */
-export function findThread(
+/** Seats of all that repeats along some axis; along the axis that a person has drawn, where one has. */
+export function searchThread(
   grey: GreyImage,
   reference: Reference,
   fitting: FoundFitting | null,
   drawn: Corrections['axis'],
-): Result<SeatedThread, RefusalReason> {
+): ThreadSearch {
   const { camera } = reference;
   const found = fitting ? findThreads(grey, reference, fitting) : [];
-  const guesses = drawn ? alongDrawn(grey, camera, found, drawn) : found;
-  const seat = likeliestThread(grey, camera, guesses);
+  return threadSearch(grey, camera, drawn ? alongDrawn(grey, camera, found, drawn) : found);
+}
+
+/** The thread on the fitting, as far as a search goes. */
+export const findThread = (
+  grey: GreyImage,
+  reference: Reference,
+  fitting: FoundFitting | null,
+  drawn: Corrections['axis'],
+): Result<SeatedThread, RefusalReason> =>
+  threadFound(searchThread(grey, reference, fitting, drawn)(), grey, reference, drawn);
+
+/** A seat, where surface and limbs speak for a thread, or what to do. */
+export function threadFound(
+  seat: SeatedThread | null,
+  grey: GreyImage,
+  reference: Reference,
+  drawn: Corrections['axis'],
+): Result<SeatedThread, RefusalReason> {
   if (!seat || (!drawn && seat.odds < leastOdds)) return explain(reference, grey);
+  const { camera } = reference;
   const { frame, zone, crests } = seat;
   const margin = 3;
   for (const s of [zone.fromS, zone.toS])

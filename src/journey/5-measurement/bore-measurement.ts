@@ -1,4 +1,4 @@
-import type { Estimate } from '../../quantity/estimate';
+import * as portable from '../../quantity/portable-math';
 import { budgetBySource, propagate } from '../../quantity/propagate';
 import { type PosedCamera, project, rayThrough, type Vec3 } from '../2-card-pose/camera';
 import { cameraFrom, cameraParameters } from '../2-card-pose/camera-parameters';
@@ -7,22 +7,28 @@ import allowances from '../4-bore/allowances.json';
 import { boreFrame } from '../4-bore/bore-wall';
 import { crestsBehind } from '../4-bore/mouth-plane';
 import type { PlacedBore } from '../4-bore/placed-bore';
+import { coveringU, partsOf, type Spread, scaled } from './local-spread';
 import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
 
-/** What is left of right bores, set by `calibrate-bores`: radius at which the wall's pattern lies over that of the
- *  crests; relative u of that, of crests behind the rim and of the pitch; shares of the height's own u, and of the
- *  height. */
+/** How the relative errors of what a bore shows are spread; for a look at its crests, over what it lies, of their
+ *  radius. */
+export interface BoreLook extends Spread {
+  readonly over: number;
+}
+
+/** What is left of bores that were seen, set by `calibrate-bores`: of the radius at which the wall's pattern lies, of the
+ *  crests behind the rim, of the pitch; shares of the height's own u, and of the height. */
 export interface BoreSpread {
-  readonly pattern: { readonly overCrests: number; readonly u: number };
-  readonly rim: { readonly u: number };
-  readonly pitch: { readonly u: number };
+  readonly pattern: BoreLook;
+  readonly rim: BoreLook;
+  /** Of both together: a mouth that lies elsewhere moves both. */
+  readonly diameter: Spread;
+  readonly pitch: Spread;
   readonly height: { readonly known: number; readonly ofHeight: number };
 }
 
 /** Another period within this of the stated one is the same, seen a little differently. */
 const samePeriod = 0.06;
-/** Two that are further apart than this, in their u, do not speak of one thing (JCGM 100, 95 %, two sides). */
-const disagree = 2;
 /** Less likely ones are left out. */
 const leastShare = 0.002;
 
@@ -34,11 +40,10 @@ export function boreMeasurement(
   uPrint: number,
 ): ThreadMeasurement {
   const { seat, scale, height, pose } = found;
-  const spread: BoreSpread = allowances[pose];
+  const spread: BoreSpread = allowances.spreads[pose];
   const [best] = seat.periods;
   const pitchMm = scale * best.periodMm;
-  const radius = crestRadius(found);
-  const diameterMm = 2 * radius.value;
+  const diameterMm = 2 * crestRadius(found);
   const shared = sharedScale(reference, found);
   const n = cameraParameters + 2;
   const inputs = new Float64Array(n);
@@ -68,8 +73,8 @@ export function boreMeasurement(
   const budget: BudgetRow[] = [
     {
       source: 'thread-form',
-      pitchMm: spread.pitch.u * pitchMm,
-      majorDiameterMm: 2 * radius.u,
+      pitchMm: coveringU(spread.pitch) * pitchMm,
+      majorDiameterMm: coveringU(spread.diameter) * diameterMm,
     },
     ...named.map(({ name, u }) => ({ source: name, pitchMm: u[0], majorDiameterMm: u[1] })),
   ];
@@ -80,6 +85,10 @@ export function boreMeasurement(
     end: 'female',
     pitchMm: { value: pitchMm, u: uPitch },
     majorDiameterMm: { value: diameterMm, u: uDiameter },
+    diameterParts: partsOf(
+      scaled(spread.diameter, diameterMm),
+      Math.hypot(...named.map(({ u }) => u[1])),
+    ),
     correlation: Math.max(-0.999, Math.min(0.999, result.covariance[1] / (uPitch * uDiameter))),
     // How a bore narrows is not told apart from how its wall is seen.
     taper: null,
@@ -95,18 +104,32 @@ export function boreMeasurement(
   };
 }
 
-/** Radius over the crests by the wall's pattern and by the rim; where these contradict each other, the rim is another
- *  ring, and the wall alone says it. */
-export function crestRadius({ seat, scale, rimMm, pose }: PlacedBore): Estimate {
-  const { pattern, rim }: BoreSpread = allowances[pose];
-  const wall = (scale * seat.bore.radiusMm) / pattern.overCrests;
-  const uWall = pattern.u * wall;
+/** Radius over the crests by the wall's pattern and by the rim, mm. */
+export function crestRadius({ seat, scale, rimMm, pose }: PlacedBore): number {
+  const wall = scale * seat.bore.radiusMm;
   const behind = crestsBehind(rimMm, scale * seat.periods[0].periodMm);
-  const uBehind = rim.u * wall;
-  if (Math.abs(behind - wall) > disagree * Math.hypot(uWall, uBehind))
-    return { value: wall, u: uWall };
-  const [a, b] = [1 / uWall ** 2, 1 / uBehind ** 2];
-  return { value: (a * wall + b * behind) / (a + b), u: 1 / Math.sqrt(a + b) };
+  return radiusBy(wall, behind, allowances.spreads[pose]);
+}
+
+/** What wall and rim say together, mm. Either may have gone astray: all four cases are weighed by how well the two
+ *  agree in each. */
+export function radiusBy(
+  wallMm: number,
+  behindMm: number,
+  { pattern, rim }: Pick<BoreSpread, 'pattern' | 'rim'>,
+): number {
+  const [wall, behind] = [wallMm / pattern.over, behindMm / rim.over];
+  let all = 0;
+  let sum = 0;
+  for (const p of partsOf(pattern))
+    for (const q of partsOf(rim)) {
+      const [a, b] = [(p.u * wall) ** 2, (q.u * wall) ** 2];
+      const apart = (wall - behind) ** 2 / (a + b);
+      const weight = (p.share * q.share * portable.exp(-0.5 * apart)) / Math.sqrt(a + b);
+      all += weight;
+      sum += (weight * (b * wall + a * behind)) / (a + b);
+    }
+  return sum / all;
 }
 
 /** Periods that the wall leaves possible, over the stated one. */

@@ -1,8 +1,7 @@
-import { erf } from '../../quantity/erf';
 import * as portable from '../../quantity/portable-math';
 import learnt from '../4-limbs/allowances.json';
 import { fitParameters } from './fit-thread';
-import type { LocalSpread, Spread } from './local-spread';
+import { coveringU, type LocalSpread, type Spread, scaled } from './local-spread';
 import { periodDoubt } from './period-doubt';
 import type { Known, ThreadSolution } from './thread-solution';
 
@@ -69,30 +68,11 @@ export function spreadOf(t: Traces, w: SpreadWeights): Spread {
   return { u: uMm, astray: 1 / (1 + portable.exp(-logit)), far: Math.hypot(uMm, farMm) };
 }
 
-/** The standard uncertainty of which 1.96 either way holds 95 % of a spread's errors. */
-export function coveringU({ u, astray, far }: Spread): number {
-  const within = (covering: number, by: number) => erf((1.96 * covering) / (by * Math.SQRT2));
-  let [low, high] = [0, Math.max(u, far)];
-  for (let i = 0; i < 40; i++) {
-    const middle = (low + high) / 2;
-    const held = (1 - astray) * within(middle, u) + astray * within(middle, far);
-    if (held < 0.95) low = middle;
-    else high = middle;
-  }
-  return high;
-}
-
 /** Of pitch, crest radius and its growth from end to end, and what the height's u is multiplied by that the hex
  *  network states. Set by `npm run calibrate` on photos with truth. */
 export const learntSpreads: Readonly<Record<'pitch' | 'radius' | 'growth', SpreadWeights>> =
   learnt.spreads;
 export const learntHeight: number = learnt.spreads.height;
-
-const scaled = ({ u, astray, far }: Spread, k: number): Spread => ({
-  u: k * u,
-  astray,
-  far: k * far,
-});
 
 /** What the traces of a seated thread amount to. `shadowMm`: what a shadow known to be there adds to the
  *  diameter. */

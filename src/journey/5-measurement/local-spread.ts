@@ -1,4 +1,5 @@
-import type { BudgetRow } from './thread-measurement';
+import { erf } from '../../quantity/erf';
+import type { BudgetRow, SpreadPart } from './thread-measurement';
 
 /** How the error of a length (mm) or a taper is spread: normally by `u`, by `far` on the share of photos that went
  *  astray. */
@@ -16,3 +17,32 @@ export interface LocalSpread {
   /** Of the taper on diameter. */
   readonly uTaper: number;
 }
+
+/** The same of a length so many times as long. */
+export const scaled = ({ u, astray, far }: Spread, k: number): Spread => ({
+  u: k * u,
+  astray,
+  far: k * far,
+});
+
+/** Both parts of a spread, with what else adds to either. */
+export const partsOf = ({ u, astray, far }: Spread, beside = 0): SpreadPart[] => [
+  { share: 1 - astray, u: Math.hypot(beside, u) },
+  { share: astray, u: Math.hypot(beside, far) },
+];
+
+/** The standard uncertainty of which 1.96 either way holds 95 % of the errors of all parts. */
+export function covering(parts: readonly SpreadPart[]): number {
+  const held = (by: number) =>
+    parts.reduce((sum, { share, u }) => sum + share * erf((1.96 * by) / (u * Math.SQRT2)), 0);
+  let [low, high] = [0, Math.max(...parts.map(({ u }) => u))];
+  for (let i = 0; i < 40; i++) {
+    const middle = (low + high) / 2;
+    if (held(middle) < 0.95) low = middle;
+    else high = middle;
+  }
+  return high;
+}
+
+/** Of a spread's two. */
+export const coveringU = (spread: Spread): number => covering(partsOf(spread));

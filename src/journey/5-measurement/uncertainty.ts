@@ -6,10 +6,10 @@ import { fitParameters } from './fit-thread';
 import { judgedSpread } from './judged-spread';
 import { lampShadowMm } from './lamp-shadow';
 import { learntSpread } from './learnt-spread';
-import type { Spread } from './local-spread';
+import { partsOf } from './local-spread';
 import { raggedMm } from './outline-scatter';
 import { sharedGeometry } from './shared-geometry';
-import type { BudgetRow, SpreadPart, ThreadMeasurement } from './thread-measurement';
+import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
 import type { ThreadSolution } from './thread-solution';
 
 /** Relative uncertainty of the card's print. An unchecked print is taken to be within ±0.5 %, and
@@ -127,12 +127,6 @@ export function withUncertainty(
     ...(solution.known && { otherPeriods: solution.known.others }),
   };
 }
-
-/** Both parts of a spread, with what else adds to either. */
-const partsOf = ({ u, astray, far }: Spread, beside: number): SpreadPart[] => [
-  { share: 1 - astray, u: Math.hypot(beside, u) },
-  { share: astray, u: Math.hypot(beside, far) },
-];
 
 /** Crest positions on the left side lie at crestS + k·p; the first one inside the zone. */
 function firstCrest({ fit, zone }: ThreadSolution): number {

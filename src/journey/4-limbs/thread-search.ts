@@ -7,25 +7,32 @@ import type { ThreadGuess } from './threads-on-axis';
 export const enough = 2.2;
 /** Seats take a quarter of a second each. */
 const mostSeats = 8;
-const mostGuesses = 16;
+/** Most guesses are no thread at a first look, which is soon done. */
+const guessesPerSeat = 2;
+
+/** The likeliest of up to so many seats; asked again, it goes on from there. */
+export type ThreadSearch = (most?: number) => SeatedThread | null;
 
 /** Guesses seated one by one, until one convinces. */
-export function likeliestThread(
+export function threadSearch(
   grey: GreyImage,
   camera: PosedCamera,
   guesses: Iterable<ThreadGuess>,
-): SeatedThread | null {
+): ThreadSearch {
+  const left = guesses[Symbol.iterator]();
   let best: SeatedThread | null = null;
   let seats = 0;
   let tried = 0;
-  for (const guess of guesses) {
-    const seat = seatThread(grey, camera, guess);
-    tried++;
-    if (seat) {
+  return (most = mostSeats) => {
+    while (!(best && best.odds > enough) && seats < most && tried < guessesPerSeat * most) {
+      const { value: guess, done } = left.next();
+      if (done) break;
+      const seat = seatThread(grey, camera, guess);
+      tried++;
+      if (!seat) continue;
       seats++;
       if (!best || seat.odds > best.odds) best = seat;
     }
-    if ((best && best.odds > enough) || seats === mostSeats || tried === mostGuesses) break;
-  }
-  return best;
+    return best;
+  };
 }
