@@ -1,5 +1,6 @@
 import { type BoreWeights, boreOdds } from '../../journey/4-bore/bore-odds';
 import type { BoreSpread } from '../../journey/5-measurement/bore-measurement';
+import { ascending, middleValue, nearestRank } from '../../quantity/order';
 import type { BoreOff, BoreSeen } from './bore-residual';
 import { rounded } from './rounded';
 import { searchWeights } from './search-weights';
@@ -32,7 +33,7 @@ export function fitBores(bores: readonly BoreSeen[]): BoreWeights {
 
 /** What is left of right bores, each so that 95 % lie within 1.96 u. */
 export function spreadOfBores(off: readonly BoreOff[]): BoreSpread {
-  const overCrests = 1 + median(off.map(({ wall }) => wall));
+  const overCrests = 1 + middleValue(off.map(({ wall }) => wall));
   const ofHeight = covering(
     off.map(({ heightMm: { error, u, value } }) =>
       Math.sqrt(Math.max(0, (error / value) ** 2 - (u / value) ** 2)),
@@ -51,11 +52,5 @@ export function spreadOfBores(off: readonly BoreOff[]): BoreSpread {
 
 /** The u whose 95 % interval holds 95 of 100 of these errors. */
 function covering(errors: readonly number[]): number {
-  const sorted = errors.map(Math.abs).sort((a, b) => a - b);
-  return rounded(sorted[Math.min(sorted.length - 1, Math.ceil(0.95 * sorted.length) - 1)] / 1.96);
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1];
+  return rounded(nearestRank(ascending(errors.map(Math.abs)), 0.95) / 1.96);
 }

@@ -1,4 +1,5 @@
 import type { Estimate } from '../../quantity/estimate';
+import { quantile } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
@@ -165,7 +166,7 @@ interface Scratch {
 
 function standingOut(changes: Float64Array, from: number, to: number, best: number): number {
   const quiet = changes.slice(from, Math.max(from, to)).sort();
-  return Math.max(0.15 * best, 6 * (quiet[quiet.length >> 1] ?? 0), 0.25);
+  return Math.max(0.15 * best, 6 * (quantile(quiet, 0.5) ?? 0), 0.25);
 }
 
 /** The frame with `left` turned to the wanted side, so that r grows outwards. */

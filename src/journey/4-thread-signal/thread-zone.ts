@@ -1,3 +1,4 @@
+import { middleValue } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { Straightened } from './straightened';
 import { type Row, waves, windowSpectra } from './window-spectra';
@@ -96,7 +97,7 @@ function reach(rows: readonly Row[], spectra: readonly Float64Array[], k: number
   let left = 0;
   let right = 0;
   rows.forEach(({ r }, i) => {
-    const near = [i - 1, i, i + 1].map((j) => explained[j] ?? 0).sort((a, b) => a - b)[1];
+    const near = middleValue([i - 1, i, i + 1].map((j) => explained[j] ?? 0));
     if (near < 0.4 * typical) return;
     left = Math.max(left, r);
     right = Math.max(right, -r);

@@ -1,3 +1,4 @@
+import { middleValue } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { OutlinePoint } from '../4-thread-signal/outline-edges';
 import type { OutlineModel, OutlineParameters } from './outline-model';
@@ -32,7 +33,7 @@ export function bestStart(
     );
     const level = { left: 0, right: 0 };
     for (const side of ['left', 'right'] as const)
-      level[side] = median(residuals.filter((_, i) => points[i].side === side));
+      level[side] = middleValue(residuals.filter((_, i) => points[i].side === side)) ?? 0;
     const cost = residuals.reduce((sum, e, i) => {
       const z = (e - level[points[i].side]) / width;
       return sum + portable.log(1 + z * z);
@@ -47,9 +48,4 @@ export function bestStart(
     for (let b = 0; b < phaseSteps; b++)
       consider(pitch0 * (1 + (pitchSpan * a) / pitchSteps), crest + (b / phaseSteps) * pitch0);
   return best;
-}
-
-function median(values: number[]): number {
-  values.sort((a, b) => a - b);
-  return values[values.length >> 1] ?? 0;
 }

@@ -1,5 +1,6 @@
 import type { Estimate } from '../../quantity/estimate';
 import { type LeastSquaresResult, leastSquares } from '../../quantity/least-squares';
+import { quantile } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
 import { bestStart } from './cold-start';
@@ -136,8 +137,7 @@ export function fitThread(
         (toothAt(contours, tilts[i], phase + h) - toothAt(contours, tilts[i], phase - h)) / (2 * h);
       return Math.hypot(1, rise);
     });
-    const order = Float64Array.from(out).sort();
-    const usual = order[n >> 1];
+    const usual = quantile(Float64Array.from(out).sort(), 0.5);
     return out.map((v) => v / usual);
   };
   /** Derivatives along the outline in closed form; those of the tooth's shape by differences. */

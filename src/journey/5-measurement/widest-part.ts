@@ -1,3 +1,4 @@
+import { ascending } from '../../quantity/order';
 import { atHeight, type PosedCamera } from '../2-card-pose/camera';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
 import { type OutlineView, outlineEdges } from '../4-thread-signal/outline-edges';
@@ -54,9 +55,9 @@ function acrossAxis(camera: PosedCamera, { origin, left }: AxisFrame, photo: Pho
 }
 
 function mode(values: number[], window: number): { at: number; share: number } {
-  const sorted = [...values].sort((a, b) => a - b);
+  const sorted = ascending(values);
   let best = 0;
-  let at = sorted[sorted.length >> 1];
+  let at = sorted[0];
   let j = 0;
   for (let i = 0; i < sorted.length; i++) {
     while (sorted[i] - sorted[j] > window) j++;

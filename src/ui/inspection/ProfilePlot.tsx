@@ -1,5 +1,6 @@
 import { createMemo, For } from 'solid-js';
 import type { CrestMark, CrestProfile } from '../../journey/overlay';
+import { ascending, nearestRank, quantile } from '../../quantity/order';
 import { number } from '../language/format';
 import { t } from '../language/language';
 import { AxisGrid, RadiusGrid } from '../widgets/SidesGrid';
@@ -138,11 +139,12 @@ function CrestPoint(props: {
 
 /** A stray edge must not flatten the rest: the plot is cut at the outermost per mille. */
 function rangeOf({ axialMm, leftMm, rightMm, leftFitMm, rightFitMm }: CrestProfile): SidesRange {
-  const sorted = [...leftMm, ...rightMm, ...leftFitMm, ...rightFitMm]
-    .filter((r): r is number => r !== null && Number.isFinite(r))
-    .sort((a, b) => a - b);
-  const low = sorted[Math.floor(sorted.length * 0.002)] ?? 0;
-  const high = sorted[Math.ceil(sorted.length * 0.998) - 1] ?? 1;
+  const seen = [...leftMm, ...rightMm, ...leftFitMm, ...rightFitMm].filter(
+    (r): r is number => r !== null && Number.isFinite(r),
+  );
+  const sorted = ascending(seen);
+  const low = quantile(sorted, 0.002) ?? 0;
+  const high = nearestRank(sorted, 0.998) ?? 1;
   const pad = Math.max(0.02, (high - low) * 0.12);
   return { x0: axialMm[0] ?? 0, x1: axialMm.at(-1) ?? 1, r0: low - pad, r1: high + pad };
 }
