@@ -259,7 +259,7 @@ function solvedOnce(grey: GreyImage, { reference, place, field }: Trial) {
   // Where crest and root both shine the ridges alone say half a pitch: an outline that fits is believed.
   if (!first.ok || first.value.fit.scatterMm < threadScatter * first.value.fit.pitchMm)
     return first;
-  const half = halfPitch(grey, reference.camera, first.value);
+  const half = halfPitch({ grey, camera: reference.camera }, first.value);
   if (!half) return first;
   const zone = { ...place.zone, periodMm: half };
   return solveThread(grey, reference, { ...place, zone }, field);

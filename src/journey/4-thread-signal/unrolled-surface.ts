@@ -15,8 +15,7 @@ export interface Cone {
 /** The visible side of a cone unrolled: rows of constant azimuth, columns along the axis. On it the
  *  ridges of a helix are straight lines, evenly spaced, slanted by the lead.
  *  rows[j][i] is the brightness at azimuth azimuths[j] (0 at the top, positive to the left, rad) and
- *  s = fromS + i·stepMm: logarithm of the coded value, less its running mean and over its running
- *  spread along the row. Rows that leave the photo are left out. */
+ *  s = fromS + i·stepMm, less its running mean along the row. Rows that leave the photo are left out. */
 export interface Unrolled {
   readonly rows: readonly Float64Array[];
   readonly azimuths: readonly number[];
@@ -36,7 +35,8 @@ const clip = 2.5;
 /** Coded value added before the logarithm is taken: noise of a dark pixel. */
 const darkLevel = 8;
 
-/** From outside azimuth 0 is where the axis' upper side faces; `inside` a bore it is where `left` is a quarter turn on
+/** Brightness is the logarithm of the coded value, less its running mean and over its running spread along the row.
+ *  From outside azimuth 0 is where the axis' upper side faces; `inside` a bore it is where `left` is a quarter turn on
  *  from, about `along`: the wall that faces the camera, up to `widestRad` either way. */
 export function unroll(
   grey: GreyImage,

@@ -11,15 +11,10 @@ import {
   type SearchBand,
   type Side,
 } from '../4-thread-signal/outline-edges';
-import {
-  type RidgeFit,
-  ridgeDepth,
-  ridgePitch,
-  ridgePresence,
-  unroll,
-} from '../4-thread-signal/ridges';
+import { type RidgeFit, ridgeDepth, ridgePitch, ridgePresence } from '../4-thread-signal/ridges';
 import { usualRim } from '../4-thread-signal/rim-edge';
 import { hexRatio, type ThreadPlace } from '../4-thread-signal/thread-place';
+import { unrollLight } from '../4-thread-signal/unrolled-light';
 import { crestRim } from './crest-rim';
 import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
@@ -55,7 +50,10 @@ export function solveThread(
     );
   const ridgesNear = (where: Extent, surface: Surface, pitchMm: number, span: number) =>
     ridgePitch(
-      unroll(grey, camera, frame, where, deepened(surface, pitchMm), mmPerPx, pitchMm),
+      unrollLight({ grey, camera }, frame, where, deepened(surface, pitchMm), {
+        mmPerPx,
+        periodMm: pitchMm,
+      }),
       pitchMm,
       span,
     );
@@ -127,14 +125,15 @@ export function solveThread(
       const limits = limitsOf(place, current.pitchMm);
       const beyond = edges(limits, near);
       const surface = surfaceOf(current);
-      const view = unroll(
-        grey,
-        camera,
+      const view = unrollLight(
+        { grey, camera },
         frame,
         limits,
         deepened(surface, current.pitchMm),
-        mmPerPx,
-        current.pitchMm,
+        {
+          mmPerPx,
+          periodMm: current.pitchMm,
+        },
       );
       const presence = ridgePresence(view, current.pitchMm, zone);
       const seated = { ...current, modelAt: centredModel(current) };
