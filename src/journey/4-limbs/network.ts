@@ -23,24 +23,24 @@ export class Weights {
   }
 }
 
-export interface Convolution {
-  readonly weights: Float32Array;
-  readonly bias: Float32Array;
+/** Channels in and out, and the kernel's size. */
+interface Shape {
   readonly from: number;
   readonly to: number;
   readonly rows: number;
   readonly columns: number;
   /** Spacing of the kernel's rows. */
-  readonly dilation: number;
+  readonly dilation?: number;
+}
+
+export interface Convolution extends Required<Shape> {
+  readonly weights: Float32Array;
+  readonly bias: Float32Array;
 }
 
 export function convolution(
   source: Weights,
-  from: number,
-  to: number,
-  rows: number,
-  columns: number,
-  dilation = 1,
+  { from, to, rows, columns, dilation = 1 }: Shape,
 ): Convolution {
   const weights = source.take(to * from * rows * columns);
   return { weights, bias: source.take(to), from, to, rows, columns, dilation };
@@ -49,9 +49,10 @@ export function convolution(
 /** Same size out as in: zeros above and below; left and right zeros too, or the pattern going round. */
 export function convolve(
   { values, rows, columns }: Planes,
-  { weights, bias, from, to, rows: kr, columns: kc, dilation }: Convolution,
+  kernel: Convolution,
   round: boolean,
 ): Planes {
+  const { bias, from, to, rows: kr, columns: kc, dilation } = kernel;
   const padR = (kr >> 1) * dilation;
   const padC = kc >> 1;
   const width = columns + 2 * padC;
@@ -69,15 +70,14 @@ export function convolve(
       }
     }
   // Rows of the padded width in one run; what falls on the padding is not read.
-  const run = (rows - 1) * width + columns;
+  const sum = new Float64Array((rows - 1) * width + columns);
   const out = new Float64Array(to * rows * columns);
-  const sum = new Float64Array(run);
   let k = 0;
   for (let o = 0; o < to; o++) {
     sum.fill(bias[o]);
     for (let c = 0; c < from; c++)
       for (let y = 0; y < kr; y++) {
-        accumulate(sum, run, padded, (c * height + y * dilation) * width, weights, k, kc);
+        accumulate(sum, padded, (c * height + y * dilation) * width, kernel, k);
         k += kc;
       }
     for (let y = 0; y < rows; y++)
@@ -126,16 +126,15 @@ export function pooled({ values, channels, rows, columns }: Planes): Planes {
   return { values: out, channels: 2 * channels, rows, columns: 1 };
 }
 
-/** A kernel's row over a run of values: taps of one, three or five in one pass. */
+/** A kernel's row, whose weights begin at `k`, over a run of values: taps of one, three or five in one pass. */
 function accumulate(
   sum: Float64Array,
-  run: number,
   from: Float64Array,
   at: number,
-  weights: Float32Array,
+  { weights, columns: taps }: Convolution,
   k: number,
-  taps: number,
 ): void {
+  const run = sum.length;
   const a = weights[k];
   if (taps === 1) {
     for (let i = 0; i < run; i++) sum[i] += a * from[at + i];

@@ -43,7 +43,8 @@ export function repeatingZones(
       centre <= insideS[1] - windowMm / 2 + 1e-9;
       centre += windowMm / 6
     ) {
-      const spectra = windowSpectra(view, rows, centre - view.fromS, windowMm, periods, wavesOf);
+      const window = { centreMm: centre - view.fromS, windowMm };
+      const spectra = windowSpectra(view, rows, window, periods, wavesOf);
       let best: Candidate | null = null;
       for (let k = first; k < periods.length; k++) {
         if (3 * periods[k] > windowMm) break;

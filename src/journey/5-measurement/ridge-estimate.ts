@@ -16,13 +16,10 @@ const aslant = 0.25;
 /** Ridges lie on a cylinder whose radius is uncertain by part of the thread's depth: nearer to the
  *  camera everything looks larger. */
 export function ridgeEstimate(
-  camera: PosedCamera,
-  frame: AxisFrame,
   ridges: RidgeFit,
-  radiusMm: number,
-  zone: Extent,
-  field: Field,
-  scatterMm: number,
+  { camera, field }: { readonly camera: PosedCamera; readonly field: Field },
+  { frame, zone }: { readonly frame: AxisFrame; readonly zone: Extent },
+  { radiusMm, scatterMm }: { readonly radiusMm: number; readonly scatterMm: number },
 ): Estimate {
   const turns = (zone.toS - zone.fromS) / ridges.pitchMm;
   const range = frame.origin[2] - camera.centre[2];

@@ -90,7 +90,7 @@ export function solveSeated({ grey, card, seat, field, sides }: SeatedView): Sol
   const edges = (band: (side: Side) => SearchBand) =>
     (['left', 'right'] as const).flatMap((side) =>
       sides === 'both' || sides === side
-        ? outlineEdges(view, frame, side, zone, band(side), rim)
+        ? outlineEdges(view, frame, { side, zone, band: band(side) }, rim)
         : [],
     );
   const { crests } = seat;

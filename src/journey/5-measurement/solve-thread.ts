@@ -46,7 +46,7 @@ export function solveThread(
   const middle = () => (zone.fromS + zone.toS) / 2;
   const edges = (where: Extent, band: (side: Side) => SearchBand) =>
     (['left', 'right'] as const).flatMap((side) =>
-      outlineEdges(view, frame, side, where, band(side), rim),
+      outlineEdges(view, frame, { side, zone: where, band: band(side) }, rim),
     );
   const ridgesNear = (where: Extent, surface: Surface, pitchMm: number, span: number) =>
     ridgePitch(
@@ -90,7 +90,12 @@ export function solveThread(
         handed,
         ridges:
           ridges &&
-          ridgeEstimate(camera, frame, ridges, reachMm, zone, field, warm?.scatterMm ?? 0),
+          ridgeEstimate(
+            ridges,
+            view,
+            { frame, zone },
+            { radiusMm: reachMm, scatterMm: warm?.scatterMm ?? 0 },
+          ),
         mmPerPx,
         // Perspective widens the band that is seen in the axis plane.
         rangeMm: frame.origin[2] - camera.centre[2],

@@ -28,7 +28,7 @@ export function widestHalfWidth(
   if (zone.toS - zone.fromS < 1) return null;
   const band = () => ({ fromR: 0.86 * widest.halfWidthMm, toR: 1.06 * widest.halfWidthMm + 0.4 });
   const sides = (['left', 'right'] as const).map((side) => {
-    const points = outlineEdges(view, frame, side, zone, band);
+    const points = outlineEdges(view, frame, { side, zone, band });
     if (points.length < 12) return null;
     // Chamfers and shadows fall on either side of the corner's line: its densest radius counts.
     const r = points.map((p) => acrossAxis(camera, frame, p.photo));
