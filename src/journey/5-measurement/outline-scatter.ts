@@ -1,6 +1,7 @@
 import { middleValue } from '../../quantity/order';
 import type { OutlinePoint } from '../4-thread-signal/outline-edges';
-import type { OutlineModel, OutlineParameters } from './outline-model';
+import type { OutlineModel } from './outline-model';
+import type { OutlineParameters } from './outline-parameters';
 
 /** How far the crests may be from where an outline that does not keep to the model has them, mm of
  *  radius: little while scatter is noise, all of a thread's depth when there is no outline. */
