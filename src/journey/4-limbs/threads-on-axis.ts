@@ -2,7 +2,7 @@ import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import type { Line } from '../3-find/lines';
-import { type AxisFrame, type Extent, onAxisPlane } from '../4-thread-signal/axis-frame';
+import { type AxisFrame, type Extent, middleOf, onAxisPlane } from '../4-thread-signal/axis-frame';
 import { mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { grown } from '../4-thread-signal/presence';
@@ -119,7 +119,7 @@ function worthAt(
   { offMm, radiusMm }: Place,
 ): number {
   const seated = { ...frame, origin: onAxisPlane(frame, 0, offMm) };
-  const middleS = (zone.fromS + zone.toS) / 2;
+  const middleS = middleOf(zone);
   const stepMm = 1.5 * mmPerPxAt(photo.camera, seated, zone);
   const cone = { radiusMm, halfTaper: 0, middleS };
   const view = unroll(photo, seated, zone, cone, { stepMm, rowCount: 14 });
@@ -161,7 +161,7 @@ function settled(
   const mmPerPx = mmPerPxAt(photo.camera, frame, seed);
   let guess: ThreadGuess | null = null;
   for (let round = 0; round < 2; round++) {
-    const middleS = (zone.fromS + zone.toS) / 2;
+    const middleS = middleOf(zone);
     const cone = { radiusMm, halfTaper: 0, middleS };
     if (round === 0) {
       const all = { fromS: line.fromMm - 2, toS: line.toMm + 2 };
@@ -181,13 +181,7 @@ function settled(
     guess = { frame, zone, radiusMm, periods: ranked, worth: worth(ranked[0]) };
     waveMm = pitch.periodMm;
     zone = trimmed(part, waveMm, zone);
-    frame = recentred(
-      photo.camera,
-      frame,
-      (zone.fromS + zone.toS) / 2,
-      0,
-      -turnFor(pitch, radiusMm),
-    );
+    frame = recentred(photo.camera, frame, middleOf(zone), 0, -turnFor(pitch, radiusMm));
   }
   return guess;
 }

@@ -1,7 +1,7 @@
 import type { Estimate } from '../../quantity/estimate';
 import type { Field } from '../../scale-card/geometry';
 import type { PosedCamera } from '../2-card-pose/camera';
-import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
+import { type AxisFrame, type Extent, middleOf } from '../4-thread-signal/axis-frame';
 import { type RidgeFit, ridgeDepth } from '../4-thread-signal/ridges';
 import { raggedMm } from './outline-scatter';
 
@@ -28,7 +28,7 @@ export function ridgeEstimate(
     raggedMm(scatterMm, ridges.pitchMm),
   );
   const depth = uRadius / (range - radiusMm);
-  const slope = viewSlope(camera, frame, (zone.fromS + zone.toS) / 2);
+  const slope = viewSlope(camera, frame, middleOf(zone));
   const relative = Math.hypot(
     (1.5 * ridges.uMm) / ridges.pitchMm,
     depth,

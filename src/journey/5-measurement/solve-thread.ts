@@ -2,7 +2,7 @@ import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
-import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
+import { type AxisFrame, type Extent, middleOf } from '../4-thread-signal/axis-frame';
 import { atHeight, mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import {
   type OutlinePoint,
@@ -237,8 +237,6 @@ function finished(task: Task, { right, left, fit, ...solved }: Solved): ThreadSo
   };
 }
 
-const middleOf = ({ fromS, toS }: Extent) => (fromS + toS) / 2;
-
 const within = ({ fromS, toS }: Extent, points: readonly OutlinePoint[]) =>
   points.filter((q) => q.s >= fromS && q.s <= toS);
 
@@ -323,7 +321,7 @@ const deepened = (surface: Cone, pitchMm: number): Cone => ({
 /** Threads may run from the free end to the hex. */
 function limitsOf(place: ThreadPlace, pitchMm: number): Extent {
   const hex = place.widest.fromS;
-  const middle = (place.zone.fromS + place.zone.toS) / 2;
+  const middle = middleOf(place.zone);
   return { fromS: -pitchMm, toS: hex > middle + pitchMm ? hex : place.lengthMm };
 }
 
