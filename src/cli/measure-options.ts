@@ -1,12 +1,8 @@
 import { z } from 'zod';
 import { defaultOptions, gendersAsked, type MeasureOptions } from '../journey/identification';
 import { referenceKinds } from '../journey/identification-schema';
-import { card } from '../scale-card/geometry';
+import { card, uOfBarsMm } from '../scale-card/geometry';
 import { readingsFrom, UsageError } from './arguments';
-
-/** Of one bar: read to half a millimetre at both ends of a steel rule, or, when hundredths are
- *  given, with a caliper (common practice). */
-const barUMm = { rule: 0.2, caliper: 0.05 };
 
 const numbers = (count: number) =>
   z
@@ -34,7 +30,8 @@ const bars = z
   .transform(({ text, lengths: [horizontalMm, verticalMm] }) => ({
     horizontalMm,
     verticalMm,
-    uMm: /\.\d{2}/.test(text) ? barUMm.caliper : barUMm.rule,
+    // Only a caliper gives hundredths.
+    uMm: /\.\d{2}/.test(text) ? uOfBarsMm.caliper : uOfBarsMm.rule,
   }))
   .refine(
     ({ horizontalMm, verticalMm }) =>

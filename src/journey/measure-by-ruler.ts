@@ -91,11 +91,11 @@ export function measureByRuler(
   };
   const trials = (unitMm: number, gapMm: number): Trial[] => {
     const reference = ruleReference(grey, work.pxPerMm, distance.mm, unitMm, blurPx);
+    const posed = { grey, camera: reference.camera };
     const threads = axis
-      ? threadAlong(grey, reference.camera, [work.here(axis[0]), work.here(axis[1])], strip)
+      ? threadAlong(posed, [work.here(axis[0]), work.here(axis[1])], strip)
       : threadsOn(
-          grey,
-          reference.camera,
+          posed,
           viewIn(view, grey, reference.camera, unitMm),
           things(gapMm).filter(({ widthMm }) => suits(unitMm, widthMm)),
           strip,
@@ -230,7 +230,7 @@ function bestOf(grey: GreyImage, found: readonly Trial[]): Best {
   const likeliest = [...found].sort((a, b) => b.strength - a.strength).slice(0, mostSolved);
   let best: Best = noThread;
   for (const trial of likeliest) {
-    if (isCutOff(grey, trial.reference.camera, trial.place)) {
+    if (isCutOff({ grey, camera: trial.reference.camera }, trial.place)) {
       best = better(best, cutOff);
       continue;
     }
@@ -259,7 +259,7 @@ function solvedOnce(grey: GreyImage, { reference, place, field }: Trial) {
   // Where crest and root both shine the ridges alone say half a pitch: an outline that fits is believed.
   if (!first.ok || first.value.fit.scatterMm < threadScatter * first.value.fit.pitchMm)
     return first;
-  const half = halfPitch(grey, reference.camera, first.value);
+  const half = halfPitch({ grey, camera: reference.camera }, first.value);
   if (!half) return first;
   const zone = { ...place.zone, periodMm: half };
   return solveThread(grey, reference, { ...place, zone }, field);

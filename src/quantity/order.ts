@@ -1,4 +1,4 @@
-/** Order statistics. */
+/** Order statistics. Of no values they are undefined or NaN. */
 
 /** The middle one; of an even count the mean of the two in the middle. */
 export function median(values: readonly number[]): number {
@@ -14,4 +14,16 @@ export const middleValue = (values: readonly number[]): number => quantile(ascen
 export const quantile = (sorted: ArrayLike<number>, share: number): number =>
   sorted[Math.floor(share * sorted.length)];
 
-const ascending = (values: readonly number[]) => [...values].sort((a, b) => a - b);
+/** The least value that this share of all do not exceed. */
+export const nearestRank = (sorted: ArrayLike<number>, share: number): number =>
+  sorted[Math.ceil(share * sorted.length) - 1];
+
+/** The value at this share of the way from the least to the greatest, linear between neighbours. */
+export function betweenRanks(sorted: ArrayLike<number>, share: number): number {
+  const at = share * (sorted.length - 1);
+  const low = Math.floor(at);
+  const high = Math.min(sorted.length - 1, low + 1);
+  return sorted[low] + (at - low) * (sorted[high] - sorted[low]);
+}
+
+export const ascending = (values: readonly number[]) => [...values].sort((a, b) => a - b);

@@ -18,6 +18,10 @@ export const card = {
   },
 } as const;
 
+/** Of the length of a bar, by what it is measured with: half a millimetre is judged at both ends of a steel rule; a
+ *  caliper reads closer (common practice). */
+export const uOfBarsMm = { rule: 0.3, caliper: 0.05 } as const;
+
 /** Of the card, and of its window. */
 export const cardMiddle = [card.widthMm / 2, card.heightMm / 2] as const;
 

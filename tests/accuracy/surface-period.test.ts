@@ -32,8 +32,7 @@ describe('the surface alone', () => {
       const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
       const frame = flatAxis(from, (to[0] - from[0]) / length, (to[1] - from[1]) / length);
       const view = unroll(
-        photo.value.grey,
-        card.value.camera,
+        { grey: photo.value.grey, camera: card.value.camera },
         frame,
         { fromS: 0.12 * length, toS: 0.95 * length },
         {
@@ -43,7 +42,7 @@ describe('the surface alone', () => {
           halfTaper: truth.taper / 2,
           middleS: length / 2,
         },
-        length / 300,
+        { stepMm: length / 300 },
       );
       const found = surfacePeriods(view, { fromMm: 0.7, toMm: 6.4 }).slice(0, 4);
       const nearest = Math.min(...found.map((q) => Math.abs(q.periodMm / truth.pitch_mm - 1)));

@@ -12,7 +12,7 @@ test('ruler and bars say what they were given', () => {
   expect(measureOptions({ bars: '149.6,99.8' }).bars).toEqual({
     horizontalMm: 149.6,
     verticalMm: 99.8,
-    uMm: 0.2,
+    uMm: 0.3,
   });
   // Hundredths are a caliper's.
   expect(measureOptions({ bars: '149.62,99.81' }).bars?.uMm).toBe(0.05);

@@ -61,15 +61,15 @@ describe.each<[Field, Paper]>([
 
   test('nothing else is printed inside the ring, and the window is bare or black', () => {
     const { xMm, yMm, widthMm, heightMm } = card.window;
-    const inside = darkShare(raster, paper, xMm + 0.2, yMm + 0.2, widthMm - 0.4, heightMm - 0.4);
+    const inside = darkShare(raster, paper, [xMm + 0.2, yMm + 0.2, widthMm - 0.4, heightMm - 0.4]);
     expect(inside).toBe(field === 'dark' ? 1 : 0);
     const gaps = [
-      darkShare(raster, paper, 18.2, 18.2, 147.6, 1.6),
-      darkShare(raster, paper, 18.2, 116.2, 147.6, 1.6),
-      darkShare(raster, paper, 18.2, 20, 1.6, 96),
-      darkShare(raster, paper, 164.2, 20, 1.6, 96),
+      darkShare(raster, paper, [18.2, 18.2, 147.6, 1.6]),
+      darkShare(raster, paper, [18.2, 116.2, 147.6, 1.6]),
+      darkShare(raster, paper, [18.2, 20, 1.6, 96]),
+      darkShare(raster, paper, [164.2, 20, 1.6, 96]),
       // One module of bare paper around the ring, as the detector needs.
-      darkShare(raster, paper, 4, 4.1, 176, 1.8),
+      darkShare(raster, paper, [4, 4.1, 176, 1.8]),
     ];
     expect(gaps).toEqual([0, 0, 0, 0, 0]);
   });
@@ -132,10 +132,7 @@ function middleOfInk(
 function darkShare(
   raster: Raster,
   paper: Paper,
-  xMm: number,
-  yMm: number,
-  widthMm: number,
-  heightMm: number,
+  [xMm, yMm, widthMm, heightMm]: readonly [number, number, number, number],
 ): number {
   const [left, top] = cardOnPage(paper);
   const px = (mm: number) => Math.round(mm * pxPerMm);

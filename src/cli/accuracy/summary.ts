@@ -1,3 +1,4 @@
+import { ascending, betweenRanks } from '../../quantity/order';
 import type { Numbers, Score } from './score';
 
 export interface Spread {
@@ -138,15 +139,7 @@ function coverageOf(measured: readonly MeasuredScore[]): Coverage {
   };
 }
 
-/** Quantiles by linear interpolation between order statistics. */
 export function spread(values: readonly number[]): Spread {
-  const sorted = [...values].sort((a, b) => a - b);
-  const quantile = (q: number) => {
-    if (sorted.length === 0) return Number.NaN;
-    const at = q * (sorted.length - 1);
-    const low = Math.floor(at);
-    const high = Math.min(sorted.length - 1, low + 1);
-    return sorted[low]! + (at - low) * (sorted[high]! - sorted[low]!);
-  };
-  return { n: sorted.length, median: quantile(0.5), p95: quantile(0.95) };
+  const sorted = ascending(values);
+  return { n: sorted.length, median: betweenRanks(sorted, 0.5), p95: betweenRanks(sorted, 0.95) };
 }

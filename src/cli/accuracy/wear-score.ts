@@ -2,6 +2,7 @@ import type { Measured } from '../../journey/identification';
 import { assessWear } from '../../journey/wear/assess';
 import type { Verdict } from '../../journey/wear/verdict';
 import { noWearReadings } from '../../journey/wear/wear-readings';
+import { middleValue } from '../../quantity/order';
 import { threads } from '../../standards/threads';
 import type { Truth } from './truth';
 
@@ -53,10 +54,8 @@ const resolvedPxPerMm = 12;
 /** Verdicts against truth, in one line a statement. */
 export function wearText(scores: readonly WearScore[]): string {
   const count = (of: (s: WearScore) => boolean) => scores.filter(of).length;
-  const median = (values: readonly number[]) => {
-    const sorted = values.map(Math.abs).sort((a, b) => a - b);
-    return sorted.length > 0 ? `${sorted[sorted.length >> 1]!.toFixed(3)} mm` : '–';
-  };
+  const median = (values: readonly number[]) =>
+    values.length > 0 ? `${middleValue(values.map(Math.abs)).toFixed(3)} mm` : '–';
   const telling = scores.filter((s) => s.belowMm > worn.byMm && s.uMm <= worn.uMm);
   const heights = scores.filter((s) => s.heightErrorsMm !== null);
   const resolved = heights.filter((s) => s.pxPerMm >= resolvedPxPerMm);

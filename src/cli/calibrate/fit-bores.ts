@@ -5,7 +5,7 @@ import {
   radiusBy,
 } from '../../journey/5-measurement/bore-measurement';
 import { coveringU, type Spread } from '../../journey/5-measurement/local-spread';
-import { median } from '../../quantity/order';
+import { ascending, median, nearestRank } from '../../quantity/order';
 import type { BoreOff, BoreSeen } from './bore-residual';
 import { rounded } from './rounded';
 import { searchWeights } from './search-weights';
@@ -109,6 +109,5 @@ export function heldByOthers(off: readonly BoreOff[], folds = 5) {
 
 /** The u whose 95 % interval holds 95 of 100 of these errors. */
 function covering(errors: readonly number[]): number {
-  const sorted = errors.map(Math.abs).sort((a, b) => a - b);
-  return rounded(sorted[Math.min(sorted.length - 1, Math.ceil(0.95 * sorted.length) - 1)] / 1.96);
+  return rounded(nearestRank(ascending(errors.map(Math.abs)), 0.95) / 1.96);
 }

@@ -3,6 +3,7 @@ import {
   spreadOf,
   type Traces,
 } from '../../journey/5-measurement/learnt-spread';
+import { ascending, quantile } from '../../quantity/order';
 import { rounded } from './rounded';
 import { searchWeights } from './search-weights';
 
@@ -64,11 +65,11 @@ export function fitSpread(rows: readonly Off[]): SpreadWeights {
   const weights = searchWeights(names, start, cost, (name) =>
     neverNegative.includes(name) ? 0 : Number.NEGATIVE_INFINITY,
   );
-  const shares = rows
-    .map(({ traces }) => spreadOf(traces, { ...weights, ...free }).u / traces.pitchMm)
-    .sort((a, b) => a - b);
+  const shares = ascending(
+    rows.map(({ traces }) => spreadOf(traces, { ...weights, ...free }).u / traces.pitchMm),
+  );
   // No photo is surer than the surest twentieth of those seen, nor worse than the worst.
-  const surest = shares[Math.floor(0.05 * shares.length)];
+  const surest = quantile(shares, 0.05);
   return { ...weights, least: rounded(surest), most: rounded(shares[shares.length - 1]) };
 }
 

@@ -30,6 +30,7 @@ export function fitEdge(
   let b = 0;
   const H = new Float64Array(16);
   const g = new Float64Array(4);
+  const J = new Float64Array(4);
   let rss = 0;
   [a, b] = levels(samples, t0);
   for (let iteration = 0; iteration < 12; iteration++) {
@@ -41,12 +42,12 @@ export function fitEdge(
       const phi = 0.5 * (1 + erf(z * Math.SQRT1_2));
       const density = portable.exp(-0.5 * z * z) * 0.3989422804014327;
       const r = samples[i] - a - (b - a) * phi;
-      const j0 = (-(b - a) * density) / sigma;
-      const j1 = j0 * z;
-      const j2 = 1 - phi;
-      const j3 = phi;
+      J[0] = (-(b - a) * density) / sigma;
+      J[1] = J[0] * z;
+      J[2] = 1 - phi;
+      J[3] = phi;
       rss += r * r;
-      accumulate(H, g, j0, j1, j2, j3, r);
+      accumulate(H, g, J, r);
     }
     const step = solve4(H, g);
     if (!step) return null;
@@ -106,15 +107,12 @@ export function levels(samples: ArrayLike<number>, t0: number): [number, number]
   return [a / Math.max(1, na), b / Math.max(1, nb)];
 }
 
-export function accumulate(
-  H: Float64Array,
-  g: Float64Array,
-  j0: number,
-  j1: number,
-  j2: number,
-  j3: number,
-  r: number,
-): void {
+/** One sample's share of the normal equations: its residual and the four derivatives of what it should be. */
+export function accumulate(H: Float64Array, g: Float64Array, J: Float64Array, r: number): void {
+  const j0 = J[0];
+  const j1 = J[1];
+  const j2 = J[2];
+  const j3 = J[3];
   H[0] += j0 * j0;
   H[1] += j0 * j1;
   H[2] += j0 * j2;

@@ -1,3 +1,4 @@
+import { middleValue } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
@@ -133,7 +134,7 @@ function fieldAround(view: WindowView, { hull, centroid }: Blob): Field {
       const k = factor + (outMm * view.pxPerMm) / Math.max(1, Math.hypot(dx, dy));
       return at(centroid[0] + k * dx, centroid[1] + k * dy);
     });
-    return list.sort((a, b) => a - b)[list.length >> 1] ?? 255;
+    return middleValue(list) ?? 255;
   };
   const outside = levels(1, 2);
   return outside < 60 && levels(0.6, 0) > outside + 15 ? 'dark' : 'light';

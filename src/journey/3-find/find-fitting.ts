@@ -1,3 +1,4 @@
+import { middleValue } from '../../quantity/order';
 import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
@@ -83,6 +84,5 @@ function paperLevel({ detected }: Reference, grey: GreyImage): number {
       ? [grey.data[y * grey.width + x]]
       : [];
   });
-  levels.sort((p, q) => p - q);
-  return levels[levels.length >> 1] ?? 200;
+  return middleValue(levels) ?? 200;
 }

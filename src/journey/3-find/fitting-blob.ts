@@ -1,3 +1,4 @@
+import { quantile } from '../../quantity/order';
 import type { GreyImage } from '../../vision/grey-image';
 import type { Component } from '../../vision/regions';
 import type { Vision } from '../../vision/vision';
@@ -140,7 +141,7 @@ function crispEdges(view: WindowView, vision: Vision): GreyImage {
   const soft = gradient(vision.blur(view, 1.0 * pxPerMm));
   const fine = gradient(vision.blur(view, 0.8));
   // Most of the window is empty paper: its gradients are noise and JPEG blocks.
-  const noise = quantile(fine, 0.5);
+  const noise = quantile(everySeventh(fine).sort(), 0.5);
   const weak = Math.max(1.3, 3.5 * noise);
   const crisp = soft;
   const mask = new Uint8Array(crisp.length);
@@ -170,9 +171,8 @@ function gradient({ width, height, data }: GreyImage): Float32Array {
   return magnitude;
 }
 
-function quantile(values: Float32Array, q: number): number {
+function everySeventh(values: Float32Array): Float32Array {
   const sparse = new Float32Array(Math.ceil(values.length / 7));
   for (let i = 0; i < sparse.length; i++) sparse[i] = values[7 * i];
-  sparse.sort();
-  return sparse[Math.floor(q * sparse.length)];
+  return sparse;
 }

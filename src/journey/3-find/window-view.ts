@@ -1,3 +1,4 @@
+import { middleValue } from '../../quantity/order';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import { planeGrey } from '../2-card-pose/plane-grey';
@@ -62,6 +63,5 @@ export function fieldOf(view: WindowView, paperLevel: number): Field {
   for (let i = 0; i < view.width; i += 4) {
     rim.push(view.data[2 * view.width + i], view.data[(view.height - 3) * view.width + i]);
   }
-  rim.sort((a, b) => a - b);
-  return rim[rim.length >> 1] < 0.5 * paperLevel ? 'dark' : 'light';
+  return middleValue(rim) < 0.5 * paperLevel ? 'dark' : 'light';
 }

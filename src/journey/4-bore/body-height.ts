@@ -82,29 +82,35 @@ function standingBodies(view: StandingView): StandingBody[] {
     for (let ratio = bodies.from; ratio <= bodies.to; ratio += 0.02) {
       const a = ratio * outer * shrink;
       if (a > 0.9 * reach * shrink) break;
+      const base = { at: [ax, ay], a, heightMm: h } as const;
       const usual =
         scoreUnit * usualHeight +
         outerShare * portable.exp(-0.5 * ((ratio - bodies.usual) / bodies.spread) ** 2);
-      const round = roundScore(view, ax, ay, a, toward, h) + usual - scoreUnit * roundRarer;
+      const round = roundScore(view, base, toward) + usual - scoreUnit * roundRarer;
       out.push({ heightMm: h, a, round: true, score: round });
       let best = Number.NEGATIVE_INFINITY;
       for (let k = 0; k < hexAngles; k++)
-        best = Math.max(best, hexScore(view, ax, ay, a, (k * Math.PI) / 3 / hexAngles, h));
+        best = Math.max(best, hexScore(view, base, (k * Math.PI) / 3 / hexAngles));
       out.push({ heightMm: h, a, round: false, score: best + usual });
     }
   }
   return out.sort((p, q) => q.score - p.score);
 }
 
-function hexScore(
-  view: StandingView,
-  ax: number,
-  ay: number,
-  a: number,
-  turn: number,
-  h: number,
-): number {
+/** Where a body stands on the card, half its width there, and how high it is. */
+interface Base {
+  readonly at: readonly [number, number];
+  readonly a: number;
+  readonly heightMm: number;
+}
+
+function hexScore(view: StandingView, base: Base, turn: number): number {
   const { foot, edges } = view;
+  const {
+    at: [ax, ay],
+    a,
+    heightMm,
+  } = base;
   const corner = (k: number): [number, number] => {
     const t = turn + (k * Math.PI) / 3;
     const r = a * 1.1547;
@@ -116,8 +122,8 @@ function hexScore(
     const ny = portable.sin(t);
     return (foot[0] - ax) * nx + (foot[1] - ay) * ny > a;
   };
-  let base = 0;
-  let baseLength = 0;
+  let seen = 0;
+  let length = 0;
   let upright = 0;
   let uprights = 0;
   for (let k = 0; k < 6; k++) {
@@ -125,40 +131,38 @@ function hexScore(
     const p = corner(k);
     if (here) {
       const q = corner(k + 1);
-      const length = Math.hypot(q[0] - p[0], q[1] - p[1]);
-      base += length * alongSegment(edges, p[0], p[1], q[0], q[1]);
-      baseLength += length;
+      const side = Math.hypot(q[0] - p[0], q[1] - p[1]);
+      seen += side * alongSegment(edges, p[0], p[1], q[0], q[1]);
+      length += side;
     }
     if (here || visible(k + 5)) {
-      upright += uprightShare(view, p[0], p[1], h);
+      upright += uprightShare(view, p[0], p[1], heightMm);
       uprights++;
     }
   }
-  return baseLength > 0 ? base / baseLength + upright / Math.max(1, uprights) : -2;
+  return length > 0 ? seen / length + upright / Math.max(1, uprights) : -2;
 }
 
-function roundScore(
-  view: StandingView,
-  ax: number,
-  ay: number,
-  a: number,
-  toward: number,
-  h: number,
-): number {
+function roundScore(view: StandingView, base: Base, toward: number): number {
   const { edges, foot } = view;
+  const {
+    at: [ax, ay],
+    a,
+    heightMm,
+  } = base;
   const half = portable.acos(a / Math.hypot(foot[0] - ax, foot[1] - ay));
   const n = 24;
-  let base = 0;
+  let seen = 0;
   for (let k = 0; k <= n; k++) {
     const t = toward + half * ((2 * k) / n - 1);
-    base += response(edges, ax + a * portable.cos(t), ay + a * portable.sin(t), 2 * t);
+    seen += response(edges, ax + a * portable.cos(t), ay + a * portable.sin(t), 2 * t);
   }
   let upright = 0;
   for (const side of [1, -1]) {
     const t = toward + side * half;
-    upright += uprightShare(view, ax + a * portable.cos(t), ay + a * portable.sin(t), h) / 2;
+    upright += uprightShare(view, ax + a * portable.cos(t), ay + a * portable.sin(t), heightMm) / 2;
   }
-  return base / (n + 1) + upright;
+  return seen / (n + 1) + upright;
 }
 
 /** The edge from a point of the base straight up, most of the way to the chamfer. */

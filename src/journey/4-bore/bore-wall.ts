@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
-import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera, Vec3 } from '../2-card-pose/camera';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { type Unrolled, unroll } from '../4-thread-signal/unrolled-surface';
 
 /** A bore: middle of its mouth and the direction inwards, card frame; radius over the crests, mm. */
@@ -92,17 +92,16 @@ export function wallMmPerPx(camera: PosedCamera, { mouth, inwards }: Bore): numb
 }
 
 export function unrollWall(
-  grey: GreyImage,
-  camera: PosedCamera,
+  photo: PosedPhoto,
   bore: Bore,
   { fromMm, toMm, widestRad: widest }: WallWindow,
-  stepMm: number,
-  rows: number,
+  grid: { readonly stepMm: number; readonly rowCount: number },
 ): Unrolled {
   const zone = { fromS: fromMm, toS: toMm };
   const cone = { radiusMm: bore.radiusMm, halfTaper: 0, middleS: 0 };
-  return unroll(grey, camera, boreFrame(camera, bore), zone, cone, stepMm, rows, {
-    widestRad: widest,
+  return unroll(photo, boreFrame(photo.camera, bore), zone, cone, {
+    ...grid,
+    inside: { widestRad: widest },
   });
 }
 

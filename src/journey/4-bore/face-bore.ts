@@ -93,13 +93,16 @@ export function faceBore(
     radiusMm: ring.radius,
     share: ring.share,
   }));
-  const [seat] = seatBore(grey, camera, guesses);
+  const [seat] = seatBore({ grey, camera }, guesses);
   if (!seat) return null;
   const under = footOf(around, camera.centre);
   const { x, y } = footOf(around, seat.bore.mouth);
   const reach = Math.hypot(x - under.x, y - under.y);
   const away = [(x - under.x) / reach, (y - under.y) / reach] as const;
-  const found = mouthRings(edges, x, y, away, seat.bore.radiusMm, seat.periods[0].periodMm);
+  const found = mouthRings(edges, [x, y], away, {
+    radius: seat.bore.radiusMm,
+    pitch: seat.periods[0].periodMm,
+  });
   return {
     plane: around,
     edges,

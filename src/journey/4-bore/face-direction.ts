@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
-import type { GreyImage } from '../../vision/grey-image';
 import type { Vision } from '../../vision/vision';
 import { type PosedCamera, rayThrough, type Vec3 } from '../2-card-pose/camera';
+import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { type MouthBox, ringRadii, wholeBox } from './face-bore';
 import { type FacePlane, footOf, onPlane, planeView } from './face-plane';
 import { type RingEdges, ringEdges } from './ring-edges';
@@ -48,21 +48,21 @@ interface Pair {
 /** The directions in which rim and face are rings about one middle, clearest first: on a plane that lies otherwise they are ellipses.
  *  `at`: a point somewhere in its middle. */
 export function faceDirections(
-  grey: GreyImage,
-  camera: PosedCamera,
+  photo: PosedPhoto,
   at: Vec3,
   seen: PartSeen,
   vision: Vision,
 ): FaceDirection[] {
+  const { camera } = photo;
   const straight = portable.atan2(at[1] - camera.centre[1], at[0] - camera.centre[0]);
   const pairs: Pair[] = [];
   for (let d = -most; d <= most + 1e-9; d += hop) {
-    const pair = clearestPair(grey, camera, at, straight + d, seen, vision);
+    const pair = clearestPair(photo, at, straight + d, seen, vision);
     const against = 0.5 * directionTrust * (d / uDirection) ** 2;
     if (pair) pairs.push({ ...pair, weight: pair.weight - against });
   }
   pairs.sort((a, b) => b.weight - a.weight);
-  const close = pairs.slice(0, mostClose).map((pair) => turned(grey, camera, pair, vision));
+  const close = pairs.slice(0, mostClose).map((pair) => turned(photo, pair, vision));
   const distinct: Pair[] = [];
   for (const pair of close.sort((a, b) => b.weight - a.weight))
     if (!distinct.some((other) => samePlace(other, pair))) distinct.push(pair);
@@ -86,8 +86,7 @@ function uprightPlane(origin: Vec3, direction: number): FacePlane {
 }
 
 function clearestPair(
-  grey: GreyImage,
-  camera: PosedCamera,
+  { grey, camera }: PosedPhoto,
   at: Vec3,
   direction: number,
   { hull, touchesRim }: PartSeen,
@@ -158,13 +157,13 @@ function seenOn(
 }
 
 /** The same pair where it stands out most when the plane is turned a little, by ever smaller turns. */
-function turned(grey: GreyImage, camera: PosedCamera, pair: Pair, vision: Vision): Pair {
-  let best = settled(grey, camera, pair, vision);
+function turned(photo: PosedPhoto, pair: Pair, vision: Vision): Pair {
+  let best = settled(photo, pair, vision);
   for (const turn of [0.06, 0.03, 0.015])
     for (const way of [1, -1]) {
       for (let again = 0; again < 3; again++) {
         const direction = best.direction + way * turn;
-        const tried = settled(grey, camera, { ...best, direction }, vision);
+        const tried = settled(photo, { ...best, direction }, vision);
         if (tried.weight <= best.weight) break;
         best = tried;
       }
@@ -173,7 +172,7 @@ function turned(grey: GreyImage, camera: PosedCamera, pair: Pair, vision: Vision
 }
 
 /** Middle and radii that fit best on one plane. */
-function settled(grey: GreyImage, camera: PosedCamera, pair: Pair, vision: Vision): Pair {
+function settled({ grey, camera }: PosedPhoto, pair: Pair, vision: Vision): Pair {
   const half = 1.15 * pair.outer + 1;
   const plane = uprightPlane(pair.at, pair.direction);
   const view = { ...plane, origin: onPlane(plane, -half, -half) };

@@ -26,7 +26,7 @@ export function lyingBore(
   const at = atHeight(camera, photoOf(blob.centroid), usualHeightMm);
   const seen = { hull: blob.hull.map(photoOf), touchesRim: blob.touchesRim };
   let best: FaceBore | null = null;
-  for (const { plane, box } of faceDirections(grey, camera, at, seen, vision)) {
+  for (const { plane, box } of faceDirections({ grey, camera }, at, seen, vision)) {
     const face = faceBore(grey, camera, plane, box, vision);
     if (face && (!best || face.seat.odds > best.seat.odds)) best = face;
   }

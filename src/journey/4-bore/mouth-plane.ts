@@ -37,11 +37,9 @@ export const crestsBehind = (rim: number, pitch: number): number =>
  *  rim, but none of them has the outer edge about its middle. */
 export function mouthRings(
   edges: RingEdges,
-  x: number,
-  y: number,
+  [x, y]: readonly [number, number],
   toward: readonly [number, number],
-  radius: number,
-  pitch: number,
+  { radius, pitch }: { readonly radius: number; readonly pitch: number },
 ): MouthRings {
   let best: MouthRings | null = null;
   let most = Number.NEGATIVE_INFINITY;

@@ -1,3 +1,4 @@
+import { middleValue } from '../../quantity/order';
 import type { Vision } from '../../vision/vision';
 import type { PlaneView } from './face-plane';
 
@@ -31,9 +32,8 @@ export function ringEdges(view: PlaneView, vision: Vision): RingEdges {
       dy[i] = (data[i + width] - data[i - width]) / level;
       if ((x & 3) === 0 && (y & 3) === 0) strengths.push(dx[i] * dx[i] + dy[i] * dy[i]);
     }
-  strengths.sort((a, b) => a - b);
   // Most of the window is paper: four times its gradients is an edge.
-  const noise2 = 16 * (strengths[strengths.length >> 1] ?? 0) + 1e-5;
+  const noise2 = 16 * (middleValue(strengths) ?? 0) + 1e-5;
   const cos2 = new Float32Array(n);
   const sin2 = new Float32Array(n);
   for (let i = 0; i < n; i++) {

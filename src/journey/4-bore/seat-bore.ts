@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
-import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera, Vec3 } from '../2-card-pose/camera';
 import { periodRange, usualSize } from '../4-limbs/usual-size';
+import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import {
   type SurfacePeriod,
   surfacePeriodNear,
@@ -69,11 +69,8 @@ interface Look {
 
 /** The likeliest bore among some rings: radius and axis such that the far wall's ridges are straight and climb as
  *  one start does. */
-export function seatBore(
-  grey: GreyImage,
-  camera: PosedCamera,
-  guesses: readonly MouthGuess[],
-): SeatedBore[] {
+export function seatBore(photo: PosedPhoto, guesses: readonly MouthGuess[]): SeatedBore[] {
+  const { camera } = photo;
   const looks: Look[] = [];
   for (const guess of guesses)
     for (const ratio of ratios) {
@@ -84,11 +81,11 @@ export function seatBore(
         const toMm = widest.fromMm + depth * (widest.toMm - widest.fromMm);
         const window = { ...widest, toMm };
         const stepMm = Math.max(1.2 * wallMmPerPx(camera, bore), bore.radiusMm / 50);
-        const view = unrollWall(grey, camera, bore, window, stepMm, 20);
+        const view = unrollWall(photo, bore, window, { stepMm, rowCount: 20 });
         const found = surfacePeriods(view, periodRange(bore.radiusMm));
         const worth = Math.max(
           Number.NEGATIVE_INFINITY,
-          ...found.map((q) => boreOdds(traitsOf(camera, guess, bore, q, 0, found))),
+          ...found.map((q) => boreOdds(traitsOf(camera, { guess, bore, movedMm: 0 }, q, found))),
         );
         if (found.length > 0) looks.push({ guess, bore, window, worth });
       }
@@ -98,7 +95,7 @@ export function seatBore(
   for (const look of looks) {
     if (seats.length === mostRefined) break;
     if (looks.indexOf(look) > 0 && seats.some((s) => sameBore(s.bore, look.bore))) continue;
-    const seat = refined(grey, camera, look);
+    const seat = refined(photo, look);
     if (seat) seats.push(seat);
   }
   return seats.sort((a, b) => b.odds - a.odds);
@@ -118,15 +115,21 @@ function climbPerMm(camera: PosedCamera, { mouth, inwards }: Bore): number {
   return (1.2 * 2 * Math.PI * along) / Math.sqrt(range * range - along * along);
 }
 
+/** A bore behind a ring, its axis moved aside of the ring's middle. */
+interface Trial {
+  readonly guess: MouthGuess;
+  readonly bore: Bore;
+  readonly movedMm: number;
+}
+
 function traitsOf(
   camera: PosedCamera,
-  guess: MouthGuess,
-  bore: Bore,
+  trial: Trial,
   q: SurfacePeriod,
-  movedMm: number,
   all: readonly SurfacePeriod[],
 ): BoreTraits {
-  const { climbs, asideMm } = windingOf(camera, guess, bore, q, movedMm);
+  const { guess, bore } = trial;
+  const { climbs, asideMm } = windingOf(camera, trial, q);
   const z = asideMm / (uAside * guess.radiusMm);
   const prior = climbs === 1 ? 1 - leftHanded : leftHanded;
   const finest = Math.min(...all.map((one) => one.periodMm));
@@ -142,10 +145,8 @@ function traitsOf(
 /** The way it winds, and how far the axis is from the ring's middle then. */
 function windingOf(
   camera: PosedCamera,
-  guess: MouthGuess,
-  bore: Bore,
+  { guess, bore, movedMm }: Trial,
   q: SurfacePeriod,
-  movedMm: number,
 ): { readonly climbs: 1 | -1; readonly asideMm: number } {
   const perMm = climbPerMm(camera, bore) / q.periodMm;
   const u = uAside * guess.radiusMm;
@@ -159,11 +160,8 @@ function windingOf(
 
 const radiusHops = [0.03, 0.012];
 
-function refined(
-  grey: GreyImage,
-  camera: PosedCamera,
-  { guess, bore: first, window }: Look,
-): SeatedBore | null {
+function refined(photo: PosedPhoto, { guess, bore: first, window }: Look): SeatedBore | null {
+  const { camera } = photo;
   const left = boreFrame(camera, first).left;
   const stepMm = Math.max(0.8 * wallMmPerPx(camera, first), first.radiusMm / 110);
   const at = (radiusMm: number, asideMm: number): Bore => ({
@@ -171,14 +169,15 @@ function refined(
     inwards: first.inwards,
     radiusMm,
   });
-  const seen = (bore: Bore) => unrollWall(grey, camera, bore, window, stepMm, 32);
+  const seen = (bore: Bore) => unrollWall(photo, bore, window, { stepMm, rowCount: 32 });
   let radiusMm = first.radiusMm;
   let asideMm = 0;
   let best = likeliest(surfacePeriods(seen(at(radiusMm, 0)), periodRange(radiusMm)), radiusMm, 0);
   if (!best) return null;
   let uRadiusMm = radiusHops[0] * radiusMm;
   for (const hop of radiusHops) {
-    asideMm = windingOf(camera, guess, at(radiusMm, asideMm), best, asideMm).asideMm;
+    const trial = { guess, bore: at(radiusMm, asideMm), movedMm: asideMm };
+    asideMm = windingOf(camera, trial, best).asideMm;
     asideMm = Math.max(-0.08 * radiusMm, Math.min(0.08 * radiusMm, asideMm));
     const near = (k: number) => {
       const r = radiusMm * (1 + k * hop);
@@ -201,8 +200,9 @@ function refined(
   if (!all.some((q) => Math.abs(q.periodMm / best!.periodMm - 1) < 0.01)) all.push(best);
   const periods = all
     .map((q): BorePeriod => {
-      const { climbs, asideMm: aside } = windingOf(camera, guess, bore, q, asideMm);
-      const traits = traitsOf(camera, guess, bore, q, asideMm, all);
+      const trial = { guess, bore, movedMm: asideMm };
+      const { climbs, asideMm: aside } = windingOf(camera, trial, q);
+      const traits = traitsOf(camera, trial, q, all);
       const worth = portable.exp(boreOdds(traits));
       return { ...q, hand: climbs === 1 ? 'right' : 'left', asideMm: aside, traits, worth };
     })
@@ -217,10 +217,8 @@ function refined(
   };
 
   function likeliest(list: readonly SurfacePeriod[], r: number, moved: number) {
-    const rated = list.map((q) => ({
-      q,
-      worth: boreOdds(traitsOf(camera, guess, at(r, moved), q, moved, list)),
-    }));
+    const trial = { guess, bore: at(r, moved), movedMm: moved };
+    const rated = list.map((q) => ({ q, worth: boreOdds(traitsOf(camera, trial, q, list)) }));
     return rated.reduce((a, b) => (b.worth > a.worth ? b : a), rated[0])?.q ?? null;
   }
 }

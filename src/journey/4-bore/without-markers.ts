@@ -1,3 +1,4 @@
+import { middleValue } from '../../quantity/order';
 import type { GreyImage } from '../../vision/grey-image';
 import type { Reference } from '../2-reference/reference';
 
@@ -14,10 +15,9 @@ export function withoutMarkers(grey: GreyImage, { detected }: Reference): GreyIm
     const out = corners.map(([x, y]) => [cx + beyond * (x - cx), cy + beyond * (y - cy)] as const);
     const levels = out
       .map(([x, y]) => grey.data[Math.round(y) * width + Math.round(x)])
-      .filter((v) => v !== undefined)
-      .sort((a, b) => a - b);
+      .filter((v) => v !== undefined);
     if (levels.length === 0) continue;
-    const paper = levels[levels.length >> 1];
+    const paper = middleValue(levels);
     const ys = out.map(([, y]) => y);
     const from = Math.max(0, Math.ceil(Math.min(...ys)));
     const to = Math.min(height - 1, Math.floor(Math.max(...ys)));

@@ -1,6 +1,12 @@
 import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
-import { type AxisFrame, type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
+import {
+  type AxisFrame,
+  type Extent,
+  grazing,
+  middleOf,
+  photoAt,
+} from '../4-thread-signal/axis-frame';
 import { mmPerPxAt } from '../4-thread-signal/axis-moves';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import type { CrestLines } from './crest-lines';
@@ -78,7 +84,7 @@ export function closeLines(
   aside: Estimate,
 ): CloseLines | null {
   const { camera } = photo;
-  const middle = (zone.fromS + zone.toS) / 2;
+  const middle = middleOf(zone);
   const length = zone.toS - zone.fromS;
   const wide = closeLook.turns * pitchMm;
   const count = Math.max(1, Math.min(mostWindows, Math.floor(length / wide)));

@@ -1,4 +1,5 @@
 import type { Estimate } from '../../quantity/estimate';
+import { aboutMean } from '../../quantity/linear-fit';
 import * as portable from '../../quantity/portable-math';
 import { type AxisFrame, type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
@@ -247,14 +248,7 @@ function slopesOf(
   if (rows.length < 2) return { turn: 0, uTurn, halfTaper: taper0, uHalfTaper: uTaper };
   const u2 = (uLineShare * pitch) ** 2;
   const fit = (pick: (row: (typeof rows)[number]) => number, u: number) => {
-    const mean = rows.reduce((t, q) => t + pick(q), 0) / rows.length;
-    const mx = rows.reduce((t, q) => t + q.x, 0) / rows.length;
-    let sxy = 0;
-    let sxx = 0;
-    for (const q of rows) {
-      sxy += (q.x - mx) * (pick(q) - mean);
-      sxx += (q.x - mx) ** 2;
-    }
+    const { sxx, sxy } = aboutMean(rows, (q) => q.x, pick);
     return { slope: sxy / (sxx + u2 / (u * u)), u: 1 / Math.sqrt(sxx / u2 + 1 / (u * u)) };
   };
   const turn = fit((q) => q.turn, uTurn);

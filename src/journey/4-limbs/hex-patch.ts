@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import type { AxisFrame } from '../4-thread-signal/axis-frame';
+import { type AxisFrame, middleOf } from '../4-thread-signal/axis-frame';
 import { straighten } from '../4-thread-signal/straightened';
 
 /** The whole part along its thread's axis, both sides, in units of the thread's radius: columns of a
@@ -29,7 +29,7 @@ export function hexPatch(
   radiusMm: number,
 ): HexPatch {
   const along = radiusMm / columnsPerRadius;
-  const middle = (zone.fromS + zone.toS) / 2;
+  const middle = middleOf(zone);
   const fromS = middle - (hexColumns / 2) * along;
   const [x, y, z] = frame.left;
   const left = side(grey, camera, frame, fromS, radiusMm);

@@ -23,24 +23,24 @@ export class Weights {
   }
 }
 
-export interface Convolution {
-  readonly weights: Float32Array;
-  readonly bias: Float32Array;
+/** Channels in and out, and the kernel's size. */
+interface Shape {
   readonly from: number;
   readonly to: number;
   readonly rows: number;
   readonly columns: number;
   /** Spacing of the kernel's rows. */
-  readonly dilation: number;
+  readonly dilation?: number;
+}
+
+export interface Convolution extends Required<Shape> {
+  readonly weights: Float32Array;
+  readonly bias: Float32Array;
 }
 
 export function convolution(
   source: Weights,
-  from: number,
-  to: number,
-  rows: number,
-  columns: number,
-  dilation = 1,
+  { from, to, rows, columns, dilation = 1 }: Shape,
 ): Convolution {
   const weights = source.take(to * from * rows * columns);
   return { weights, bias: source.take(to), from, to, rows, columns, dilation };
@@ -69,9 +69,8 @@ export function convolve(
       }
     }
   // Rows of the padded width in one run; what falls on the padding is not read.
-  const run = (rows - 1) * width + columns;
+  const sum = new Float64Array((rows - 1) * width + columns);
   const out = new Float64Array(to * rows * columns);
-  const sum = new Float64Array(run);
   const accumulate = accumulators[`${kr}×${kc}`];
   if (!accumulate) throw new Error(`No kernel of ${kr} by ${kc} has been written.`);
   const taps = kr * kc;

@@ -2,7 +2,13 @@ import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
-import { type AxisFrame, type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
+import {
+  type AxisFrame,
+  type Extent,
+  grazing,
+  middleOf,
+  photoAt,
+} from '../4-thread-signal/axis-frame';
 import { atHeight, recentred } from '../4-thread-signal/axis-moves';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { type SurfacePeriod, surfacePeriods } from '../4-thread-signal/surface-period';
@@ -85,7 +91,7 @@ export function seatThread(
     // No crests on either side: the second look has never found any.
     if (!crests || (round === 0 && crests.evidence < noCrests)) return seated;
     const ends = [photoAt(camera, frame, zone.fromS, 0), photoAt(camera, frame, zone.toS, 0)];
-    frame = recentred(camera, frame, (zone.fromS + zone.toS) / 2, crests.offsetMm, crests.turn);
+    frame = recentred(camera, frame, middleOf(zone), crests.offsetMm, crests.turn);
     const rangeMm = -camera.centre[2] + frame.origin[2];
     const before = hex;
     hex =
@@ -104,7 +110,7 @@ export function seatThread(
     if (round < rounds - 1) {
       // Where the limbs leave the turn open, the climb settles it.
       const trust = crests.uTurn ** 2 / (crests.uTurn ** 2 + uClimbTurn ** 2);
-      frame = recentred(camera, frame, (zone.fromS + zone.toS) / 2, 0, -best.turn * trust);
+      frame = recentred(camera, frame, middleOf(zone), 0, -best.turn * trust);
       zone = seenFrom(camera, frame, ends);
       foldMm = round === 0 ? foldPeriod(periods) : best.periodMm;
     }
@@ -138,7 +144,7 @@ function seenClosely(photo: PosedPhoto, seat: SeatedThread): SeatedThread {
   if (!lines) return seat;
   const { camera } = photo;
   const ends = [zone.fromS, zone.toS].map((s) => photoAt(camera, seat.frame, s, 0));
-  const middle = (zone.fromS + zone.toS) / 2;
+  const middle = middleOf(zone);
   const frame = recentred(camera, seat.frame, middle, lines.offsetMm, lines.turn);
   const { radiusMm, uRadiusMm, halfTaper, uHalfTaper, uTurn } = lines;
   // An axis that is told by the limbs tells by the climb about it which way the helix winds.
@@ -217,7 +223,7 @@ function rated(
   foldMm: number,
   uTurn: number,
 ): RatedPeriod[] {
-  const cone = { radiusMm, halfTaper, middleS: (zone.fromS + zone.toS) / 2 };
+  const cone = { radiusMm, halfTaper, middleS: middleOf(zone) };
   const view = ridgesUnrolled(photo, frame, zone, cone, foldMm);
   return surfacePeriods(view, periodRange(radiusMm))
     .map((q): RatedPeriod => {

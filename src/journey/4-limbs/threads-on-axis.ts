@@ -2,7 +2,7 @@ import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import type { Line } from '../3-find/lines';
-import { type AxisFrame, type Extent, onAxisPlane } from '../4-thread-signal/axis-frame';
+import { type AxisFrame, type Extent, middleOf, onAxisPlane } from '../4-thread-signal/axis-frame';
 import { mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { grown } from '../4-thread-signal/presence';
@@ -113,15 +113,16 @@ function placesIn({ reachLeftMm, reachRightMm, periodMm }: PeriodicZone): Place[
 
 /** What a first look at the surface says of a place. */
 function worthAt(
-  { grey, camera }: PosedPhoto,
+  photo: PosedPhoto,
   { start: frame, line }: { readonly start: AxisFrame; readonly line: Stretch },
   zone: Extent,
   { offMm, radiusMm }: Place,
 ): number {
   const seated = { ...frame, origin: onAxisPlane(frame, 0, offMm) };
-  const middleS = (zone.fromS + zone.toS) / 2;
-  const step = 1.5 * mmPerPxAt(camera, seated, zone);
-  const view = unroll(grey, camera, seated, zone, { radiusMm, halfTaper: 0, middleS }, step, 14);
+  const middleS = middleOf(zone);
+  const stepMm = 1.5 * mmPerPxAt(photo.camera, seated, zone);
+  const cone = { radiusMm, halfTaper: 0, middleS };
+  const view = unroll(photo, seated, zone, cone, { stepMm, rowCount: 14 });
   const periods = surfacePeriods(view, periodRange(radiusMm));
   const off = offLine(seated, frame, middleS);
   return Math.max(0, ...periods.map((q) => worthOf(q, radiusMm, off, line)));
@@ -148,7 +149,7 @@ function worthOf(
 
 /** A place looked at twice: its zone grown and trimmed, its axis turned as the climb of its pattern asks. */
 function settled(
-  { grey, camera }: PosedPhoto,
+  photo: PosedPhoto,
   { start, line }: { readonly start: AxisFrame; readonly line: Stretch },
   seated: AxisFrame,
   seed: PeriodicZone,
@@ -157,16 +158,17 @@ function settled(
   let frame = seated;
   let zone: Extent = seed;
   let waveMm = seed.periodMm;
-  const mmPerPx = mmPerPxAt(camera, frame, seed);
+  const mmPerPx = mmPerPxAt(photo.camera, frame, seed);
   let guess: ThreadGuess | null = null;
   for (let round = 0; round < 2; round++) {
-    const middleS = (zone.fromS + zone.toS) / 2;
+    const middleS = middleOf(zone);
     const cone = { radiusMm, halfTaper: 0, middleS };
     if (round === 0) {
       const all = { fromS: line.fromMm - 2, toS: line.toMm + 2 };
-      zone = grown(unroll(grey, camera, frame, all, cone, 1.5 * mmPerPx, 12), waveMm, zone);
+      const coarse = { stepMm: 1.5 * mmPerPx, rowCount: 12 };
+      zone = grown(unroll(photo, frame, all, cone, coarse), waveMm, zone);
     }
-    const part = unroll(grey, camera, frame, zone, cone, mmPerPx, 20);
+    const part = unroll(photo, frame, zone, cone, { stepMm: mmPerPx, rowCount: 20 });
     const periods = surfacePeriods(part, periodRange(radiusMm));
     if (periods.length === 0) return guess;
     const off = offLine(frame, start, middleS);
@@ -179,7 +181,7 @@ function settled(
     guess = { frame, zone, radiusMm, periods: ranked, worth: worth(ranked[0]) };
     waveMm = pitch.periodMm;
     zone = trimmed(part, waveMm, zone);
-    frame = recentred(camera, frame, (zone.fromS + zone.toS) / 2, 0, -turnFor(pitch, radiusMm));
+    frame = recentred(photo.camera, frame, middleOf(zone), 0, -turnFor(pitch, radiusMm));
   }
   return guess;
 }

@@ -27,11 +27,13 @@ export const headChannels = 24;
 export function readTrunk(w: Weights, inputs: number, dilations: readonly number[]): Trunk {
   const c = trunkChannels;
   return {
-    first: convolution(w, inputs, c, 5, 5),
-    second: convolution(w, c, c, 5, 3),
-    adding: dilations.map((dilation) => convolution(w, c, c, 5, 3, dilation)),
-    head: convolution(w, 2 * c, headChannels, 5, 1),
-    logit: convolution(w, headChannels, 1, 1, 1),
+    first: convolution(w, { from: inputs, to: c, rows: 5, columns: 5 }),
+    second: convolution(w, { from: c, to: c, rows: 5, columns: 3 }),
+    adding: dilations.map((dilation) =>
+      convolution(w, { from: c, to: c, rows: 5, columns: 3, dilation }),
+    ),
+    head: convolution(w, { from: 2 * c, to: headChannels, rows: 5, columns: 1 }),
+    logit: convolution(w, { from: headChannels, to: 1, rows: 1, columns: 1 }),
   };
 }
 

@@ -16,6 +16,8 @@ export interface Extent {
   readonly toS: number;
 }
 
+export const middleOf = ({ fromS, toS }: Extent): number => (fromS + toS) / 2;
+
 /** Axis parallel to the card at a height, through two photo points. */
 export function axisThrough(
   camera: PosedCamera,

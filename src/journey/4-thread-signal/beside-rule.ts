@@ -1,12 +1,11 @@
 import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
-import type { GreyImage } from '../../vision/grey-image';
-import type { PosedCamera } from '../2-card-pose/camera';
 import type { Suspect } from '../3-find/beside-rule';
 import { isOnStrip, type RuleStrip } from '../3-find/rule-strip';
 import type { WindowView } from '../3-find/window-view';
 import type { PhotoPoint } from '../overlay';
 import { axisThrough, onAxisPlane, photoAt } from './axis-frame';
+import type { PosedPhoto } from './posed-photo';
 import { straighten } from './straightened';
 import { placeThread, type ThreadPlace } from './thread-place';
 import { strongestZone } from './thread-zone';
@@ -28,8 +27,7 @@ const unitsMm = [0.5, 1, 2, 25.4 / 8, 25.4 / 16, 25.4 / 32];
 
 /** Threads on anything that stands out of the background, strongest first. */
 export function threadsOn(
-  grey: GreyImage,
-  camera: PosedCamera,
+  photo: PosedPhoto,
   view: WindowView,
   things: readonly Suspect[],
   strip: RuleStrip,
@@ -39,7 +37,7 @@ export function threadsOn(
     .flatMap(({ blob, axes, field }) =>
       axes.slice(0, 2).flatMap((axis): Found[] => {
         if (axis.symmetry < 0.75 * axes[0].symmetry) return [];
-        const place = placeThread(grey, camera, view, blob, axis, field);
+        const place = placeThread(photo, view, blob, axis, field);
         if (!place) return [];
         const likeRule = dividesLikeRule(place, strip, unitMm);
         const strength = strengthOf(place);
@@ -64,8 +62,7 @@ function dividesLikeRule({ frame, zone }: ThreadPlace, strip: RuleStrip, unitMm:
 
 /** The thread along an axis that a person has drawn, free end first. Half-width unknown. */
 export function threadAlong(
-  grey: GreyImage,
-  camera: PosedCamera,
+  { grey, camera }: PosedPhoto,
   [from, to]: readonly [PhotoPoint, PhotoPoint],
   strip: RuleStrip,
 ): Found[] {
@@ -113,11 +110,7 @@ export function threadAlong(
 }
 
 /** Whether the thread runs out of the photo. */
-export function isCutOff(
-  grey: GreyImage,
-  camera: PosedCamera,
-  { frame, zone }: ThreadPlace,
-): boolean {
+export function isCutOff({ grey, camera }: PosedPhoto, { frame, zone }: ThreadPlace): boolean {
   const reach = Math.max(zone.reachLeftMm, zone.reachRightMm);
   return [zone.fromS, zone.toS].some((s) =>
     [reach, -reach].some((r) => {

@@ -1,5 +1,5 @@
 import * as portable from '../../quantity/portable-math';
-import type { Unrolled } from './ridges';
+import type { Unrolled } from './unrolled-surface';
 
 /** How well the ridges climb like a helix of one start: right- and left-handed, 0…1. Near 1 on a
  *  thread; rings, such as hose barbs, and chance patterns reach about half in either. */

@@ -1,4 +1,5 @@
 import type { Estimate } from '../../quantity/estimate';
+import { quantile } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
@@ -6,7 +7,7 @@ import type { PosedCamera } from '../2-card-pose/camera';
 import { levels } from '../2-card-pose/edge-profile';
 import type { EdgeResponse } from '../2-card-pose/edge-response';
 import type { PhotoPoint } from '../overlay';
-import { type AxisFrame, grazing, photoAt } from './axis-frame';
+import { type AxisFrame, type Extent, grazing, photoAt } from './axis-frame';
 import { contrast, shapesOfCuts } from './cut-shape';
 import { fitRimEdge, usualRim } from './rim-edge';
 import { straighten } from './straightened';
@@ -33,6 +34,13 @@ export type SearchBand = (s: number) => {
   readonly steepness?: number;
 };
 
+/** Which side of a frame's axis, from where to where along it, and how far from it. */
+export interface OutlineSearch {
+  readonly side: Side;
+  readonly zone: Extent;
+  readonly band: SearchBand;
+}
+
 /** The photo, and how it draws the edges of what lies in it. */
 export interface OutlineView {
   readonly grey: GreyImage;
@@ -50,9 +58,7 @@ const outsideSamples = 11;
 export function outlineEdges(
   { grey, camera, response, mmPerPx, field }: OutlineView,
   frame: AxisFrame,
-  side: Side,
-  zone: { readonly fromS: number; readonly toS: number },
-  band: SearchBand,
+  { side, zone, band }: OutlineSearch,
   rim: Estimate = usualRim[field],
 ): OutlinePoint[] {
   const outward = facing(frame, side);
@@ -165,7 +171,7 @@ interface Scratch {
 
 function standingOut(changes: Float64Array, from: number, to: number, best: number): number {
   const quiet = changes.slice(from, Math.max(from, to)).sort();
-  return Math.max(0.15 * best, 6 * (quiet[quiet.length >> 1] ?? 0), 0.25);
+  return Math.max(0.15 * best, 6 * (quantile(quiet, 0.5) ?? 0), 0.25);
 }
 
 /** The frame with `left` turned to the wanted side, so that r grows outwards. */

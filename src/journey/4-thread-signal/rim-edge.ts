@@ -40,6 +40,7 @@ export function fitRimEdge(
   let share = usual.value;
   const H = new Float64Array(16);
   const g = new Float64Array(4);
+  const J = new Float64Array(4);
   let rss = 0;
   const last = body.length - 2;
   for (let iteration = 0; iteration < 14; iteration++) {
@@ -58,7 +59,11 @@ export function fitRimEdge(
         share * (rimSlope[k] + f * (rimSlope[k + 1] - rimSlope[k]));
       const r = samples[i] - outside - step * seen;
       rss += r * r;
-      accumulate(H, g, step * slope, 1, seen, -step * mirrored, r);
+      J[0] = step * slope;
+      J[1] = 1;
+      J[2] = seen;
+      J[3] = -step * mirrored;
+      accumulate(H, g, J, r);
     }
     const variance = Math.max(rss / Math.max(1, n - 4), 1e-4 * step * step, 1e-6);
     const prior = variance / usual.u ** 2;

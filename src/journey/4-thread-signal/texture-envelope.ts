@@ -1,3 +1,4 @@
+import { ascending, quantile } from '../../quantity/order';
 import type { Side } from './outline-edges';
 import type { Straightened } from './straightened';
 
@@ -19,12 +20,11 @@ export function textureEnvelope(
       const k = j * columns + i;
       list.push(Math.hypot(root(k + 1) - root(k - 1), root(k + columns) - root(k - columns)));
     }
-    list.sort((a, b) => a - b);
-    return list[Math.floor(list.length * 0.9)];
+    return quantile(ascending(list), 0.9);
   });
-  const finite = energy.filter(Number.isFinite).sort((a, b) => a - b);
-  const strong = finite[Math.floor(finite.length * 0.7)];
-  const quiet = finite[Math.floor(finite.length * 0.05)];
+  const finite = ascending(energy.filter(Number.isFinite));
+  const strong = quantile(finite, 0.7);
+  const quiet = quantile(finite, 0.05);
   const level = quiet + 0.25 * (strong - quiet);
   const order = side === 'left' ? [...energy.keys()].reverse() : [...energy.keys()];
   for (const j of order) {

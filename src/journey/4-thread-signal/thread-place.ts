@@ -1,12 +1,11 @@
 import * as portable from '../../quantity/portable-math';
 import type { Field } from '../../scale-card/geometry';
-import type { GreyImage } from '../../vision/grey-image';
-import type { PosedCamera } from '../2-card-pose/camera';
 import { project } from '../2-card-pose/camera';
 import type { Blob, Pixel } from '../3-find/fitting-blob';
 import type { RoughAxis } from '../3-find/rough-axis';
 import type { WindowView } from '../3-find/window-view';
-import { type AxisFrame, axisThrough, onAxisPlane } from './axis-frame';
+import { type AxisFrame, axisThrough, middleOf, onAxisPlane } from './axis-frame';
+import type { PosedPhoto } from './posed-photo';
 import { straighten } from './straightened';
 import { textureEnvelope } from './texture-envelope';
 import { type PeriodicZone, strongestZone } from './thread-zone';
@@ -28,8 +27,7 @@ const stepMm = 0.12;
 
 /** Height, axis and thread, coarsely: the height is a first guess that stage 5 refines. */
 export function placeThread(
-  grey: GreyImage,
-  camera: PosedCamera,
+  { grey, camera }: PosedPhoto,
   view: WindowView,
   blob: Blob,
   axis: RoughAxis,
@@ -74,8 +72,8 @@ export function placeThread(
   zone = { ...zone, reachLeftMm: zone.reachLeftMm - off, reachRightMm: zone.reachRightMm + off };
   let widest = { halfWidthMm, fromS: toMm(profile.widestFrom), toS: toMm(profile.widestTo) };
   // The free end lies away from the hex; a thread on the widest part has its free end nearer.
-  const zoneMiddle = (zone.fromS + zone.toS) / 2;
-  const hexMiddle = (widest.fromS + widest.toS) / 2;
+  const zoneMiddle = middleOf(zone);
+  const hexMiddle = middleOf(widest);
   const flip =
     Math.abs(hexMiddle - zoneMiddle) > 2 ? hexMiddle < zoneMiddle : zoneMiddle > lengthMm / 2;
   if (flip) {

@@ -1,3 +1,4 @@
+import { middleValue } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { Straightened } from './straightened';
 import { type Row, waves, windowSpectra } from './window-spectra';
@@ -42,7 +43,8 @@ export function repeatingZones(
       centre <= insideS[1] - windowMm / 2 + 1e-9;
       centre += windowMm / 6
     ) {
-      const spectra = windowSpectra(view, rows, centre - view.fromS, windowMm, periods, wavesOf);
+      const window = { centreMm: centre - view.fromS, windowMm };
+      const spectra = windowSpectra(view, rows, window, periods, wavesOf);
       let best: Candidate | null = null;
       for (let k = first; k < periods.length; k++) {
         if (3 * periods[k] > windowMm) break;
@@ -96,7 +98,7 @@ function reach(rows: readonly Row[], spectra: readonly Float64Array[], k: number
   let left = 0;
   let right = 0;
   rows.forEach(({ r }, i) => {
-    const near = [i - 1, i, i + 1].map((j) => explained[j] ?? 0).sort((a, b) => a - b)[1];
+    const near = middleValue([i - 1, i, i + 1].map((j) => explained[j] ?? 0));
     if (near < 0.4 * typical) return;
     left = Math.max(left, r);
     right = Math.max(right, -r);

@@ -1,6 +1,6 @@
 import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
-import { type PosedCamera, projectRow, type Vec3 } from '../2-card-pose/camera';
+import { projectRow, type Vec3 } from '../2-card-pose/camera';
 import type { AxisFrame, Extent } from './axis-frame';
 import { mmPerPxAt } from './axis-moves';
 import type { PosedPhoto } from './posed-photo';
@@ -15,8 +15,7 @@ export interface Cone {
 /** The visible side of a cone unrolled: rows of constant azimuth, columns along the axis. On it the
  *  ridges of a helix are straight lines, evenly spaced, slanted by the lead.
  *  rows[j][i] is the brightness at azimuth azimuths[j] (0 at the top, positive to the left, rad) and
- *  s = fromS + i·stepMm: logarithm of the coded value, less its running mean and over its running
- *  spread along the row. Rows that leave the photo are left out. */
+ *  s = fromS + i·stepMm, less its running mean along the row. Rows that leave the photo are left out. */
 export interface Unrolled {
   readonly rows: readonly Float64Array[];
   readonly azimuths: readonly number[];
@@ -36,17 +35,22 @@ const clip = 2.5;
 /** Coded value added before the logarithm is taken: noise of a dark pixel. */
 const darkLevel = 8;
 
-/** From outside azimuth 0 is where the axis' upper side faces; `inside` a bore it is where `left` is a quarter turn on
+/** How finely a cone is sampled, and whether from inside. */
+interface Grid {
+  readonly stepMm: number;
+  readonly rowCount?: number;
+  readonly inside?: { readonly widestRad: number };
+}
+
+/** Brightness is the logarithm of the coded value, less its running mean and over its running spread along the row.
+ *  From outside azimuth 0 is where the axis' upper side faces; `inside` a bore it is where `left` is a quarter turn on
  *  from, about `along`: the wall that faces the camera, up to `widestRad` either way. */
 export function unroll(
-  grey: GreyImage,
-  camera: PosedCamera,
+  { grey, camera }: PosedPhoto,
   frame: AxisFrame,
-  zone: { readonly fromS: number; readonly toS: number },
+  zone: Extent,
   cone: Cone,
-  stepMm: number,
-  rowCount = usualRows,
-  inside: { readonly widestRad: number } | null = null,
+  { stepMm, rowCount = usualRows, inside }: Grid,
 ): Unrolled {
   const columns = Math.max(8, Math.floor((zone.toS - zone.fromS) / stepMm) + 1);
   const { origin: o, along: d, left: l } = frame;
@@ -99,7 +103,7 @@ const ridgeStep = 0.7;
 
 /** A thread's surface unrolled as deep as its ridges are seen; `radiusMm` is over its crests. */
 export function ridgesUnrolled(
-  { grey, camera }: PosedPhoto,
+  photo: PosedPhoto,
   frame: AxisFrame,
   zone: Extent,
   { radiusMm, halfTaper, middleS }: Cone,
@@ -107,7 +111,9 @@ export function ridgesUnrolled(
 ): Unrolled {
   const depth = Math.min(ridgeDepth * pitchMm, ridgeDepth * radiusMm);
   const cone = { radiusMm: radiusMm - depth, halfTaper, middleS };
-  return unroll(grey, camera, frame, zone, cone, ridgeStep * mmPerPxAt(camera, frame, zone));
+  return unroll(photo, frame, zone, cone, {
+    stepMm: ridgeStep * mmPerPxAt(photo.camera, frame, zone),
+  });
 }
 
 const logs = Float64Array.from({ length: 256 }, (_, v) => portable.log(v + darkLevel));

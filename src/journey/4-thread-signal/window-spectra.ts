@@ -12,8 +12,7 @@ export interface Row {
 export function windowSpectra(
   view: Straightened,
   rows: readonly Row[],
-  centreMm: number,
-  windowMm: number,
+  { centreMm, windowMm }: { readonly centreMm: number; readonly windowMm: number },
   periods: readonly number[],
   wavesOf: (n: number) => Waves,
 ): Float64Array[] {

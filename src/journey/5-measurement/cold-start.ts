@@ -1,6 +1,8 @@
+import { middleValue } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { OutlinePoint } from '../4-thread-signal/outline-edges';
-import type { OutlineModel, OutlineParameters } from './outline-model';
+import type { OutlineModel } from './outline-model';
+import { index, type OutlineParameters } from './outline-parameters';
 
 const phaseSteps = 16;
 /** Share of the pitch by which a start may be off, and steps to either side. */
@@ -15,12 +17,12 @@ export function bestStart(
   model: OutlineModel,
   initial: OutlineParameters,
 ): [pitchMm: number, crestS: number] {
-  const pitch0 = initial[0];
+  const pitch0 = initial[index.pitch];
   const contours = model.contoursOf(initial);
   const width = 0.06 * pitch0;
   const rest = Array.from(initial).slice(2);
   const tilts = points.map((q) => model.tilt(q.side, q.slope));
-  let best: [number, number] = [pitch0, initial[1]];
+  let best: [number, number] = [pitch0, initial[index.crestS]];
   let least = Number.POSITIVE_INFINITY;
   const consider = (pitchMm: number, crestS: number) => {
     const p = [pitchMm, crestS, ...rest];
@@ -32,7 +34,7 @@ export function bestStart(
     );
     const level = { left: 0, right: 0 };
     for (const side of ['left', 'right'] as const)
-      level[side] = median(residuals.filter((_, i) => points[i].side === side));
+      level[side] = middleValue(residuals.filter((_, i) => points[i].side === side)) ?? 0;
     const cost = residuals.reduce((sum, e, i) => {
       const z = (e - level[points[i].side]) / width;
       return sum + portable.log(1 + z * z);
@@ -42,14 +44,10 @@ export function bestStart(
     best = [pitchMm, crestS];
   };
   // The phase is held where the points are: a pitch that is off turns the ends, not the middle.
-  const crest = initial[1] + Math.round((middleS - initial[1]) / pitch0) * pitch0;
+  const start = initial[index.crestS];
+  const crest = start + Math.round((middleS - start) / pitch0) * pitch0;
   for (let a = -pitchSteps; a <= pitchSteps; a++)
     for (let b = 0; b < phaseSteps; b++)
       consider(pitch0 * (1 + (pitchSpan * a) / pitchSteps), crest + (b / phaseSteps) * pitch0);
   return best;
-}
-
-function median(values: number[]): number {
-  values.sort((a, b) => a - b);
-  return values[values.length >> 1] ?? 0;
 }

@@ -1,6 +1,7 @@
 import type { Estimate } from '../../quantity/estimate';
 import type { OutlinePoint } from '../4-thread-signal/outline-edges';
-import { fitParameters, type ThreadFit } from './fit-thread';
+import type { ThreadFit } from './fit-thread';
+import { covarianceOf } from './outline-parameters';
 import { formsNear, type ThreadForm } from './thread-form';
 import { onWholeFlanks } from './whole-flanks';
 
@@ -48,8 +49,7 @@ export function fitAsMade(
 }
 
 /** Taper on diameter as far as the outline tells it. */
-function taperSeen({ halfTaper, covariance }: ThreadFit): Estimate | null {
-  const k = fitParameters.indexOf('halfTaper');
-  const u = Math.hypot(2 * Math.sqrt(covariance[k * fitParameters.length + k]), 0.003);
-  return u < 0.01 ? { value: 2 * halfTaper, u } : null;
+function taperSeen(fit: ThreadFit): Estimate | null {
+  const u = Math.hypot(2 * Math.sqrt(covarianceOf(fit, 'halfTaper')), 0.003);
+  return u < 0.01 ? { value: 2 * fit.halfTaper, u } : null;
 }

@@ -34,7 +34,3 @@ export function flanksOf(points: readonly OutlinePoint[], fit: ThreadFit, side: 
     .sort(([a], [b]) => a - b)
     .map(([index, sum]) => ({ index, shiftMm: sum.pull / sum.slope2, points: sum.points }));
 }
-
-export function median(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[values.length >> 1];
-}

@@ -1,6 +1,6 @@
-import type { GreyImage } from '../../vision/grey-image';
-import type { PosedCamera } from '../2-card-pose/camera';
-import { ridgeDepth, ridgePitch, unroll } from '../4-thread-signal/ridges';
+import type { PosedPhoto } from '../4-thread-signal/posed-photo';
+import { ridgeDepth, ridgePitch } from '../4-thread-signal/ridges';
+import { unrollLight } from '../4-thread-signal/unrolled-light';
 import type { ThreadSolution } from './thread-solution';
 
 /** Ridges that keep this share of what they explain at half the pitch have no odd harmonic: the pitch
@@ -10,8 +10,7 @@ const sameShare = 0.9;
 /** The true pitch when a solution took two turns for one, else null. Where the outline has faded,
  *  nothing in stage 5 tells them apart. */
 export function halfPitch(
-  grey: GreyImage,
-  camera: PosedCamera,
+  photo: PosedPhoto,
   { frame, fit, zone, mmPerPx, ridges }: ThreadSolution,
 ): number | null {
   if (!ridges) return null;
@@ -23,7 +22,7 @@ export function halfPitch(
     middleS: fit.middleS,
   };
   // Both on the same strip: the running mean that is taken off differs with the period.
-  const view = unroll(grey, camera, frame, zone, surface, mmPerPx, fit.pitchMm);
+  const view = unrollLight(photo, frame, zone, surface, { mmPerPx, periodMm: fit.pitchMm });
   const whole = ridgePitch(view, fit.pitchMm, 0.02);
   const halved = ridgePitch(view, half, 0.02);
   return whole && halved && halved.explained > sameShare * whole.explained ? halved.pitchMm : null;

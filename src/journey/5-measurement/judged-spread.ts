@@ -1,6 +1,6 @@
 import type { Field } from '../../scale-card/geometry';
-import { fitParameters } from './fit-thread';
 import type { LocalSpread } from './local-spread';
+import { covarianceOf, type FitParameter } from './outline-parameters';
 import { raggedMm, robustScatter } from './outline-scatter';
 import { sidesApart } from './sides-apart';
 import type { ThreadSolution } from './thread-solution';
@@ -33,7 +33,7 @@ export function judgedSpread(
   const { fit, zone, mmPerPx } = solution;
   const { pitchMm } = fit;
   const lengthMm = zone.toS - zone.fromS;
-  const u = (k: number) => Math.sqrt(fit.covariance[k * fitParameters.length + k]);
+  const u = (of: FitParameter) => Math.sqrt(covarianceOf(fit, of));
   // An outline that does not keep to the model has said little about where its crests are.
   const ragged = 2 * raggedMm(fit.scatterMm, pitchMm);
   // Nor has a side most of whose points are elsewhere: then one side carries the diameter, and what
@@ -45,7 +45,7 @@ export function judgedSpread(
   const hazy = hazySideMm(solution);
   return {
     rows: [
-      { source: 'edge-noise', pitchMm: u(0), majorDiameterMm: 2 * u(2) },
+      { source: 'edge-noise', pitchMm: u('pitch'), majorDiameterMm: 2 * u('radius') },
       {
         source: 'edge-bias',
         pitchMm: nearer * pitchMm,
@@ -66,7 +66,7 @@ export function judgedSpread(
       },
     ],
     uTaper: Math.hypot(
-      2 * u(3),
+      2 * u('halfTaper'),
       allowances.taper,
       Math.hypot(2 * biasMm, ragged, hazy, 0.5 * doubt * pitchMm) / lengthMm,
     ),

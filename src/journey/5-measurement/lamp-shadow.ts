@@ -1,9 +1,10 @@
+import { ascending, middleValue, quantile } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
 import type { OutlinePoint, OutlineView } from '../4-thread-signal/outline-edges';
 import { type CrestCut, crestCuts } from './crest-cuts';
 import type { ThreadFit } from './fit-thread';
-import { flanksOf, median } from './flanks';
+import { flanksOf } from './flanks';
 
 /** How wide a shadow a lamp beside the lens throws: it adjoins the metal, and passes for it. A phone's
  *  lens and lamp are about 14 mm apart (common practice). */
@@ -64,8 +65,8 @@ function outOfStep(
 /** Middle of what most agree on, and its variance. */
 function meanOf(values: readonly number[]): { readonly mean: number; readonly variance: number } {
   if (values.length < 3) return { mean: 0, variance: Number.POSITIVE_INFINITY };
-  const mean = median(values);
-  const spread = 1.4826 * median(values.map((v) => Math.abs(v - mean)));
+  const mean = middleValue(values);
+  const spread = 1.4826 * middleValue(values.map((v) => Math.abs(v - mean)));
   return { mean, variance: (1.57 * spread * spread) / values.length };
 }
 
@@ -119,10 +120,9 @@ function bandOn(cuts: readonly CrestCut[]): {
     while (edge < metal && at(edge) < (at(dark) + at(metal)) / 2) edge += stepPx;
     return { deep: (at(metal) - at(dark)) / paper, edge };
   });
-  const edges = seen.map(({ edge }) => edge).sort((a, b) => a - b);
-  const quartile = (share: number) => edges[Math.floor(share * edges.length)];
+  const edges = ascending(seen.map(({ edge }) => edge));
   return {
-    darker: median(seen.map(({ deep }) => deep)),
-    spreadPx: quartile(0.75) - quartile(0.25),
+    darker: middleValue(seen.map(({ deep }) => deep)),
+    spreadPx: quantile(edges, 0.75) - quantile(edges, 0.25),
   };
 }

@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import learnt from '../4-limbs/allowances.json';
-import { fitParameters } from './fit-thread';
 import { coveringU, type LocalSpread, type Spread, scaled } from './local-spread';
+import { covarianceOf, type FitParameter } from './outline-parameters';
 import { periodDoubt } from './period-doubt';
 import type { Known, ThreadSolution } from './thread-solution';
 
@@ -109,14 +109,18 @@ export function tracesOf(
   { fit, zone }: Pick<ThreadSolution, 'fit' | 'zone'>,
   { uLimbMm, score, radiusOdds, dark }: Pick<Known, 'uLimbMm' | 'score' | 'radiusOdds' | 'dark'>,
 ): { readonly pitch: Traces; readonly radius: Traces; readonly growth: Traces } {
-  const traces = (k: number, lengthMm = 1): Traces => ({
+  const traces = (of: FitParameter, lengthMm = 1): Traces => ({
     pitchMm: fit.pitchMm,
-    fitMm: Math.sqrt(fit.covariance[k * fitParameters.length + k]) * lengthMm,
+    fitMm: Math.sqrt(covarianceOf(fit, of)) * lengthMm,
     limbMm: uLimbMm,
     scatterMm: fit.scatterMm,
     score,
     radiusOdds,
     dark,
   });
-  return { pitch: traces(0), radius: traces(2), growth: traces(3, zone.toS - zone.fromS) };
+  return {
+    pitch: traces('pitch'),
+    radius: traces('radius'),
+    growth: traces('halfTaper', zone.toS - zone.fromS),
+  };
 }

@@ -77,7 +77,7 @@ function noseOutline(
   };
   // Cones climb by 0.45 to 1.
   const band = { fromR: 0.2 * radiusMm, toR: 1.06 * radiusMm, steepness: 0.8 };
-  return outlineEdges(view, frame, side, where, () => band);
+  return outlineEdges(view, frame, { side, zone: where, band: () => band });
 }
 
 /** Whether the cone's line goes on among the crests, as a chamfer's does. */

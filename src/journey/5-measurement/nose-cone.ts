@@ -1,3 +1,4 @@
+import { aboutMean } from '../../quantity/linear-fit';
 import * as portable from '../../quantity/portable-math';
 import type { Side } from '../4-thread-signal/outline-edges';
 
@@ -216,14 +217,7 @@ const pointsPerNew = 6;
 function line(points: readonly NosePoint[], r: (q: NosePoint) => number): Line | null {
   const n = points.length;
   if (n < 8) return null;
-  const middleS = points.reduce((a, q) => a + q.s, 0) / n;
-  const middleR = points.reduce((a, q) => a + r(q), 0) / n;
-  let sxx = 0;
-  let sxy = 0;
-  for (const q of points) {
-    sxx += (q.s - middleS) ** 2;
-    sxy += (q.s - middleS) * (r(q) - middleR);
-  }
+  const { x: middleS, y: middleR, sxx, sxy } = aboutMean(points, (q) => q.s, r);
   const m = sxy / sxx;
   const rss = points.reduce((a, q) => a + (r(q) - middleR - m * (q.s - middleS)) ** 2, 0);
   const scatter = Math.sqrt(rss / (n - 2));

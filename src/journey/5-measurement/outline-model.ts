@@ -1,9 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
+import { index, type OutlineParameters } from './outline-parameters';
 import { contourAt, toothContour } from './tooth';
-
-/** Places of the parameters of an outline, as `fitParameters` names them. */
-export type OutlineParameters = ArrayLike<number>;
 
 export interface OutlineSetting {
   readonly middleS: number;
@@ -49,13 +47,13 @@ export function outlineModel(
       const t = low + ((high - low) * k) / (slantNodes - 1);
       return toothContour(
         {
-          flat: Math.max(rounding > 0 ? 0 : 0.01, Math.min(0.6, p[6])),
+          flat: Math.max(rounding > 0 ? 0 : 0.01, Math.min(0.6, p[index.flat])),
           rounding,
-          depth: Math.max(0.2, Math.min(0.95, p[7])),
-          blur: (blurMm * portable.exp(p[8])) / p[0],
-          halfAngleRad: Math.max(0.2, Math.min(0.9, p[9])),
+          depth: Math.max(0.2, Math.min(0.95, p[index.depth])),
+          blur: (blurMm * portable.exp(p[index.lnBlur])) / p[index.pitch],
+          halfAngleRad: Math.max(0.2, Math.min(0.9, p[index.halfAngle])),
         },
-        Math.max(1e-6, (p[2] / p[0]) * t * t),
+        Math.max(1e-6, (p[index.radius] / p[index.pitch]) * t * t),
       );
     });
   const toothAt = (contours: readonly Float64Array[], tilted: number, phase: number) => {
@@ -66,12 +64,16 @@ export function outlineModel(
   };
   // What lies to the left of a turned axis moves on along it, what lies to its right moves back.
   const along = (p: OutlineParameters, side: Side, s: number) =>
-    s + (side === 'left' ? p[5] : -p[5]) * p[2];
+    s + (side === 'left' ? p[index.turn] : -p[index.turn]) * p[index.radius];
   const phaseOf = (p: OutlineParameters, side: Side, s: number) =>
-    (along(p, side, s) - p[1]) / p[0] + (side === 'left' ? 0 : apart);
+    (along(p, side, s) - p[index.crestS]) / p[index.pitch] + (side === 'left' ? 0 : apart);
   const lineAt = (p: OutlineParameters, side: Side, s: number) => {
     const t = s - middleS;
-    return p[2] + p[3] * t + (side === 'left' ? 1 : -1) * (p[4] + p[5] * t);
+    return (
+      p[index.radius] +
+      p[index.halfTaper] * t +
+      (side === 'left' ? 1 : -1) * (p[index.offset] + p[index.turn] * t)
+    );
   };
   return {
     tilt,
@@ -83,7 +85,8 @@ export function outlineModel(
     at: (p) => {
       const contours = contoursOf(p);
       return (side, s, slope) =>
-        lineAt(p, side, s) + p[0] * toothAt(contours, tilt(side, slope), phaseOf(p, side, s));
+        lineAt(p, side, s) +
+        p[index.pitch] * toothAt(contours, tilt(side, slope), phaseOf(p, side, s));
     },
   };
 }

@@ -1,5 +1,7 @@
+import { middleValue } from '../../quantity/order';
 import type { OutlinePoint } from '../4-thread-signal/outline-edges';
-import type { OutlineModel, OutlineParameters } from './outline-model';
+import type { OutlineModel } from './outline-model';
+import type { OutlineParameters } from './outline-parameters';
 
 /** How far the crests may be from where an outline that does not keep to the model has them, mm of
  *  radius: little while scatter is noise, all of a thread's depth when there is no outline. */
@@ -23,8 +25,7 @@ export function scatterAbout(residuals: readonly number[], pitchMm: number): num
 
 /** Standard deviation by the median, mm. */
 export function robustScatter(residuals: readonly number[]): number {
-  const sizes = residuals.map(Math.abs).sort((a, b) => a - b);
-  return Math.max(0.002, 1.4826 * (sizes[sizes.length >> 1] ?? 1));
+  return Math.max(0.002, 1.4826 * (middleValue(residuals.map(Math.abs)) ?? 1));
 }
 
 export const cauchyWeights = (residuals: readonly number[], scatter: number): Float64Array =>

@@ -1,7 +1,7 @@
 import type { Estimate } from '../../quantity/estimate';
 import type { Field } from '../../scale-card/geometry';
 import type { PosedCamera } from '../2-card-pose/camera';
-import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
+import { type AxisFrame, type Extent, middleOf } from '../4-thread-signal/axis-frame';
 import { type RidgeFit, ridgeDepth } from '../4-thread-signal/ridges';
 import { raggedMm } from './outline-scatter';
 
@@ -16,13 +16,10 @@ const aslant = 0.25;
 /** Ridges lie on a cylinder whose radius is uncertain by part of the thread's depth: nearer to the
  *  camera everything looks larger. */
 export function ridgeEstimate(
-  camera: PosedCamera,
-  frame: AxisFrame,
   ridges: RidgeFit,
-  radiusMm: number,
-  zone: Extent,
-  field: Field,
-  scatterMm: number,
+  { camera, field }: { readonly camera: PosedCamera; readonly field: Field },
+  { frame, zone }: { readonly frame: AxisFrame; readonly zone: Extent },
+  { radiusMm, scatterMm }: { readonly radiusMm: number; readonly scatterMm: number },
 ): Estimate {
   const turns = (zone.toS - zone.fromS) / ridges.pitchMm;
   const range = frame.origin[2] - camera.centre[2];
@@ -31,7 +28,7 @@ export function ridgeEstimate(
     raggedMm(scatterMm, ridges.pitchMm),
   );
   const depth = uRadius / (range - radiusMm);
-  const slope = viewSlope(camera, frame, (zone.fromS + zone.toS) / 2);
+  const slope = viewSlope(camera, frame, middleOf(zone));
   const relative = Math.hypot(
     (1.5 * ridges.uMm) / ridges.pitchMm,
     depth,

@@ -1,13 +1,11 @@
 import type { Estimate } from '../../quantity/estimate';
-import * as portable from '../../quantity/portable-math';
 import { ok, type Result, refuse } from '../../quantity/result';
 import type { Field } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
 import type { CrestLines } from '../4-limbs/crest-lines';
-import { logOdds, periodWeights } from '../4-limbs/period-odds';
 import type { RatedPeriod, SeatedThread } from '../4-limbs/seat-thread';
-import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
+import { type AxisFrame, type Extent, middleOf } from '../4-thread-signal/axis-frame';
 import { mmPerPxAt, recentred } from '../4-thread-signal/axis-moves';
 import {
   type OutlinePoint,
@@ -20,16 +18,16 @@ import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { usualRim } from '../4-thread-signal/rim-edge';
 import { type SurfacePeriod, surfacePeriodNear } from '../4-thread-signal/surface-period';
 import { ridgesUnrolled } from '../4-thread-signal/unrolled-surface';
+import { withOutline } from './chosen-period';
 import { crestRim } from './crest-rim';
 import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { bandAbout, bothSidesSpeak, continued, startAt } from './follow-fit';
 import { learntHeight } from './learnt-spread';
-import { type PeriodStart, startPeriod } from './start-period';
+import type { PeriodStart } from './start-period';
 import { completeTurns } from './thread-extent';
-import { anyForm } from './thread-form';
-import type { OtherPeriod } from './thread-measurement';
-import type { Rival, ThreadSolution } from './thread-solution';
+import { anyForm, type ThreadForm } from './thread-form';
+import type { ThreadSolution } from './thread-solution';
 
 /** Of what surface and limbs say, beside their own u: the surface's pattern moves against the ridges from end to end,
  *  limbs are told to a share of the pitch. */
@@ -42,15 +40,6 @@ const nearby = 0.012;
 const fewestTurns = 3;
 /** Periods less likely by the surface than this against the best are not asked about. */
 const leastOdds = 0.003;
-/** Less likely ones are not carried on. */
-const leastShare = 0.002;
-/** Independent edges per turn: neighbouring cuts share their light and their scratches. */
-const perTurn = 2;
-/** Share of an outline that is none, highlights and shadows, which some period or other explains. */
-const shownByChance = 0.6;
-/** First harmonic of a 55 or 60 degree profile's outline, pitches; and how far it is met on photos. */
-const usualAmplitude = 0.25;
-const uLnAmplitude = 0.4;
 
 /** A thread where it was seated, and what its outline is sought in. */
 export interface SeatedView {
@@ -78,116 +67,196 @@ const held: Freedom = { offset: [0.006, 0.006], turn: [0.0005, 0.0005], radius: 
 /** Whoever says which side counts has seen its outline. */
 const followed: Freedom = { offset: [0.25, 0.15], turn: [0.01, 0.006], radius: 1 };
 
+/** What stays the same while one seated thread is solved. */
+interface Task {
+  readonly view: OutlineView;
+  readonly blurPx: number;
+  readonly seat: SeatedThread;
+  readonly sides: Side | 'both';
+  readonly freedom: Freedom;
+}
+
+/** What limbs and surface say before the outline is fitted. */
+interface Told {
+  readonly radius: Estimate;
+  readonly halfTaper: Estimate;
+  readonly period: RatedPeriod;
+  readonly uPitchMm: number;
+}
+
+/** Where the thread is taken to lie, and what is seen of it there. */
+interface Sight {
+  readonly frame: AxisFrame;
+  readonly zone: Extent;
+  readonly points: readonly OutlinePoint[];
+  /** By the surface. */
+  readonly pitch: Estimate;
+}
+
+interface Fitted extends Sight {
+  readonly fit: ThreadFit;
+}
+
 /** The outline's edges about a seated thread, fitted as one thread with what limbs and surface know as prior. */
-export function solveSeated({ grey, card, seat, field, sides }: SeatedView): Solved {
-  const freedom = sides === 'both' ? held : followed;
-  const { camera } = card;
-  let { frame, zone } = seat;
-  const mmPerPx = mmPerPxAt(camera, frame, zone);
-  const view: OutlineView = { grey, camera, response: card.response, mmPerPx, field };
-  const middle = () => (zone.fromS + zone.toS) / 2;
-  let rim = usualRim[field];
-  const edges = (band: (side: Side) => SearchBand) =>
-    (['left', 'right'] as const).flatMap((side) =>
-      sides === 'both' || sides === side
-        ? outlineEdges(view, frame, side, zone, band(side), rim)
-        : [],
-    );
-  const { crests } = seat;
-  const radius: Estimate = {
-    value: crests.radiusMm,
-    u: Math.hypot(crests.uRadiusMm, priors.limb * seat.pitchMm),
-  };
-  const halfTaper: Estimate = {
-    value: crests.halfTaper,
-    u: Math.hypot(crests.uHalfTaper, priors.halfTaper),
-  };
-  const middle0 = middle();
+export function solveSeated(seated: SeatedView): Solved {
+  const { seat, field } = seated;
+  const { crests, zone: zone0 } = seat;
+  const task = taskOf(seated);
   const rivals = seat.periods.filter((q) => q.worth > leastOdds * seat.periods[0].worth);
-  const deepest = 0.75 * Math.min(Math.max(...rivals.map((q) => q.periodMm)), 2 * seat.pitchMm);
-  let points: readonly OutlinePoint[] = edges(() => (s) => {
-    const r = crests.radiusMm + crests.halfTaper * (s - middle0);
-    return { fromR: r - deepest, toR: r + 0.1 * seat.pitchMm + 2 * mmPerPx };
-  });
-  const chosen = withOutline(points, middle(), zone, rivals);
-  const { crestS, period, others } = chosen;
-  const pitchMm = period.periodMm;
-  const turns = (zone.toS - zone.fromS) / pitchMm;
-  const uPitch = pitchMm * Math.hypot(priors.surface, priors.surfaceDrift / turns);
-  let pitch: Estimate = { value: pitchMm, u: uPitch };
-  const handed = period.hand === 'right' ? 1 : -1;
-  let form = anyForm;
-  const solve = (from: Parameters<typeof fitThread>[2], warm?: ThreadFit) =>
-    fitThread(
-      points,
-      middle(),
-      from,
-      {
-        blurMm: card.blurPx * mmPerPx,
-        form,
-        handed,
-        ridges: pitch,
-        mmPerPx,
-        rangeMm: frame.origin[2] - camera.centre[2],
-        uOffsetMm: freedom.offset[warm ? 1 : 0] * pitchMm,
-        uTurn: freedom.turn[warm ? 1 : 0],
-        radius: { value: radius.value, u: freedom.radius * radius.u },
-        halfTaper: { value: halfTaper.value, u: freedom.radius * halfTaper.u },
-      },
-      warm?.scatterMm,
-    );
-  let fit = solve(startAt(pitchMm, crestS, radius.value, crests.halfTaper));
-  for (let round = 0; round < rounds; round++) {
-    // Beside black, metal fades inwards for other reasons too.
-    if (round === rounds - 1 && field === 'light') rim = crestRim(view, frame, points, fit);
-    if (bothSidesSpeak(points, fit))
-      frame = recentred(camera, frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn);
-    points = edges(bandAbout(fit, points, 0.25 * fit.pitchMm + 2 * mmPerPx));
-    if (round === 0) {
-      zone = completeTurns(points, fit, zone);
-      points = points.filter((q) => q.s >= zone.fromS && q.s <= zone.toS);
-    }
-    // About an axis that is known better, the surface tells its period better.
-    const again = surfaceAbout({ grey, camera }, frame, zone, fit);
-    if (again) pitch = { value: again.periodMm, u: uPitch };
-    fit = solve(continued(fit, middle()), fit);
-  }
-  const finished = fitAsMade(points, fit, (kept, warm, as) => {
-    points = kept;
-    form = as;
-    return solve(continued(warm, middle()), warm);
-  });
+  const points = firstEdges(task, rivals);
+  const chosen = withOutline(points, middleOf(zone0), zone0, rivals);
+  const told = toldOf(seat, chosen.period);
+  const pitch = { value: chosen.period.periodMm, u: told.uPitchMm };
+  const sight: Sight = { frame: seat.frame, zone: zone0, points, pitch };
+  const start = startAt(pitch.value, chosen.crestS, crests.radiusMm, crests.halfTaper);
+  let fitted: Fitted = { ...sight, fit: solve(task, told, sight, { start }) };
+  for (let round = 0; round < rounds; round++) fitted = nextRound(task, told, fitted, round);
+  const { frame, zone, fit } = fitted;
+  const middleS = middleOf(zone);
   if ((zone.toS - zone.fromS) / fit.pitchMm < fewestTurns)
     return refuse('too-few-turns', 'Show at least four turns of the thread, unobstructed.');
-  const { hex } = seat;
-  const sure = hex.share > 0.5;
+  const made = fitAsMade(fitted.points, fit, (kept, warm, form) =>
+    solve(task, told, { ...fitted, points: kept }, { start: continued(warm, middleS), warm }, form),
+  );
   return ok({
     frame,
+    ...restingOn(seat),
+    ...made,
+    // Limbs tell a shadow from metal, and their spread says how well.
+    lampShadow: 0,
+    ridges: null,
+    zone,
+    middleS,
+    mmPerPx: task.view.mmPerPx,
+    hand: handOf(chosen.period, crests),
+    known: {
+      pitch: fitted.pitch,
+      radius: told.radius,
+      others: chosen.others,
+      rivals: chosen.rivals,
+      uLimbMm: crests.uRadiusMm,
+      radiusOdds: seat.radiusOdds,
+      score: chosen.period.traits.score,
+      dark: field === 'dark',
+    },
+  });
+}
+
+function taskOf({ grey, card, seat, field, sides }: SeatedView): Task {
+  const { camera, response, blurPx } = card;
+  const mmPerPx = mmPerPxAt(camera, seat.frame, seat.zone);
+  const freedom = sides === 'both' ? held : followed;
+  return { view: { grey, camera, response, mmPerPx, field }, blurPx, seat, sides, freedom };
+}
+
+/** Where the limbs have the crests, and as deep below them as teeth may reach. */
+function firstEdges(task: Task, rivals: readonly RatedPeriod[]): OutlinePoint[] {
+  const { seat, view } = task;
+  const { crests, pitchMm } = seat;
+  const middleS = middleOf(seat.zone);
+  const deepest = 0.75 * Math.min(Math.max(...rivals.map((q) => q.periodMm)), 2 * pitchMm);
+  return edges(task, seat, () => (s) => {
+    const r = crests.radiusMm + crests.halfTaper * (s - middleS);
+    return { fromR: r - deepest, toR: r + 0.1 * pitchMm + 2 * view.mmPerPx };
+  });
+}
+
+function toldOf({ crests, pitchMm, zone }: SeatedThread, period: RatedPeriod): Told {
+  const turns = (zone.toS - zone.fromS) / period.periodMm;
+  return {
+    radius: {
+      value: crests.radiusMm,
+      u: Math.hypot(crests.uRadiusMm, priors.limb * pitchMm),
+    },
+    halfTaper: {
+      value: crests.halfTaper,
+      u: Math.hypot(crests.uHalfTaper, priors.halfTaper),
+    },
+    period,
+    uPitchMm: period.periodMm * Math.hypot(priors.surface, priors.surfaceDrift / turns),
+  };
+}
+
+/** Axis, edges and the surface's pitch once more, each from the fit before. */
+function nextRound(task: Task, told: Told, before: Fitted, round: number): Fitted {
+  const { view } = task;
+  const { fit } = before;
+  // Beside black, metal fades inwards for other reasons too.
+  const rim =
+    round === rounds - 1 && view.field === 'light'
+      ? crestRim(view, before.frame, before.points, fit)
+      : undefined;
+  const frame = bothSidesSpeak(before.points, fit)
+    ? recentred(view.camera, before.frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn)
+    : before.frame;
+  let { zone } = before;
+  const band = bandAbout(fit, before.points, 0.25 * fit.pitchMm + 2 * view.mmPerPx);
+  let points = edges(task, { frame, zone }, band, rim);
+  if (round === 0) {
+    zone = completeTurns(points, fit, zone);
+    const { fromS, toS } = zone;
+    points = points.filter((q) => q.s >= fromS && q.s <= toS);
+  }
+  // About an axis that is known better, the surface tells its period better.
+  const again = surfaceAbout(view, frame, zone, fit);
+  const pitch = again ? { value: again.periodMm, u: told.uPitchMm } : before.pitch;
+  const sight = { frame, zone, points, pitch };
+  const start = continued(fit, middleOf(zone));
+  return { ...sight, fit: solve(task, told, sight, { start, warm: fit }) };
+}
+
+const edges = (
+  { view, sides }: Task,
+  { frame, zone }: Pick<Sight, 'frame' | 'zone'>,
+  band: (side: Side) => SearchBand,
+  rim = usualRim[view.field],
+): OutlinePoint[] =>
+  (['left', 'right'] as const).flatMap((side) =>
+    sides === 'both' || sides === side
+      ? outlineEdges(view, frame, { side, zone, band: band(side) }, rim)
+      : [],
+  );
+
+/** The outline fitted as a thread, going on from another fit where there is one. */
+function solve(
+  { view, blurPx, freedom }: Task,
+  { radius, halfTaper, period }: Told,
+  { frame, zone, points, pitch }: Sight,
+  { start, warm }: { readonly start: PeriodStart; readonly warm?: ThreadFit },
+  form: ThreadForm = anyForm,
+): ThreadFit {
+  const { camera, mmPerPx } = view;
+  return fitThread(
+    points,
+    middleOf(zone),
+    start,
+    {
+      blurMm: blurPx * mmPerPx,
+      form,
+      handed: period.hand === 'right' ? 1 : -1,
+      ridges: pitch,
+      mmPerPx,
+      rangeMm: frame.origin[2] - camera.centre[2],
+      uOffsetMm: freedom.offset[warm ? 1 : 0] * period.periodMm,
+      uTurn: freedom.turn[warm ? 1 : 0],
+      radius: { value: radius.value, u: freedom.radius * radius.u },
+      halfTaper: { value: halfTaper.value, u: freedom.radius * halfTaper.u },
+    },
+    warm?.scatterMm,
+  );
+}
+
+/** What the fitting rests on, where its hex is seen. */
+function restingOn({ hex }: SeatedThread): Pick<ThreadSolution, 'resting' | 'hexHalfWidthMm'> {
+  const sure = hex.share > 0.5;
+  return {
     resting: {
       on: sure ? 'hex' : 'unknown',
       heightMm: hex.heightMm,
       uMm: sure ? hex.uHeightMm * learntHeight : unknownHeight * hex.heightMm,
     },
     hexHalfWidthMm: sure ? hex.halfWidthMm : null,
-    ...finished,
-    // Limbs tell a shadow from metal, and their spread says how well.
-    lampShadow: 0,
-    ridges: null,
-    zone,
-    middleS: middle(),
-    mmPerPx,
-    hand: handOf(period, crests),
-    known: {
-      pitch,
-      radius,
-      others,
-      rivals: chosen.rivals,
-      uLimbMm: crests.uRadiusMm,
-      radiusOdds: seat.radiusOdds,
-      score: period.traits.score,
-      dark: field === 'dark',
-    },
-  });
+  };
 }
 
 /** The surface's period near a fit's, unrolled about its axis. */
@@ -200,50 +269,6 @@ function surfaceAbout(
   const { crestRadiusMm: radiusMm, halfTaper, middleS, pitchMm } = fit;
   const view = ridgesUnrolled(photo, frame, zone, { radiusMm, halfTaper, middleS }, pitchMm);
   return surfacePeriodNear(view, pitchMm, nearby);
-}
-
-/** Of periods that the surface leaves possible, the one that surface and outline together speak for: the
- *  two sides of a thread are half a pitch apart, those of twice or half the pitch are not. An outline too scarce for
- *  any period says nothing. */
-function withOutline(
-  points: readonly OutlinePoint[],
-  middleS: number,
-  zone: Extent,
-  rivals: readonly RatedPeriod[],
-): {
-  /** Axial position of a crest on the left side, mm. */
-  readonly crestS: number;
-  readonly period: RatedPeriod;
-  readonly others: readonly OtherPeriod[];
-  readonly rivals: readonly Rival[];
-} {
-  const independent = perTurn * ((zone.toS - zone.fromS) / rivals[0].periodMm);
-  const tried = rivals.map((period) => {
-    const near = Array.from({ length: 9 }, (_, i) => period.periodMm * (1 + 0.0015 * (i - 4)));
-    const begun = startPeriod(points, middleS, near);
-    const spoken = begun ? spokenBy(begun, period.periodMm, independent) : 0;
-    const odds = logOdds(period.traits) + periodWeights.outline * spoken;
-    return { crestS: begun?.crestS ?? middleS, period, spoken, odds };
-  });
-  const [best] = tried.sort((a, b) => b.odds - a.odds);
-  const weights = tried.map(({ odds }) => portable.exp(odds - best.odds));
-  const all = weights.reduce((sum, w) => sum + w, 0);
-  const others = tried.flatMap(({ period }, i) => {
-    const share = weights[i] / all;
-    const ratio = period.periodMm / best.period.periodMm;
-    return i === 0 || share < leastShare ? [] : [{ ratio, share }];
-  });
-  return { ...best, others, rivals: tried };
-}
-
-/** What an outline says for a period, a logarithm: how much of it the period explains, as a tooth of that pitch. */
-function spokenBy(begun: PeriodStart, periodMm: number, independent: number): number {
-  const outline = (-independent / 2) * portable.log(Math.max(0.02, 1 - begun.explained));
-  // What is no tooth of this pitch has another height, whatever it explains.
-  const z = portable.log(Math.max(1e-3, begun.amplitudeMm / (usualAmplitude * periodMm)));
-  const tooth = -0.5 * Math.min(9, (z / uLnAmplitude) ** 2);
-  const junk = (-independent / 2) * portable.log(1 - shownByChance);
-  return portable.log(portable.exp(outline + tooth) + portable.exp(junk));
 }
 
 /** The hand, when the other one is less than a twentieth as likely at the same period. */

@@ -1,4 +1,5 @@
 import { solveSymmetric } from '../../quantity/matrix';
+import { quantile } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { OutlinePoint } from '../4-thread-signal/outline-edges';
 
@@ -73,7 +74,7 @@ function fitAt(
     const solved = x;
     for (let i = 0; i < n; i++) sizes[i] = Math.abs(residual(i, solved));
     sizes.sort();
-    scale = Math.max(0.01 * pitchMm, 1.48 * sizes[n >> 1]);
+    scale = Math.max(0.01 * pitchMm, 1.48 * quantile(sizes, 0.5));
     for (let i = 0; i < n; i++) w[i] = 1 / (1 + (residual(i, solved) / (2 * scale)) ** 2);
   }
   if (!x) return null;

@@ -1,3 +1,4 @@
+import { middleValue } from '../../quantity/order';
 import type { Extent } from '../4-thread-signal/axis-frame';
 import type { OutlinePoint } from '../4-thread-signal/outline-edges';
 import type { ThreadFit } from './fit-thread';
@@ -69,10 +70,8 @@ export function completeTurns(
   const standing = (turn: number): number | null => {
     const list = crests.get(turn);
     if (!list || list.length < 3) return null;
-    const sorted = [...list].sort((a, b) => a - b);
-    const middle = sorted[sorted.length >> 1];
     const noise = (1.5 * fit.scatterMm) / Math.sqrt(list.length / 2);
-    return middle / Math.max(0.022 * p, 2 * noise);
+    return middleValue(list) / Math.max(0.022 * p, 2 * noise);
   };
   const clear = fit.scatterMm < 0.05 * p;
   /** One crest falls short, or, on an outline that is clear elsewhere, neither is where it belongs. */

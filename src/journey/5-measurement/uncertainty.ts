@@ -2,11 +2,11 @@ import { budgetBySource, propagate } from '../../quantity/propagate';
 import type { Field } from '../../scale-card/geometry';
 import { cameraParameters } from '../2-card-pose/camera-parameters';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
-import { fitParameters } from './fit-thread';
 import { judgedSpread } from './judged-spread';
 import { lampShadowMm } from './lamp-shadow';
 import { learntSpread } from './learnt-spread';
 import { partsOf } from './local-spread';
+import { covarianceOf } from './outline-parameters';
 import { raggedMm } from './outline-scatter';
 import { sharedGeometry } from './shared-geometry';
 import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
@@ -42,7 +42,6 @@ export function withUncertainty(
   uPrint: number,
 ): Omit<ThreadMeasurement, 'noseHalfAngleDeg'> {
   const { fit, resting, zone, middleS } = solution;
-  const k = fitParameters.length;
   const shared = sharedGeometry(card, solution);
   const pitchMm = fit.pitchMm;
   const majorMm = 2 * fit.crestRadiusMm;
@@ -74,7 +73,6 @@ export function withUncertainty(
     inputs,
     sigma,
   );
-  const of = (i: number, j: number) => fit.covariance[i * k + j];
   const shadowMm = lampShadowMm(resting.heightMm, -card.camera.centre[2]) / Math.SQRT2;
   // On black there are no shadows. What a lamp beside the lens did, EXIF may say; beside a rule the
   // outline does.
@@ -105,12 +103,12 @@ export function withUncertainty(
     2 * solution.uFormMm,
     flash * shadowMm,
   );
-  const covariance = 2 * of(0, 2) + result.covariance[1];
+  const covariance = 2 * covarianceOf(fit, 'pitch', 'radius') + result.covariance[1];
   const turns = lengthMm / pitchMm;
   const besideTaper = Math.sqrt(result.covariance[8]);
   const uTaper = Math.hypot(besideTaper, local.uTaper);
   const angle = (2 * fit.halfAngleRad * 180) / Math.PI;
-  const uAngle = Math.hypot((2 * Math.sqrt(of(9, 9)) * 180) / Math.PI, 0.5);
+  const uAngle = Math.hypot((2 * Math.sqrt(covarianceOf(fit, 'halfAngle')) * 180) / Math.PI, 0.5);
   return {
     pitchMm: { value: pitchMm, u: uPitch },
     majorDiameterMm: { value: majorMm, u: uMajor },

@@ -1,6 +1,7 @@
+import { middleValue } from '../../quantity/order';
 import type { OutlinePoint, Side } from '../4-thread-signal/outline-edges';
 import type { ThreadFit } from './fit-thread';
-import { type Flank, flankOf, flanksOf, median } from './flanks';
+import { type Flank, flankOf, flanksOf } from './flanks';
 
 /** A flank this many times further off than is usual is not whole, nor is one that shows this share of
  *  the usual points. */
@@ -33,10 +34,10 @@ function wholeRange(
   const inner = flanks.slice(2, -2);
   if (inner.length < 4) return [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   const usualShift = Math.max(
-    median(inner.map(({ shiftMm }) => Math.abs(shiftMm))) / 0.6745,
+    middleValue(inner.map(({ shiftMm }) => Math.abs(shiftMm))) / 0.6745,
     leastShift * fit.pitchMm,
   );
-  const usualPoints = median(inner.map((flank) => flank.points));
+  const usualPoints = middleValue(inner.map((flank) => flank.points));
   const whole = (flank: Flank) =>
     Math.abs(flank.shiftMm) < offLimit * usualShift && flank.points > fewest * usualPoints;
   let first = 0;

@@ -1,3 +1,4 @@
+import { ascending } from '../../quantity/order';
 import { atHeight, type PosedCamera } from '../2-card-pose/camera';
 import type { AxisFrame } from '../4-thread-signal/axis-frame';
 import { type OutlineView, outlineEdges } from '../4-thread-signal/outline-edges';
@@ -27,7 +28,7 @@ export function widestHalfWidth(
   if (zone.toS - zone.fromS < 1) return null;
   const band = () => ({ fromR: 0.86 * widest.halfWidthMm, toR: 1.06 * widest.halfWidthMm + 0.4 });
   const sides = (['left', 'right'] as const).map((side) => {
-    const points = outlineEdges(view, frame, side, zone, band);
+    const points = outlineEdges(view, frame, { side, zone, band });
     if (points.length < 12) return null;
     // Chamfers and shadows fall on either side of the corner's line: its densest radius counts.
     const r = points.map((p) => acrossAxis(camera, frame, p.photo));
@@ -54,9 +55,9 @@ function acrossAxis(camera: PosedCamera, { origin, left }: AxisFrame, photo: Pho
 }
 
 function mode(values: number[], window: number): { at: number; share: number } {
-  const sorted = [...values].sort((a, b) => a - b);
+  const sorted = ascending(values);
   let best = 0;
-  let at = sorted[sorted.length >> 1];
+  let at = sorted[0];
   let j = 0;
   for (let i = 0; i < sorted.length; i++) {
     while (sorted[i] - sorted[j] > window) j++;

@@ -1,11 +1,11 @@
 import { createSignal, For, Show } from 'solid-js';
-import { card } from '../../scale-card/geometry';
+import { card, uOfBarsMm } from '../../scale-card/geometry';
 import { number } from '../language/format';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';
 import { CardMarks } from '../widgets/CardMarks';
 import { Bars, createBars } from './Bars';
-import { cardChecks, keepCheck, removeCheck, uOfBarsMm, useCheck, usedCheck } from './card-checks';
+import { cardChecks, keepCheck, removeCheck, useCheck, usedCheck } from './card-checks';
 
 /** The two bars of one print, measured: how its scale is corrected. */
 export function PrintCheck() {

@@ -12,9 +12,6 @@ const cardCheck = z.object({
 });
 export type CardCheck = z.infer<typeof cardCheck>;
 
-/** What the bars are measured with, and how well each reads. */
-export const uOfBarsMm = { rule: 0.3, caliper: 0.05 } as const;
-
 const stored = z.object({
   checks: z.array(cardCheck).check(z.maxLength(100)),
   used: z.nullable(z.string()),

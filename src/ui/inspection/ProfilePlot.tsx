@@ -1,15 +1,10 @@
 import { createMemo, For } from 'solid-js';
 import type { CrestMark, CrestProfile } from '../../journey/overlay';
+import { ascending, nearestRank, quantile } from '../../quantity/order';
 import { number } from '../language/format';
 import { t } from '../language/language';
-import { AxisGrid, RadiusGrid } from '../widgets/SidesGrid';
-import {
-  type PlotSide,
-  plotSides,
-  type SidesPlot,
-  type SidesRange,
-  sidesPlot,
-} from '../widgets/sides-plot';
+import { SidesChart } from '../widgets/SidesChart';
+import { type PlotSide, type SidesPlot, type SidesRange, sidesPlot } from '../widgets/sides-plot';
 import './profile-plot.css';
 
 const layout = { bandHeight: 104, gap: 44, left: 52, right: 12, top: 22, bottom: 34 };
@@ -30,37 +25,34 @@ export function ProfilePlot(
   );
   return (
     <figure class="profile-plot">
-      <svg
-        viewBox={`0 0 ${plot.width} ${plot.height}`}
-        role="img"
-        aria-label={t().inspection.profileName(number(props.turns, 1))}
-        onPointerLeave={() => props.onCrest(null)}
+      <SidesChart
+        plot={plot}
+        name={t().inspection.profileName(number(props.turns, 1))}
+        radii={{ steps: [0.1, 0.2, 0.5, 1, 2, 5], digits: 1 }}
+        axis={{ steps: [0.5, 1, 2, 5, 10, 20], name: t().inspection.alongAxis }}
+        onLeave={() => props.onCrest(null)}
+        over={(side) => (
+          <>
+            <text class="band" x={plot.left} y={side === 'left' ? 13 : plot.height - 21}>
+              {t().inspection.side[side]}
+            </text>
+            <Trace
+              class="fit"
+              plot={plot}
+              side={side}
+              axialMm={props.profile.axialMm}
+              radiiMm={fitted(props.profile, side)}
+            />
+            <Trace
+              class="seen"
+              plot={plot}
+              side={side}
+              axialMm={props.profile.axialMm}
+              radiiMm={side === 'left' ? props.profile.leftMm : props.profile.rightMm}
+            />
+          </>
+        )}
       >
-        <For each={plotSides}>
-          {(side) => (
-            <g>
-              <RadiusGrid plot={plot} side={side} steps={[0.1, 0.2, 0.5, 1, 2, 5]} digits={1} />
-              <text class="band" x={plot.left} y={side === 'left' ? 13 : plot.height - 21}>
-                {t().inspection.side[side]}
-              </text>
-              <Trace
-                class="fit"
-                plot={plot}
-                side={side}
-                axialMm={props.profile.axialMm}
-                radiiMm={fitted(props.profile, side)}
-              />
-              <Trace
-                class="seen"
-                plot={plot}
-                side={side}
-                axialMm={props.profile.axialMm}
-                radiiMm={side === 'left' ? props.profile.leftMm : props.profile.rightMm}
-              />
-            </g>
-          )}
-        </For>
-        <AxisGrid plot={plot} steps={[0.5, 1, 2, 5, 10, 20]} name={t().inspection.alongAxis} />
         <For each={props.crests}>
           {(mark, index) => (
             <CrestPoint
@@ -72,7 +64,7 @@ export function ProfilePlot(
             />
           )}
         </For>
-      </svg>
+      </SidesChart>
       <figcaption class="small soft row">
         <span class="key key-seen">{t().inspection.seen}</span>
         <span class="key key-fit">{t().inspection.fitted}</span>
@@ -138,11 +130,12 @@ function CrestPoint(props: {
 
 /** A stray edge must not flatten the rest: the plot is cut at the outermost per mille. */
 function rangeOf({ axialMm, leftMm, rightMm, leftFitMm, rightFitMm }: CrestProfile): SidesRange {
-  const sorted = [...leftMm, ...rightMm, ...leftFitMm, ...rightFitMm]
-    .filter((r): r is number => r !== null && Number.isFinite(r))
-    .sort((a, b) => a - b);
-  const low = sorted[Math.floor(sorted.length * 0.002)] ?? 0;
-  const high = sorted[Math.ceil(sorted.length * 0.998) - 1] ?? 1;
+  const seen = [...leftMm, ...rightMm, ...leftFitMm, ...rightFitMm].filter(
+    (r): r is number => r !== null && Number.isFinite(r),
+  );
+  const sorted = ascending(seen);
+  const low = quantile(sorted, 0.002) ?? 0;
+  const high = nearestRank(sorted, 0.998) ?? 1;
   const pad = Math.max(0.02, (high - low) * 0.12);
   return { x0: axialMm[0] ?? 0, x1: axialMm.at(-1) ?? 1, r0: low - pad, r1: high + pad };
 }

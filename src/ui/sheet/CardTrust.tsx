@@ -1,6 +1,7 @@
 import { createSignal, Match, Show, Switch } from 'solid-js';
+import { uOfBarsMm } from '../../scale-card/geometry';
 import { Bars, createBars } from '../card/Bars';
-import { keepCheck, uOfBarsMm, usedCheck } from '../card/card-checks';
+import { keepCheck, usedCheck } from '../card/card-checks';
 import { dateTime } from '../language/format';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';

@@ -1,5 +1,5 @@
 import { For } from 'solid-js';
-import { card } from '../../scale-card/geometry';
+import { card, uOfBarsMm } from '../../scale-card/geometry';
 import { barsInUse } from '../card/card-checks';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';
@@ -13,7 +13,7 @@ const samples = ['sample-stud', 'sample-face', 'sample-cone'] as const;
 const drawnTrue = {
   horizontalMm: card.bars.horizontal.lengthMm,
   verticalMm: card.bars.vertical.lengthMm,
-  uMm: 0.3,
+  uMm: uOfBarsMm.rule,
 };
 
 const address = (name: string) => `${import.meta.env.BASE_URL}samples/${name}`;

@@ -4,14 +4,8 @@ import { crestState } from '../../journey/wear/crest-state';
 import type { ClassLimits } from '../../standards/limits/thread-class';
 import { number } from '../language/format';
 import { t } from '../language/language';
-import { AxisGrid, RadiusGrid } from '../widgets/SidesGrid';
-import {
-  type PlotSide,
-  plotSides,
-  type SidesPlot,
-  type SidesRange,
-  sidesPlot,
-} from '../widgets/sides-plot';
+import { SidesChart } from '../widgets/SidesChart';
+import { type PlotSide, type SidesPlot, type SidesRange, sidesPlot } from '../widgets/sides-plot';
 
 const layout = { bandHeight: 120, gap: 40, left: 56, right: 14, top: 26, bottom: 36 };
 
@@ -39,30 +33,26 @@ export function CrestChart(props: {
   const name = () => t().wear.chartName(number(props.crests.length, 0), number(short().length, 0));
   return (
     <figure class="wear-plot crest-chart">
-      <svg viewBox={`0 0 ${plot.width} ${plot.height}`} role="img" aria-label={name()}>
-        <For each={plotSides}>
-          {(side) => (
-            <g>
-              <Show when={classRadii()} keyed>
-                {(radii) => <ClassBand plot={plot} side={side} radii={radii} />}
-              </Show>
-              <RadiusGrid
-                plot={plot}
-                side={side}
-                steps={[0.05, 0.1, 0.2, 0.5, 1, 2, 5]}
-                digits={2}
-              />
-              <text class="tick" x={plot.left} y={side === 'left' ? 15 : plot.height - 20}>
-                {t().wear.sides[side]}
-              </text>
-            </g>
-          )}
-        </For>
-        <AxisGrid plot={plot} steps={[1, 2, 5, 10, 20]} name={t().wear.alongAxis} />
+      <SidesChart
+        plot={plot}
+        name={name()}
+        radii={{ steps: [0.05, 0.1, 0.2, 0.5, 1, 2, 5], digits: 2 }}
+        axis={{ steps: [1, 2, 5, 10, 20], name: t().wear.alongAxis }}
+        under={(side) => (
+          <Show when={classRadii()} keyed>
+            {(radii) => <ClassBand plot={plot} side={side} radii={radii} />}
+          </Show>
+        )}
+        over={(side) => (
+          <text class="tick" x={plot.left} y={side === 'left' ? 15 : plot.height - 20}>
+            {t().wear.sides[side]}
+          </text>
+        )}
+      >
         <For each={props.crests}>
           {(crest) => <CrestPoint plot={plot} crest={crest} limits={props.limits} />}
         </For>
-      </svg>
+      </SidesChart>
       <figcaption class="small soft">
         {t().wear.chartText} {t().wear.chartFrom}
       </figcaption>

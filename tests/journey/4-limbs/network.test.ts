@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import {
+  type Convolution,
   convolve,
   halved,
   type Planes,
@@ -20,12 +21,7 @@ const planes = (channels: number, rows: number, columns: number): Planes => ({
 /** Straight from the definition: zeros above and below, the pattern going round or zeros sideways. */
 function direct(
   x: Planes,
-  w: Float32Array,
-  bias: Float32Array,
-  to: number,
-  kr: number,
-  kc: number,
-  dilation: number,
+  { weights: w, bias, to, rows: kr, columns: kc, dilation }: Convolution,
   round: boolean,
 ) {
   const out: number[] = [];
@@ -62,7 +58,7 @@ test.each([
     const w = Float32Array.from({ length: 2 * 3 * rows * columns }, () => uniform() - 0.5);
     const bias = Float32Array.of(0.25, -0.5);
     const layer = { weights: w, bias, from: 3, to: 2, rows, columns, dilation };
-    const expected = direct(x, w, bias, 2, rows, columns, dilation, round);
+    const expected = direct(x, layer, round);
     const seen = convolve(x, layer, round).values;
     expect(seen.length).toBe(expected.length);
     for (const [i, v] of expected.entries()) expect(seen[i]).toBeCloseTo(v, 12);
