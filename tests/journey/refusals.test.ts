@@ -87,6 +87,19 @@ test('a photo that ends within the window, before the fitting', async () => {
   expect(await reasonFor(makePng(strip))).toBe('cut-off');
 });
 
+test('two fittings in the window', async () => {
+  const grey = await greyOf('d17');
+  const data = grey.data.slice();
+  // The one that lies there once more, below.
+  const [left, top, width, height, down] = [800, 600, 640, 300, 310];
+  for (let y = top; y < top + height; y++)
+    data.set(
+      grey.data.subarray(y * grey.width + left, y * grey.width + left + width),
+      (y + down) * grey.width + left,
+    );
+  expect(await reasonFor(makePng({ ...grey, data }))).toBe('several-fittings');
+});
+
 test('a card shot through glass', async () => {
   expect(await reasonFor(makePng(mirrored(await greyOf('d26'))))).toBe('card-mirrored');
 });

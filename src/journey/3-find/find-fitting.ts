@@ -5,7 +5,7 @@ import type { GreyImage } from '../../vision/grey-image';
 import type { Vision } from '../../vision/vision';
 import type { Reference } from '../2-reference/reference';
 import type { RefusalReason } from '../identification';
-import { type Blob, fittingBlobs, overlap } from './fitting-blob';
+import { areNear, type Blob, fittingBlobs } from './fitting-blob';
 import { type RoughAxis, roughAxes } from './rough-axis';
 import { fieldOf, type WindowView, windowView } from './window-view';
 
@@ -20,6 +20,9 @@ export interface FoundFitting {
 const viewPxPerMm = 5;
 const mostViewPx = 2.5e6;
 const mostBlobs = 20;
+const coarser = 0.6;
+/** Two fittings nearer than this are one to the eye as well (judgement). */
+const apartMm = 5;
 /** A thread of M8 on a plug covers about this much, mm². */
 const smallestMm2 = 90;
 
@@ -29,10 +32,11 @@ export function findFitting(
   reference: Reference,
   vision: Vision,
 ): Result<FoundFitting, RefusalReason> {
-  const view = windowView(grey, reference, viewScale(reference));
-  const look = view.outside ? { ignored: view.outside, most: mostBlobs } : {};
-  const blobs = fittingBlobs(view, vision, look).filter((blob) => blob.hullAreaMm2 > smallestMm2);
-  const [blob, second] = blobs;
+  const scale = viewScale(reference);
+  const fine = blobsAt(grey, reference, vision, scale);
+  // In the noise of a dark photo a coarser view shows edges that a fine one does not.
+  const coarse = fine.count === 1 ? null : blobsAt(grey, reference, vision, coarser * scale);
+  const { view, blob, count } = coarse && coarse.count > 0 ? coarse : fine;
   if (!blob)
     return refuse(
       'no-thread',
@@ -40,13 +44,7 @@ export function findFitting(
         ? 'No fitting is seen in the card’s window: lay it inside the ring of squares, thread in full view.'
         : 'No fitting is seen: lay it on the sheet, or on the table right beside the card, thread in full view.',
     );
-  // A hex and what stands out of it may show no edge between them; two fittings lie apart.
-  if (
-    second &&
-    second.hullAreaMm2 > 0.35 * blob.hullAreaMm2 &&
-    second.hullAreaMm2 > 250 &&
-    !overlap(blob, second)
-  )
+  if (count > 1)
     return refuse(
       'several-fittings',
       'More than one thing lies in the window: shoot one fitting at a time.',
@@ -57,6 +55,22 @@ export function findFitting(
     blob,
     axes: roughAxes(blob),
   });
+}
+
+/** The window as seen at a scale, the largest thing in it, and how many fittings there seem to be: parts of one may show
+ *  no edge between them, two of them lie apart. */
+function blobsAt(grey: GreyImage, reference: Reference, vision: Vision, pxPerMm: number) {
+  const view = windowView(grey, reference, pxPerMm);
+  const look = view.outside ? { ignored: view.outside, most: mostBlobs } : {};
+  const [blob, second] = fittingBlobs(view, vision, look).filter(
+    (one) => one.hullAreaMm2 > smallestMm2,
+  );
+  const another =
+    second &&
+    second.hullAreaMm2 > 0.35 * blob.hullAreaMm2 &&
+    second.hullAreaMm2 > 250 &&
+    !areNear(blob, second, apartMm * pxPerMm);
+  return { view, blob, count: another ? 2 : blob ? 1 : 0 };
 }
 
 /** What the fitting lies on, wherever it lies. */
