@@ -1,3 +1,5 @@
+import type { PosedCamera } from '../2-card-pose/camera';
+import { type AxisFrame, grazing, photoAt } from '../4-thread-signal/axis-frame';
 import type { OutlinePoint, SearchBand, Side } from '../4-thread-signal/outline-edges';
 import type { ThreadFit } from './fit-thread';
 import type { PeriodStart } from './start-period';
@@ -12,29 +14,22 @@ export function bothSidesSpeak(points: readonly OutlinePoint[], fit: ThreadFit):
   return Math.min(heard.left, heard.right) > 0.3 * Math.max(heard.left, heard.right);
 }
 
-/** Where to look for the outline's edges once more: within `reachMm` of a fitted thread, on either side. */
+/** Where to look for the outline's edges once more: within `reachMm` of a thread fitted in this frame, on either
+ *  side. */
 export function bandAbout(
   fit: ThreadFit,
-  points: readonly OutlinePoint[],
+  camera: PosedCamera,
+  frame: AxisFrame,
   reachMm: number,
 ): (side: Side) => SearchBand {
-  const slopes = slopesOf(points);
   return (side) => (s) => {
     const offset = fit.axisOffsetMm + fit.axisTurn * (s - fit.middleS);
-    const at = (x: number) => fit.modelAt(side, x, slopes(s));
+    const { slope } = grazing(camera, frame, photoAt(camera, frame, s, 0));
+    const at = (x: number) => fit.modelAt(side, x, slope);
     const r = at(s) - (side === 'left' ? offset : -offset);
     const h = 0.01 * fit.pitchMm;
     return { fromR: r - reachMm, toR: r + reachMm, steepness: (at(s + h) - at(s - h)) / (2 * h) };
   };
-}
-
-/** Slope of the view along the axis, linear between the ends of the outline seen; none where none is seen. */
-function slopesOf(points: readonly OutlinePoint[]): (s: number) => number {
-  if (points.length === 0) return () => 0;
-  const first = points.reduce((a, q) => (q.s < a.s ? q : a));
-  const last = points.reduce((a, q) => (q.s > a.s ? q : a));
-  const rate = (last.slope - first.slope) / Math.max(1e-6, last.s - first.s);
-  return (s) => first.slope + rate * (s - first.s);
 }
 
 /** A start for the next fit where one has ended. */

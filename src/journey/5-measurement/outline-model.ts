@@ -40,7 +40,8 @@ export function outlineModel(
   const tilt = (side: Side, slope: number) =>
     Math.abs(slope + (side === 'left' ? 1 : -1) * handed * lead);
   const tilts = points.map((q) => tilt(q.side, q.slope));
-  const low = Math.min(...tilts);
+  // Of no outline any slant will do: that of a view from straight above.
+  const low = points.length > 0 ? Math.min(...tilts) : lead;
   const high = Math.max(...tilts, low + 0.01);
   const contoursOf = (p: OutlineParameters) =>
     Array.from({ length: slantNodes }, (_, k) => {

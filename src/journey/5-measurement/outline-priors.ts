@@ -66,6 +66,8 @@ export function priorRows(start: PeriodStart, priors: ThreadPriors): readonly Pr
     { parameter: 'lnBlur', value: 0, u: uLnBlur },
     { parameter: 'halfAngle', value: form.halfAngleRad, u: free ? uAngle.free : uAngle.held },
     { parameter: 'pitch', ...(ridges ?? nothing) },
+    // A crest lies somewhere in a pitch, which matters only where no edge says where.
+    { parameter: 'crestS', value: start.crestS, u: start.pitchMm },
     { parameter: 'radius', ...(radius ?? nothing) },
     { parameter: 'offset', value: 0, u: uOffsetMm },
     { parameter: 'turn', value: 0, u: uTurn },

@@ -190,7 +190,7 @@ function nextRound(task: Task, told: Told, before: Fitted, round: number): Fitte
     ? recentred(view.camera, before.frame, fit.middleS, fit.axisOffsetMm, fit.axisTurn)
     : before.frame;
   let { zone } = before;
-  const band = bandAbout(fit, before.points, 0.25 * fit.pitchMm + 2 * view.mmPerPx);
+  const band = bandAbout(fit, view.camera, before.frame, 0.25 * fit.pitchMm + 2 * view.mmPerPx);
   let points = edges(task, { frame, zone }, band, rim);
   if (round === 0) {
     zone = completeTurns(points, fit, zone);

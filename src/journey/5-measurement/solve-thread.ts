@@ -138,7 +138,12 @@ function nextRound(task: Task, before: Solved, round: number): Solved | null {
       ? crestRim(task.view, before.frame, before.points, fit)
       : undefined;
   const { frame, ...rests } = axisAgain(task, before);
-  const near = bandAbout(fit, before.points, 0.32 * fit.pitchMm + 2 * task.view.mmPerPx);
+  const near = bandAbout(
+    fit,
+    task.view.camera,
+    before.frame,
+    0.32 * fit.pitchMm + 2 * task.view.mmPerPx,
+  );
   let { zone } = before;
   let points: readonly OutlinePoint[];
   if (last) points = edges(task, frame, zone, near, rim);
