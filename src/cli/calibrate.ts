@@ -39,6 +39,7 @@ async function run(args: string[]): Promise<number> {
     await each(
       pathFrom(folder),
       (i) => i % n === k,
+      values.part !== 'spreads',
       (row) => process.send?.(row),
     );
     process.disconnect?.();
@@ -107,11 +108,12 @@ function worthOf(kept: readonly Residual[]): string {
 async function each(
   folder: string,
   mine: (index: number) => boolean,
+  withSeats: boolean,
   onRow: (row: Residual | null) => void,
 ): Promise<void> {
   const tools = { vision: await loadNodeVision(), decoders: nodeDecoders };
   const cases = (await casesInFolder(folder)).filter((_, i) => mine(i));
-  for (const next of cases) onRow(await residualOf(await next.load(), tools));
+  for (const next of cases) onRow(await residualOf(await next.load(), tools, withSeats));
 }
 
 async function inWorkers(count: number, onRow: (row: Residual | null) => void): Promise<void> {

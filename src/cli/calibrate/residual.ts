@@ -47,8 +47,12 @@ export interface Lengths {
 
 const sharedSources = ['focal-length', 'height', 'card-bow', 'tilt', 'print-scale'];
 
-/** Null when nothing was measured. */
-export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<Residual | null> {
+/** Null when nothing was measured. Seats that were not chosen, which take longest, only where they are asked for. */
+export async function residualOf(
+  { truth, bytes }: Case,
+  tools: Tools,
+  withSeats: boolean,
+): Promise<Residual | null> {
   const photo = await readPhoto(new AbortController().signal, bytes, tools.decoders);
   if (!photo.ok) return null;
   // The renderer prints to size.
@@ -59,7 +63,7 @@ export async function residualOf({ truth, bytes }: Case, tools: Tools): Promise<
   const reference = found.value;
   const fitting = findFitting(grey, reference, tools.vision);
   if (!fitting.ok) return null;
-  const seats = seatsTried(grey, reference, fitting.value, truth);
+  const seats = withSeats ? seatsTried(grey, reference, fitting.value, truth) : [];
   const unmeasured = { name: truth.name, seats, rivals: [], lengths: null };
   const seat = findThread(grey, reference, fitting.value, null);
   if (!seat.ok) return unmeasured;
