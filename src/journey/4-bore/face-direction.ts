@@ -22,7 +22,7 @@ export interface PartSeen {
 
 /** Directions of the axis on the card that are tried, from the one straight away from the camera, rad. */
 const most = 0.56;
-const hop = 0.14;
+const hop = 0.07;
 /** A mouth turned towards the camera by eye, and how much that counts against rings that stand out. */
 const uDirection = 0.3;
 const directionTrust = 0.5;
@@ -32,7 +32,7 @@ const finePxPerMm = 5;
 const largestPartMm = 55;
 const mostRings = 6;
 /** Directions that are looked at more closely. */
-const mostClose = 4;
+const mostClose = 6;
 /** The edge of the face over the rim (common practice, as in mouth-plane.ts). */
 const faceOverRim = { from: 1.14, to: 1.9 };
 
