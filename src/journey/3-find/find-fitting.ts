@@ -5,7 +5,7 @@ import type { GreyImage } from '../../vision/grey-image';
 import type { Vision } from '../../vision/vision';
 import type { Reference } from '../2-reference/reference';
 import type { RefusalReason } from '../identification';
-import { areNear, type Blob, fittingBlobs } from './fitting-blob';
+import { type Blob, fittingBlobs } from './fitting-blob';
 import { type RoughAxis, roughAxes } from './rough-axis';
 import { fieldOf, type WindowView, windowView } from './window-view';
 
@@ -21,8 +21,6 @@ const viewPxPerMm = 5;
 const mostViewPx = 2.5e6;
 const mostBlobs = 20;
 const coarser = 0.6;
-/** Two fittings nearer than this are one to the eye as well (judgement). */
-const apartMm = 5;
 /** A thread of M8 on a plug covers about this much, mm². */
 const smallestMm2 = 90;
 
@@ -66,10 +64,7 @@ function blobsAt(grey: GreyImage, reference: Reference, vision: Vision, pxPerMm:
     (one) => one.hullAreaMm2 > smallestMm2,
   );
   const another =
-    second &&
-    second.hullAreaMm2 > 0.35 * blob.hullAreaMm2 &&
-    second.hullAreaMm2 > 250 &&
-    !areNear(blob, second, apartMm * pxPerMm);
+    second && second.hullAreaMm2 > 0.35 * blob.hullAreaMm2 && second.hullAreaMm2 > 250;
   return { view, blob, count: another ? 2 : blob ? 1 : 0 };
 }
 

@@ -74,18 +74,6 @@ export function fittingBlobs(view: WindowView, vision: Vision, look: Look = {}):
     .sort((a, b) => b.hullAreaMm2 - a.hullAreaMm2);
 }
 
-/** Whether two blobs' hulls lie this near, pixels, or one on the other. */
-export const areNear = (
-  { hull: a }: Pick<Blob, 'hull'>,
-  { hull: b }: Pick<Blob, 'hull'>,
-  reach: number,
-): boolean =>
-  a.some((p) => within(b, p) || b.some((q) => Math.hypot(p[0] - q[0], p[1] - q[1]) < reach)) ||
-  b.some((p) => within(a, p));
-
-const within = (hull: readonly Pixel[], p: Pixel): boolean =>
-  hull.every((q, i) => turn(q, hull[(i + 1) % hull.length], p) >= 0);
-
 /** Andrew's monotone chain. */
 function convexHull(points: readonly Pixel[]): Pixel[] {
   const sorted = [...points].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
