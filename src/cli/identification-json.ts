@@ -1,5 +1,5 @@
 import type { BudgetRow, ThreadMeasurement } from '../journey/5-measurement/thread-measurement';
-import { seatsSeen } from '../journey/6-candidates/end-seen';
+import { coneAngle, seatsSeen } from '../journey/6-candidates/end-seen';
 import { conclude } from '../journey/7-next-reading/conclude';
 import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
@@ -52,7 +52,7 @@ export function identificationJson(
 
 function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
   const { pitchMm, correlation, taper, flankAngleDeg } = measurement;
-  const { turns, hand, starts, noseHalfAngleDeg, hexAcrossFlatsMm = null } = measurement;
+  const { turns, hand, starts, hexAcrossFlatsMm = null } = measurement;
   const resolved = resolvedDiameter(measurement);
   const { threads, connections, decision, end } = conclusion;
   return {
@@ -69,9 +69,9 @@ function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
     end: {
       kind: end,
       gender: measurement.end ?? 'male',
-      noseHalfAngleDeg,
+      noseHalfAngleDeg: coneAngle(measurement),
       hexAcrossFlatsMm,
-      seen: seatsSeen(noseHalfAngleDeg),
+      seen: seatsSeen(measurement),
     },
     threads,
     connections,

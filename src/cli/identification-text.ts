@@ -1,6 +1,6 @@
 import type { ThreadMeasurement } from '../journey/5-measurement/thread-measurement';
 import type { ConnectionEnd } from '../journey/6-candidates/candidate';
-import { claimedSeat } from '../journey/6-candidates/end-seen';
+import { claimedSeat, coneAngle } from '../journey/6-candidates/end-seen';
 import type { Conclusion } from '../journey/7-next-reading/decision';
 import type { Identification } from '../journey/identification';
 import type { Estimate } from '../quantity/estimate';
@@ -31,9 +31,10 @@ export function identificationText(photo: string, identification: Identification
 }
 
 function measurementLines(measurement: ThreadMeasurement): string[] {
-  const { pitchMm, majorDiameterMm, taper, flankAngleDeg, noseHalfAngleDeg } = measurement;
+  const { pitchMm, majorDiameterMm, taper, flankAngleDeg } = measurement;
+  const noseHalfAngleDeg = coneAngle(measurement);
   const acrossFlats = measurement.hexAcrossFlatsMm;
-  const seat = claimedSeat(noseHalfAngleDeg);
+  const seat = claimedSeat(measurement);
   const tpi = `(${(25.4 / pitchMm.value).toFixed(2)} tpi)`;
   const inch = `(${(majorDiameterMm.value / 25.4).toFixed(4)} in)`;
   return [

@@ -1,4 +1,4 @@
-import type { SpreadPart } from '../journey/5-measurement/thread-measurement';
+import type { EndShows, SpreadPart } from '../journey/5-measurement/thread-measurement';
 import type {
   EarlierMeasurement,
   PrintCheckUsed,
@@ -238,6 +238,7 @@ function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
     ...given('e', m.middleFromEndMm === null ? null : digits(m.middleFromEndMm, 4)),
     b: m.budget.map((row) => [row.source, digits(row.pitchMm, 2), digits(row.majorDiameterMm, 2)]),
     ...given('a', m.hexAcrossFlatsMm && foldEstimate(m.hexAcrossFlatsMm)),
+    ...given('q', m.endShows && foldShows(m.endShows)),
     ...given('g', m.end === 'female' ? (1 as const) : undefined),
     ...given('k', m.diameterParts?.map(pairOf)),
     ...given('l', m.taperParts?.map(pairOf)),
@@ -246,6 +247,18 @@ function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
       m.otherPeriods?.length ? m.otherPeriods.map((q) => pair(q.ratio, q.share)) : undefined,
     ),
   };
+}
+
+const noses = ['none', 'cone-30', 'cone-37', 'cone-45'] as const;
+const bases = ['none', 'o-ring', 'shoulder'] as const;
+const foldShows = ({ nose, base }: EndShows) => [
+  ...noses.map((kind) => digits(nose[kind], 3)),
+  ...bases.map((kind) => digits(base[kind], 3)),
+];
+function unfoldShows(q: readonly number[]): EndShows {
+  const named = <K extends string>(kinds: readonly K[], from: number) =>
+    Object.fromEntries(kinds.map((kind, i) => [kind, q[from + i]])) as Record<K, number>;
+  return { nose: named(noses, 0), base: named(bases, noses.length) };
 }
 
 const pair = (a: number, b: number): [number, number] => [digits(a, 4), digits(b, 3)];
@@ -266,6 +279,7 @@ function unfoldMeasurement(m: NonNullable<Coded['m']>) {
     starts: m.s ?? null,
     middleFromEndMm: m.e ?? null,
     budget: m.b.map(([source, pitchMm, majorDiameterMm]) => ({ source, pitchMm, majorDiameterMm })),
+    ...given('endShows', m.q && unfoldShows(m.q)),
     ...given('hexAcrossFlatsMm', m.a && unfoldEstimate(m.a)),
     ...given('diameterParts', m.k?.map(partOf)),
     ...given('taperParts', m.l?.map(partOf)),

@@ -5,6 +5,7 @@ import type { Reference } from './2-reference/reference';
 import type { SeatedThread } from './4-limbs/seat-thread';
 import type { Side } from './4-thread-signal/outline-edges';
 import { acrossFlats } from './5-end/across-flats';
+import { endLook } from './5-end/end-look';
 import { noseHalfAngle } from './5-measurement/nose-angle';
 import { solveSeated } from './5-measurement/solve-seated';
 import type { ThreadMeasurement } from './5-measurement/thread-measurement';
@@ -40,6 +41,7 @@ export function measureEnd(
       ...withUncertainty(reference, solution, { field, flashFired }, uPrint),
       noseHalfAngleDeg: noseHalfAngle(view, solution),
       hexAcrossFlatsMm: acrossFlats(solution),
+      endShows: endLook(view, solution),
     },
   });
 }

@@ -1,5 +1,5 @@
-import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
-import { claimedSeat } from '../../journey/6-candidates/end-seen';
+import type { EndShows, ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import { claimedSeat, coneAngle } from '../../journey/6-candidates/end-seen';
 import type { Seat } from '../../journey/6-candidates/reading-choices';
 import { conclude } from '../../journey/7-next-reading/conclude';
 import type { Measured } from '../../journey/identification';
@@ -17,6 +17,9 @@ export interface EndScore {
   readonly leads: boolean;
   /** Its cone's half angle, degrees; null: it has none. */
   readonly coneDeg: number | null;
+  /** What lies between its last turn and the hex. */
+  readonly base: keyof EndShows['base'];
+  readonly shows: EndShows | null;
   /** What the photo was said to show. */
   readonly claimed: Seat | null;
   /** Measured less true, degrees. */
@@ -71,19 +74,22 @@ function nearest(
 
 function scoreOf(end: Truth, found: ThreadMeasurement | null): EndScore {
   const coneDeg = end.nose === 'cone' ? (end.nose_half_angle_deg ?? null) : null;
+  const base = end.stud_oring ? 'o-ring' : end.collar ? 'shoulder' : 'none';
   if (!found)
     return {
       measured: false,
       pitchError: null,
       leads: false,
       coneDeg,
+      base,
+      shows: null,
       claimed: null,
       angleError: null,
       acrossFlats: null,
     };
   const top = conclude(found, []).threads.find(({ system }) => system !== null);
   const row = top?.system ? findThread(top.designation) : null;
-  const angle = found.noseHalfAngleDeg;
+  const angle = coneAngle(found);
   const flats = found.hexAcrossFlatsMm;
   return {
     measured: true,
@@ -93,7 +99,9 @@ function scoreOf(end: Truth, found: ThreadMeasurement | null): EndScore {
       Math.abs(row.pitchMm - end.pitch_mm) < 1e-3 &&
       Math.abs(row.basicMajorMm - end.basic_major_mm) < 0.05,
     coneDeg,
-    claimed: claimedSeat(angle),
+    base,
+    shows: found.endShows ?? null,
+    claimed: claimedSeat(found),
     angleError: angle && coneDeg !== null ? angle.value - coneDeg : null,
     acrossFlats: flats
       ? {

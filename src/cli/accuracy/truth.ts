@@ -53,6 +53,8 @@ export const truthSchema = z.looseObject({
    *  the hex; a turned shoulder. Of an adaptor, its other end, always plain, at `axis_rear`. */
   nose: z.string().optional(),
   nose_half_angle_deg: z.number().nullish(),
+  stud_oring: z.number().nullish(),
+  collar: z.boolean().nullish(),
   axis_rear: point.optional(),
   other: z
     .looseObject({

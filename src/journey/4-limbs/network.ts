@@ -46,6 +46,26 @@ export function convolution(
   return { weights, bias: source.take(to), from, to, rows, columns, dilation };
 }
 
+/** A layer that weighs all values for each of its outputs. */
+export interface Dense {
+  readonly weights: Float32Array;
+  readonly bias: Float32Array;
+}
+
+export function dense(source: Weights, from: number, to: number): Dense {
+  const weights = source.take(to * from);
+  return { weights, bias: source.take(to) };
+}
+
+export function through({ weights, bias }: Dense, values: Float64Array): Float64Array {
+  return Float64Array.from(bias, (b, o) => {
+    let sum = b;
+    const at = o * values.length;
+    for (let i = 0; i < values.length; i++) sum += weights[at + i] * values[i];
+    return sum;
+  });
+}
+
 /** Same size out as in: zeros above and below; left and right zeros too, or the pattern going round. */
 export function convolve(
   { values, rows, columns }: Planes,
@@ -109,6 +129,20 @@ export function halved({ values, channels, rows, columns }: Planes, mean: boolea
       out[r * half + x] = mean ? (values[at] + values[at + 1]) / 2 : values[at];
     }
   return { values: out, channels, rows, columns: half };
+}
+
+/** The mean of every two by two. */
+export function quartered({ values, channels, rows, columns }: Planes): Planes {
+  const [high, wide] = [rows >> 1, columns >> 1];
+  const out = new Float64Array(channels * high * wide);
+  for (let c = 0; c < channels; c++)
+    for (let y = 0; y < high; y++)
+      for (let x = 0; x < wide; x++) {
+        const at = (c * rows + 2 * y) * columns + 2 * x;
+        out[(c * high + y) * wide + x] =
+          (values[at] + values[at + 1] + values[at + columns] + values[at + columns + 1]) / 4;
+      }
+  return { values: out, channels, rows: high, columns: wide };
 }
 
 /** Greatest, then mean of every row: twice the channels, one column. */

@@ -1,8 +1,11 @@
 import trained from './weights.json';
 
-/** Weights of a network, written by fixtures/training: per tensor a scale and 16-bit numbers. */
-export function weightsOf(name: 'limb' | 'close' | 'hex'): Float32Array {
-  const tensors = trained[name];
+/** Weights as fixtures/training writes them: per tensor a scale and 16-bit numbers. */
+export type Tensors = readonly { readonly scale: number; readonly values: string }[];
+
+export const weightsOf = (name: 'limb' | 'close' | 'hex'): Float32Array => weightsIn(trained[name]);
+
+export function weightsIn(tensors: Tensors): Float32Array {
   const parts = tensors.map(({ scale, values }) => {
     const bytes = Uint8Array.from(atob(values), (c) => c.charCodeAt(0));
     const view = new DataView(bytes.buffer);

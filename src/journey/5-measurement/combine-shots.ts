@@ -1,6 +1,6 @@
 import type { Estimate } from '../../quantity/estimate';
 import { ok, type Result, refuse } from '../../quantity/result';
-import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
+import type { BudgetRow, EndShows, ThreadMeasurement } from './thread-measurement';
 
 /** Errors that several photos of one fitting share: the same print, the same card on the same
  *  table, the same part lying the same way, the same lens and the same light. They do not average
@@ -66,6 +66,7 @@ export function combineShots(
     taper,
     flankAngleDeg: mean(shots.map((shot) => shot.flankAngleDeg)),
     noseHalfAngleDeg: mean(shots.map((shot) => shot.noseHalfAngleDeg)),
+    ...endShownBy(shots),
     hexAcrossFlatsMm: mean(shots.map((shot) => shot.hexAcrossFlatsMm ?? null)),
     turns: most.turns,
     hand: agreed(shots.map((shot) => shot.hand)),
@@ -81,6 +82,27 @@ export function combineShots(
     ],
     ...otherPeriodsOf(shots),
   });
+}
+
+/** What all photos that show the end leave likely, as if each had been looked at by other eyes. */
+function endShownBy(shots: readonly ThreadMeasurement[]): { readonly endShows?: EndShows } {
+  const seen = shots.flatMap(({ endShows }) => (endShows ? [endShows] : []));
+  if (seen.length === 0) return {};
+  const together = <K extends string>(each: readonly Readonly<Record<K, number>>[]) => {
+    const kinds = Object.keys(each[0]!) as K[];
+    const products = kinds.map((kind) => each.reduce((product, one) => product * one[kind], 1));
+    const sum = products.reduce((a, b) => a + b, 0);
+    return Object.fromEntries(kinds.map((kind, i) => [kind, products[i]! / sum])) as Record<
+      K,
+      number
+    >;
+  };
+  return {
+    endShows: {
+      nose: together(seen.map(({ nose }) => nose)),
+      base: together(seen.map(({ base }) => base)),
+    },
+  };
 }
 
 /** Periods within this of each other, relative, are one. */

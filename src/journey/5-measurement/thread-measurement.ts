@@ -26,6 +26,14 @@ const otherPeriodSchema = z.object({ ratio: z.number().positive().max(20), share
 const spreadPartSchema = z.object({ share, u: z.number().nonnegative() });
 const spreadParts = z.array(spreadPartSchema).min(1).max(4);
 
+/** What a photo shows of an end: how likely each kind is, were all as common; each part adds to 1. */
+const endShowsSchema = z.object({
+  /** Before the thread's first turn. */
+  nose: z.object({ none: share, 'cone-30': share, 'cone-37': share, 'cone-45': share }),
+  /** Between its last turn and the hex. */
+  base: z.object({ none: share, 'o-ring': share, shoulder: share }),
+});
+
 export const measurementSchema = z.object({
   /** Absent: male. */
   end: z.enum(['male', 'female']).optional(),
@@ -45,6 +53,8 @@ export const measurementSchema = z.object({
   /** Included angle between the flanks. */
   flankAngleDeg: estimateSchema.nullable(),
   noseHalfAngleDeg: estimateSchema.nullable(),
+  /** Absent: nobody has looked. */
+  endShows: endShowsSchema.optional(),
   /** Of the hex beside the thread; absent from sheets that are older than it. */
   hexAcrossFlatsMm: estimateSchema.nullable().optional(),
   turns: z.number().nonnegative(),
@@ -61,6 +71,7 @@ export const measurementSchema = z.object({
 /** Where uncertainty comes from. Shares are one standard uncertainty each, in mm. */
 export type BudgetRow = ReadOnly<z.infer<typeof budgetRowSchema>>;
 export type SpreadPart = ReadOnly<z.infer<typeof spreadPartSchema>>;
+export type EndShows = ReadOnly<z.infer<typeof endShowsSchema>>;
 export type OtherPeriod = ReadOnly<z.infer<typeof otherPeriodSchema>>;
 /** What the photo says of the thread. Plain data: stages 6–8, the sheet and the
  *  command line use it as it is. A quantity the photo does not resolve is null. */

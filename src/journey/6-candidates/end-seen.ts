@@ -1,14 +1,34 @@
 import type { Estimate } from '../../quantity/estimate';
 import type { Connection } from '../../standards/connections/connection';
+import type { EndShows } from '../5-measurement/thread-measurement';
 import { outwardConeDeg } from './cone-angle';
-import { coneAngleChance, coneSeen, type MeasuredThread, noseLikelihood } from './photo-likelihood';
+import { coneAngleChance, coneSeen, type MeasuredThread } from './photo-likelihood';
 import type { Reading } from './reading';
 import { type Seat, seats } from './reading-choices';
 
+/** What a photo tells of an end's seat: an angle of its outline, and what it looks like. */
+export type ShownEnd = Pick<MeasuredThread, 'noseHalfAngleDeg' | 'endShows'>;
+
 interface EndEvidence {
-  readonly photo: Pick<MeasuredThread, 'noseHalfAngleDeg'> | null;
+  readonly photo: ShownEnd | null;
   readonly readings: readonly Reading[];
 }
+
+/** What an end with a known seat looks like. */
+interface Looks {
+  /** Half angle of the cone that stands out from it; null: none does. */
+  readonly coneDeg: number | null;
+  /** How often each kind lies between thread and hex. */
+  readonly base: Readonly<Record<keyof EndShows['base'], number>>;
+}
+
+/** An O-ring is left off, or lost, on one used part in ten; half of the ends that seal on a washer or an edge have a
+ *  shoulder narrower than their hex, some with a ring let into it, and so has one other end in twenty (judgement). */
+const bases: Readonly<Partial<Record<Seat, Looks['base']>>> = {
+  'o-ring-at-hex': { none: 0.1, 'o-ring': 0.9, shoulder: 0 },
+  'flat-washer-face': { none: 0.45, 'o-ring': 0.05, shoulder: 0.5 },
+};
+const plainBase: Looks['base'] = { none: 0.95, 'o-ring': 0, shoulder: 0.05 };
 
 /** Chance of what the photo shows of the end, given its connection (null: in no table). Whoever has denied
  *  what the photo shows has seen the part: of its end the photo says nothing more then. */
@@ -17,18 +37,77 @@ export function endLikelihood(
   connection: Connection | null,
 ): number {
   if (!photo || readings.some(({ kind }) => kind === 'other-seat')) return 1;
-  return noseLikelihood(photo.noseHalfAngleDeg, connection);
+  return shownChance(photo, connection && looksOf(connection));
 }
 
-/** Probability of each seat from the half angle of a cone ahead of the thread, were all seats as common: what is
- *  no cone may have a chamfer that was taken for one. Null where no angle was measured. */
-export function seatsSeen(halfAngleDeg: Estimate | null): Readonly<Record<Seat, number>> | null {
-  if (!halfAngleDeg) return null;
-  const weights = seats.map((seat) => {
-    const cone = outwardConeDeg(seat);
-    const seen = cone === null ? coneSeen.other : coneSeen.cone;
-    return seen * coneAngleChance(halfAngleDeg, cone);
-  });
+/** Null: ends of which nobody has shown the program a picture, such as a nut that turns on its tube. */
+function looksOf({ seat, coneOutwards, seatHalfAngleDeg, endTypes }: Connection): Looks | null {
+  if (endTypes[0] === 'tube-nut' || endTypes[0] === 'swivel-nut') return null;
+  return {
+    coneDeg: coneOutwards ? seatHalfAngleDeg : null,
+    base: bases[seat] ?? plainBase,
+  };
+}
+
+/** Density of an angle, times the chances of both looks over those of an end of which nothing is known. */
+function shownChance({ noseHalfAngleDeg, endShows }: ShownEnd, looks: Looks | null): number {
+  const angle = noseHalfAngleDeg ? coneAngleChance(noseHalfAngleDeg, looks?.coneDeg ?? null) : 1;
+  if (!endShows) {
+    // That an angle was measured at all speaks for a cone; that none was says nothing.
+    const seen = (looks?.coneDeg ?? null) === null ? coneSeen.other : coneSeen.cone;
+    return noseHalfAngleDeg ? seen * angle : 1;
+  }
+  if (!looks) return angle;
+  const { nose, base } = endShows;
+  const kinds = ['none', 'o-ring', 'shoulder'] as const;
+  const between = kinds.reduce((sum, kind) => sum + looks.base[kind] * base[kind], 0);
+  return angle * (4 * noseShare(nose, looks.coneDeg)) * (3 * between);
+}
+
+/** Of a nose as it is; cones of other angles than the networks know look like either neighbour. */
+function noseShare(nose: EndShows['nose'], coneDeg: number | null): number {
+  switch (coneDeg) {
+    case null:
+      return nose.none;
+    case 30:
+      return nose['cone-30'];
+    case 37:
+      return nose['cone-37'];
+    case 45:
+      return nose['cone-45'];
+    default:
+      return (nose['cone-30'] + nose['cone-37'] + nose['cone-45']) / 3;
+  }
+}
+
+const knownCones = [30, 37, 45] as const;
+/** Standard cones are 7° and more apart: an angle less sure than this names none of them. */
+const uMostDeg = 2;
+/** Of a cone that is one of the standard ones: as made (judgement). */
+const uMadeDeg = 0.5;
+
+/** Half angle of the cone ahead of the thread: by its outline, or else as whichever standard cone it looks like. Null
+ *  where neither tells. */
+export function coneAngle({ noseHalfAngleDeg, endShows }: ShownEnd): Estimate | null {
+  if (noseHalfAngleDeg || !endShows || endShows.nose.none > 0.5) return noseHalfAngleDeg;
+  const shares = knownCones.map((deg) => endShows.nose[`cone-${deg}`]);
+  const sum = shares.reduce((a, b) => a + b, 0);
+  const mean = knownCones.reduce((total, deg, i) => total + (shares[i]! / sum) * deg, 0);
+  const variance = knownCones.reduce(
+    (total, deg, i) => total + (shares[i]! / sum) * (deg - mean) ** 2,
+    0,
+  );
+  const u = Math.sqrt(variance + uMadeDeg ** 2);
+  return u < uMostDeg ? { value: mean, u } : null;
+}
+
+/** Probability of each seat by what the photo shows of the end alone, were all seats as common: what is no cone may
+ *  have a chamfer that was taken for one. Null where nothing of it was seen. */
+export function seatsSeen(shown: ShownEnd): Readonly<Record<Seat, number>> | null {
+  if (!shown.noseHalfAngleDeg && !shown.endShows) return null;
+  const weights = seats.map((seat) =>
+    shownChance(shown, { coneDeg: outwardConeDeg(seat), base: bases[seat] ?? plainBase }),
+  );
   const sum = weights.reduce((total, w) => total + w, 0);
   return Object.fromEntries(seats.map((seat, i) => [seat, weights[i]! / sum])) as Record<
     Seat,
@@ -40,7 +119,7 @@ export function seatsSeen(halfAngleDeg: Estimate | null): Readonly<Record<Seat, 
 const claimed = 0.9;
 
 /** The seat that the photo shows plainly; null where it shows none, or leaves it open. */
-export function claimedSeat(halfAngleDeg: Estimate | null): Seat | null {
-  const seen = seatsSeen(halfAngleDeg);
+export function claimedSeat(shown: ShownEnd): Seat | null {
+  const seen = seatsSeen(shown);
   return (seen && seats.find((seat) => seen[seat] >= claimed)) ?? null;
 }

@@ -1,6 +1,5 @@
 import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
-import type { Connection } from '../../standards/connections/connection';
 import { periodDoubt } from '../5-measurement/period-doubt';
 import type { ThreadMeasurement } from '../5-measurement/thread-measurement';
 
@@ -43,6 +42,7 @@ export type MeasuredThread = Pick<
   | 'middleFromEndMm'
 > & {
   readonly end?: ThreadMeasurement['end'];
+  readonly endShows?: ThreadMeasurement['endShows'] | undefined;
   readonly turns: number | null;
   readonly otherPeriods?: ThreadMeasurement['otherPeriods'] | undefined;
   readonly hand?: ThreadMeasurement['hand'];
@@ -153,15 +153,8 @@ export function flankLikelihood(measured: Estimate | null, flankDeg: number): nu
  *  was measured says nothing: the nose may be out of sight, in shadow, or not looked for. */
 export const coneSeen = { cone: 0.4, other: 0.05 } as const;
 
-/** Of the nose's half angle. Ends without a cone may show a chamfer, mostly near 30° or 45°. */
-export function noseLikelihood(measured: Estimate | null, connection: Connection | null): number {
-  if (measured === null) return 1;
-  const cone = connection?.coneOutwards ? connection.seatHalfAngleDeg : null;
-  const seen = cone === null ? coneSeen.other : coneSeen.cone;
-  return seen * coneAngleChance(measured, cone);
-}
-
-/** Density per degree of a half angle measured ahead of the thread, on a cone or (null) on none. */
+/** Density per degree of a half angle measured ahead of the thread, on a cone or (null) on none, which may show a
+ *  chamfer, mostly near 30° or 45°. */
 export function coneAngleChance(measured: Estimate, cone: number | null): number {
   const anywhere = 1 / 70;
   if (cone !== null) {

@@ -110,7 +110,7 @@ function isSensible(
   if (kind === 'seat-gauge') {
     const looks = readings.flatMap((r) => (r.kind === 'seat' ? [r.seat] : []));
     if (looks.length > 0) return looks.some(isCone);
-    return declined('seat') || claimedSeat(photo?.noseHalfAngleDeg ?? null) !== null;
+    return declined('seat') || (photo !== null && claimedSeat(photo) !== null);
   }
   return true;
 }

@@ -15,7 +15,7 @@ const spoken: ReadonlySet<Reading['kind']> = new Set([
 /** The seat that the photo claims, as long as nobody has said anything of it. */
 function openClaim({ measurement, readings }: Sheet) {
   if (!measurement || readings.some(({ kind }) => spoken.has(kind))) return null;
-  return claimedSeat(measurement.noseHalfAngleDeg);
+  return claimedSeat(measurement);
 }
 
 /** 'The photo shows …': one tap bears it out, one denies it. Without `onReading`, for looking at. */

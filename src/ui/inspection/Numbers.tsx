@@ -1,5 +1,6 @@
 import { type JSX, Show } from 'solid-js';
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import { coneAngle } from '../../journey/6-candidates/end-seen';
 import type { Reference } from '../../journey/identification';
 import { mmPerInch } from '../../quantity/length';
 import { spannersBetween } from '../../standards/spanners';
@@ -44,7 +45,7 @@ export function Numbers(props: {
       <Show when={!isFemale()}>
         <Row
           name={t().inspection.nose}
-          main={m().noseHalfAngleDeg ? plusMinus(m().noseHalfAngleDeg!, '°') : null}
+          main={coneAngle(m()) ? plusMinus(coneAngle(m())!, '°') : null}
         />
       </Show>
       <Row

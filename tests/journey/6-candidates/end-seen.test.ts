@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { claimedSeat, seatsSeen } from '../../../src/journey/6-candidates/end-seen';
+import type { EndShows } from '../../../src/journey/5-measurement/thread-measurement';
+import { claimedSeat, coneAngle, seatsSeen } from '../../../src/journey/6-candidates/end-seen';
 import { parseReading } from '../../../src/journey/6-candidates/parse-reading';
 import type { MeasuredThread } from '../../../src/journey/6-candidates/photo-likelihood';
 import { conclude } from '../../../src/journey/7-next-reading/conclude';
 
 /** 9/16-18 with a cone of this half angle ahead of it: 14.2875 mm (ASME B1.1); ISO 8434-2 size -6, ISO 11926 and
  *  ISO 8434-3 share it. */
-function photo(halfAngleDeg: number | null): MeasuredThread {
+function photo(halfAngleDeg: number | null, endShows?: EndShows): MeasuredThread {
   return {
     pitchMm: { value: 25.4 / 18, u: 0.003 },
     majorDiameterMm: { value: 14.2, u: 0.03 },
@@ -16,6 +17,7 @@ function photo(halfAngleDeg: number | null): MeasuredThread {
     noseHalfAngleDeg: halfAngleDeg === null ? null : { value: halfAngleDeg, u: 0.8 },
     turns: 7,
     middleFromEndMm: null,
+    endShows,
   };
 }
 
@@ -46,6 +48,8 @@ describe('a cone measured ahead of the thread', () => {
   });
 });
 
+const angled = (value: number) => ({ noseHalfAngleDeg: { value, u: 0.8 } });
+
 describe('in the words of the seats', () => {
   test.each([
     [30.3, 'cone-30', true],
@@ -55,16 +59,73 @@ describe('in the words of the seats', () => {
   ] as const)(
     '%s degrees speak for %s (claimed: %s), and the shares sum to 1',
     (value, seat, claimed) => {
-      const seen = seatsSeen({ value, u: 0.8 })!;
+      const seen = seatsSeen(angled(value))!;
       expect(Object.values(seen).reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
-      expect(seen[seat]).toBeGreaterThan(0.8);
-      expect(claimedSeat({ value, u: 0.8 })).toBe(claimed ? seat : null);
+      expect(seen[seat]).toBeGreaterThan(0.75);
+      expect(claimedSeat(angled(value))).toBe(claimed ? seat : null);
     },
   );
 
-  test('between two cones, or without an angle, nothing is claimed', () => {
-    expect(claimedSeat({ value: 41, u: 0.8 })).toBeNull();
-    expect(seatsSeen(null)).toBeNull();
-    expect(claimedSeat(null)).toBeNull();
+  test('between two cones, or where nothing was seen, nothing is claimed', () => {
+    expect(claimedSeat(angled(41))).toBeNull();
+    expect(seatsSeen({ noseHalfAngleDeg: null })).toBeNull();
+    expect(claimedSeat({ noseHalfAngleDeg: null })).toBeNull();
+  });
+});
+
+/** Shares by looks: the named kinds have nearly all of them. */
+function looks(nose: keyof EndShows['nose'], base: keyof EndShows['base']): EndShows {
+  const most = <K extends string>(kinds: readonly K[], top: K, rest: number) =>
+    Object.fromEntries(
+      kinds.map((kind) => [kind, kind === top ? 1 - rest * (kinds.length - 1) : rest]),
+    ) as Record<K, number>;
+  return {
+    nose: most(['none', 'cone-30', 'cone-37', 'cone-45'], nose, 0.001),
+    base: most(['none', 'o-ring', 'shoulder'], base, 0.001),
+  };
+}
+
+describe('what an end looks like', () => {
+  test.each([
+    ['cone-37', 'none', 'ISO 8434-2'],
+    ['none', 'o-ring', 'ISO 11926'],
+    ['none', 'none', 'ISO 8434-3'],
+  ] as const)('%s before the thread and %s behind it: %s leads', (nose, base, family) => {
+    const { connections } = conclude(photo(null, looks(nose, base)), []);
+    expect(connections[0]!.family).toBe(family);
+  });
+
+  test('settles the connection of a settled thread without a reading', () => {
+    const { decision } = conclude(photo(null, looks('none', 'o-ring')), []);
+    expect(decision.connection?.family).toBe('ISO 11926');
+    expect(decision.state).toBe('settled');
+  });
+
+  test('a plain base leaves a stud possible whose ring is lost', () => {
+    const { connections } = conclude(photo(null, looks('none', 'none')), []);
+    const stud = connections.find(({ family }) => family === 'ISO 11926')!;
+    expect(stud.probability).toBeGreaterThan(0.03);
+  });
+
+  test('denied, it says nothing', () => {
+    const { decision } = conclude(photo(null, looks('none', 'o-ring')), [
+      read('other-seat=o-ring-at-hex'),
+    ]);
+    expect(decision.connection).toBeNull();
+  });
+
+  test('is claimed by one seat where one alone looks so', () => {
+    const shown = (endShows: EndShows) => ({ noseHalfAngleDeg: null, endShows });
+    expect(claimedSeat(shown(looks('cone-30', 'none')))).toBe('cone-30');
+    expect(claimedSeat(shown(looks('none', 'o-ring')))).toBe('o-ring-at-hex');
+    expect(claimedSeat(shown(looks('none', 'none')))).toBeNull();
+  });
+
+  test('names the angle of the standard cone that it is, unless two are as likely', () => {
+    const endShows = looks('cone-37', 'none');
+    expect(coneAngle({ noseHalfAngleDeg: null, endShows })!.value).toBeCloseTo(37, 0);
+    const nose = { none: 0.02, 'cone-30': 0.49, 'cone-37': 0.48, 'cone-45': 0.01 };
+    expect(coneAngle({ noseHalfAngleDeg: null, endShows: { ...endShows, nose } })).toBeNull();
+    expect(coneAngle({ noseHalfAngleDeg: null, endShows: looks('none', 'none') })).toBeNull();
   });
 });

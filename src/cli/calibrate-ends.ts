@@ -1,0 +1,102 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import learnt from '../journey/5-end/allowances.json';
+import { type Trust, trusted } from '../journey/5-end/end-look';
+import { type BaseKind, baseKinds, type NoseKind, noseKinds } from '../journey/5-end/end-network';
+import type { EndScore } from './accuracy/end-score';
+import type { Score } from './accuracy/score';
+import { pathFrom, runIfStarted, UsageError } from './arguments';
+import { rounded } from './calibrate/rounded';
+
+const usage = `npm run calibrate-ends -- SCORES.json… --set "SEED, DATE"
+Sets how far the looks at an end are trusted, from what "npm run accuracy -- FOLDER --json SCORES.json" found on photos
+with truth that no judging set holds; says what that is worth on held-out folds.`;
+
+const file = fileURLToPath(new URL('../journey/5-end/allowances.json', import.meta.url));
+/** Fewer ends would not tell one mistake in thirty. */
+const fewest = 60;
+
+/** What a network said, its trust undone, and which kind was right. */
+interface Look {
+  readonly logits: Float64Array;
+  readonly kind: number;
+}
+
+async function run(args: string[]): Promise<number> {
+  const { values, positionals } = parseArgs({
+    args,
+    allowPositionals: true,
+    options: { set: { type: 'string' } },
+  });
+  if (!values.set) throw new UsageError('Say which set it is: --set "seed, date".');
+  const files = await Promise.all(positionals.map((path) => readFile(pathFrom(path), 'utf8')));
+  const ends = files
+    .flatMap((text) => JSON.parse(text) as Score[])
+    .flatMap((score) => score.ends)
+    .filter((end) => end.shows !== null);
+  if (ends.length < fewest) throw new UsageError(`${ends.length} ends are too few.`);
+  const nose = ends.map((end) => lookAt(end, 'nose'));
+  const base = ends.map((end) => lookAt(end, 'base'));
+  const from = `npm run calibrate-ends: ${ends.length} ends of rendered photos, seed and date ${values.set}`;
+  const set = { from, nose: trustOf(nose), base: trustOf(base) };
+  await writeFile(file, `${JSON.stringify(set, null, 2)}\n`);
+  console.log(JSON.stringify(set, null, 2));
+  for (const [part, looks] of Object.entries({ nose, base }))
+    console.log(`${part}: ${worthOf(looks)}`);
+  return 0;
+}
+
+function lookAt({ shows, coneDeg, base }: EndScore, part: 'nose' | 'base'): Look {
+  const { temperature, mistaken } = learnt[part];
+  const kinds: readonly (NoseKind | BaseKind)[] = part === 'nose' ? noseKinds : baseKinds;
+  const right = part === 'base' ? base : coneDeg === null ? 'none' : `cone-${coneDeg}`;
+  const shares = shows![part] as Readonly<Record<string, number>>;
+  return {
+    logits: Float64Array.from(kinds, (kind) => {
+      const own = (shares[kind]! - mistaken / kinds.length) / (1 - mistaken);
+      return temperature * Math.log(Math.max(1e-9, own));
+    }),
+    kind: kinds.findIndex((kind) => kind === right),
+  };
+}
+
+/** Mean of −ln of what the right kind was given, every kind weighing the same. */
+function cost(looks: readonly Look[], trust: Trust): number {
+  const count = new Map<number, number>();
+  for (const { kind } of looks) count.set(kind, (count.get(kind) ?? 0) + 1);
+  const sum = looks.reduce(
+    (total, { logits, kind }) => total - Math.log(trusted(logits, trust)[kind]!) / count.get(kind)!,
+    0,
+  );
+  return sum / count.size;
+}
+
+function trustOf(looks: readonly Look[]): Trust {
+  let best: Trust = { temperature: 1, mistaken: 0.03 };
+  let least = cost(looks, best);
+  for (let temperature = 0.5; temperature <= 6; temperature *= 1.05)
+    for (let mistaken = 0.002; mistaken <= 0.3; mistaken *= 1.1) {
+      const trust = { temperature, mistaken };
+      const value = cost(looks, trust);
+      if (value < least) [best, least] = [trust, value];
+    }
+  return { temperature: rounded(best.temperature), mistaken: rounded(best.mistaken) };
+}
+
+/** Cost and right answers on five folds, each by what the others set; ln of the number of kinds is what knowing nothing
+ *  would cost. */
+function worthOf(looks: readonly Look[]): string {
+  const folds = 5;
+  const held = Array.from({ length: folds }, (_, fold) => {
+    const own = looks.filter((_, i) => i % folds === fold);
+    return cost(own, trustOf(looks.filter((_, i) => i % folds !== fold)));
+  });
+  const right = looks.filter(
+    ({ logits, kind }) => logits.indexOf(Math.max(...logits)) === kind,
+  ).length;
+  const mean = held.reduce((a, b) => a + b, 0) / folds;
+  return `held out ${mean.toFixed(3)} nats (knowing nothing: ${Math.log(looks[0]!.logits.length).toFixed(3)}), likeliest kind right on ${right} of ${looks.length}`;
+}
+
+await runIfStarted(import.meta.url, { usage, run });

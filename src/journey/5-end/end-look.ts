@@ -1,0 +1,66 @@
+import * as portable from '../../quantity/portable-math';
+import { type AxisFrame, onAxisPlane } from '../4-thread-signal/axis-frame';
+import type { PosedPhoto } from '../4-thread-signal/posed-photo';
+import type { EndShows } from '../5-measurement/thread-measurement';
+import type { ThreadSolution } from '../5-measurement/thread-solution';
+import learnt from './allowances.json';
+import { baseKinds, endLogits, noseKinds } from './end-network';
+import { endPatches } from './end-patch';
+
+/** Set by `npm run calibrate-ends`: how much less sure the networks are to be taken than they say, and how often they
+ *  are wrong whatever they say. */
+export interface Trust {
+  readonly temperature: number;
+  readonly mistaken: number;
+}
+
+/** What the networks say of an end, before it is known how far they can be trusted. */
+export interface EndLogits {
+  readonly nose: Float64Array;
+  readonly base: Float64Array;
+}
+
+type Looked = Pick<ThreadSolution, 'frame' | 'zone'> & {
+  readonly fit: Pick<ThreadSolution['fit'], 'crestRadiusMm'>;
+};
+
+export function looked(photo: PosedPhoto, { frame, zone, fit }: Looked): EndLogits {
+  const { nose, base } = endPatches(photo, frame, zone, fit.crestRadiusMm);
+  return {
+    nose: endLogits('nose', nose, leanAt(photo, frame, zone.fromS)),
+    base: endLogits('base', base, leanAt(photo, frame, zone.toS)),
+  };
+}
+
+/** What a photo shows before the thread's first turn and after its last: how likely each kind is, were all as
+ *  common. */
+export function endLook(photo: PosedPhoto, solution: Looked): EndShows {
+  const { nose, base } = looked(photo, solution);
+  return {
+    nose: named(noseKinds, trusted(nose, learnt.nose)),
+    base: named(baseKinds, trusted(base, learnt.base)),
+  };
+}
+
+/** Shares of the kinds, adding to 1. */
+export function trusted(logits: Float64Array, { temperature, mistaken }: Trust): number[] {
+  const most = logits.reduce((a, b) => Math.max(a, b));
+  const each = Array.from(logits, (v) => portable.exp((v - most) / temperature));
+  const sum = each.reduce((a, b) => a + b, 0);
+  return each.map((v) => (1 - mistaken) * (v / sum) + mistaken / each.length);
+}
+
+const named = <K extends string>(kinds: readonly K[], shares: readonly number[]) =>
+  Object.fromEntries(kinds.map((kind, i) => [kind, shares[i]])) as Record<K, number>;
+
+/** How the viewing ray leans along the axis at a place on it: mm along per mm down. */
+export function leanAt(
+  { camera }: Pick<PosedPhoto, 'camera'>,
+  frame: AxisFrame,
+  s: number,
+): number {
+  const at = onAxisPlane(frame, s, 0);
+  const eye = camera.centre;
+  const away = (at[0] - eye[0]) * frame.along[0] + (at[1] - eye[1]) * frame.along[1];
+  return away / (at[2] - eye[2]);
+}
