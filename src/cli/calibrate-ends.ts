@@ -1,7 +1,6 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import learnt from '../journey/5-end/allowances.json';
 import { type Trust, trusted } from '../journey/5-end/end-look';
 import { type BaseKind, baseKinds, type NoseKind, noseKinds } from '../journey/5-end/end-network';
 import type { EndScore } from './accuracy/end-score';
@@ -17,9 +16,9 @@ const file = fileURLToPath(new URL('../journey/5-end/allowances.json', import.me
 /** Fewer ends would not tell one mistake in thirty. */
 const fewest = 60;
 
-/** What a network said, its trust undone, and which kind was right. */
+/** What a network said, and which kind was right. */
 interface Look {
-  readonly logits: Float64Array;
+  readonly logits: readonly number[];
   readonly kind: number;
 }
 
@@ -34,7 +33,7 @@ async function run(args: string[]): Promise<number> {
   const ends = files
     .flatMap((text) => JSON.parse(text) as Score[])
     .flatMap((score) => score.ends)
-    .filter((end) => end.shows !== null);
+    .filter((end) => end.said !== null);
   if (ends.length < fewest) throw new UsageError(`${ends.length} ends are too few.`);
   const nose = ends.map((end) => lookAt(end, 'nose'));
   const base = ends.map((end) => lookAt(end, 'base'));
@@ -47,16 +46,11 @@ async function run(args: string[]): Promise<number> {
   return 0;
 }
 
-function lookAt({ shows, coneDeg, base }: EndScore, part: 'nose' | 'base'): Look {
-  const { temperature, mistaken } = learnt[part];
+function lookAt({ said, coneDeg, base }: EndScore, part: 'nose' | 'base'): Look {
   const kinds: readonly (NoseKind | BaseKind)[] = part === 'nose' ? noseKinds : baseKinds;
   const right = part === 'base' ? base : coneDeg === null ? 'none' : `cone-${coneDeg}`;
-  const shares = shows![part] as Readonly<Record<string, number>>;
   return {
-    logits: Float64Array.from(kinds, (kind) => {
-      const own = (shares[kind]! - mistaken / kinds.length) / (1 - mistaken);
-      return temperature * Math.log(Math.max(1e-9, own));
-    }),
+    logits: said![part],
     kind: kinds.findIndex((kind) => kind === right),
   };
 }
@@ -81,7 +75,12 @@ function trustOf(looks: readonly Look[]): Trust {
       const value = cost(looks, trust);
       if (value < least) [best, least] = [trust, value];
     }
-  return { temperature: rounded(best.temperature), mistaken: rounded(best.mistaken) };
+  // What so many looks without a mistake do not rule out (rule of three, 95 %).
+  const unproven = 3 / looks.length;
+  return {
+    temperature: rounded(best.temperature),
+    mistaken: rounded(Math.max(best.mistaken, unproven)),
+  };
 }
 
 /** Cost and right answers on five folds, each by what the others set; ln of the number of kinds is what knowing nothing

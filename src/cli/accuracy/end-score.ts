@@ -1,3 +1,4 @@
+import { saidOf } from '../../journey/5-end/end-look';
 import type { EndShows, ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import { claimedSeat, coneAngle } from '../../journey/6-candidates/end-seen';
 import type { Seat } from '../../journey/6-candidates/reading-choices';
@@ -20,6 +21,8 @@ export interface EndScore {
   /** What lies between its last turn and the hex. */
   readonly base: keyof EndShows['base'];
   readonly shows: EndShows | null;
+  /** What the networks said, before it was known how far to trust them: for `npm run calibrate-ends`. */
+  readonly said: ReturnType<typeof saidOf> | null;
   /** What the photo was said to show. */
   readonly claimed: Seat | null;
   /** Measured less true, degrees. */
@@ -83,6 +86,7 @@ function scoreOf(end: Truth, found: ThreadMeasurement | null): EndScore {
       coneDeg,
       base,
       shows: null,
+      said: null,
       claimed: null,
       angleError: null,
       acrossFlats: null,
@@ -101,6 +105,7 @@ function scoreOf(end: Truth, found: ThreadMeasurement | null): EndScore {
     coneDeg,
     base,
     shows: found.endShows ?? null,
+    said: found.endShows ? saidOf(found.endShows) : null,
     claimed: claimedSeat(found),
     angleError: angle && coneDeg !== null ? angle.value - coneDeg : null,
     acrossFlats: flats

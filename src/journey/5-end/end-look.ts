@@ -43,12 +43,33 @@ export function endLook(photo: PosedPhoto, solution: Looked): EndShows {
 }
 
 /** Shares of the kinds, adding to 1. */
-export function trusted(logits: Float64Array, { temperature, mistaken }: Trust): number[] {
-  const most = logits.reduce((a, b) => Math.max(a, b));
-  const each = Array.from(logits, (v) => portable.exp((v - most) / temperature));
+export function trusted(logits: ArrayLike<number>, { temperature, mistaken }: Trust): number[] {
+  const all = Array.from(logits);
+  const most = all.reduce((a, b) => Math.max(a, b));
+  const each = all.map((v) => portable.exp((v - most) / temperature));
   const sum = each.reduce((a, b) => a + b, 0);
   return each.map((v) => (1 - mistaken) * (v / sum) + mistaken / each.length);
 }
+
+/** The logits behind such shares, but for a constant: what `trusted` would make the same of. */
+export function untrusted(shares: readonly number[], { temperature, mistaken }: Trust): number[] {
+  return shares.map((share) => {
+    const own = (share - mistaken / shares.length) / (1 - mistaken);
+    return temperature * portable.log(Math.max(1e-9, own));
+  });
+}
+
+/** What the networks said, from what was made of it with the trust of today. */
+export const saidOf = ({ nose, base }: EndShows) => ({
+  nose: untrusted(
+    noseKinds.map((kind) => nose[kind]),
+    learnt.nose,
+  ),
+  base: untrusted(
+    baseKinds.map((kind) => base[kind]),
+    learnt.base,
+  ),
+});
 
 const named = <K extends string>(kinds: readonly K[], shares: readonly number[]) =>
   Object.fromEntries(kinds.map((kind, i) => [kind, shares[i]])) as Record<K, number>;

@@ -23,12 +23,12 @@ interface Looks {
 }
 
 /** An O-ring is left off, or lost, on one used part in ten; half of the ends that seal on a washer or an edge have a
- *  shoulder narrower than their hex, some with a ring let into it, and so has one other end in twenty (judgement). */
+ *  shoulder narrower than their hex, some with a ring let into it, and so has one other end in fifty (judgement). */
 const bases: Readonly<Partial<Record<Seat, Looks['base']>>> = {
   'o-ring-at-hex': { none: 0.1, 'o-ring': 0.9, shoulder: 0 },
   'flat-washer-face': { none: 0.45, 'o-ring': 0.05, shoulder: 0.5 },
 };
-const plainBase: Looks['base'] = { none: 0.95, 'o-ring': 0, shoulder: 0.05 };
+const plainBase: Looks['base'] = { none: 0.98, 'o-ring': 0, shoulder: 0.02 };
 
 /** Chance of what the photo shows of the end, given its connection (null: in no table). Whoever has denied
  *  what the photo shows has seen the part: of its end the photo says nothing more then. */
