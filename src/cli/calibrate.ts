@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { casesInFolder } from './accuracy/cases';
 import { pathFrom, runIfStarted, UsageError } from './arguments';
+import { fitBend } from './calibrate/fit-bend';
 import { fitPeriod } from './calibrate/fit-period';
 import { fitSeats } from './calibrate/fit-seats';
 import { fitSpread, widening } from './calibrate/fit-spread';
@@ -13,9 +14,10 @@ import { rounded } from './calibrate/rounded';
 import { nodeDecoders } from './node-decoders';
 import { loadNodeVision } from './node-vision';
 
-const usage = `npm run calibrate -- FOLDER --set "SEED, DATE" [--part spreads|odds] [--workers N] [--keep ROWS.json] [--rows ROWS.json]
+const usage = `npm run calibrate -- FOLDER --set "SEED, DATE" [--part spreads|bend|odds] [--workers N] [--keep ROWS.json] [--rows ROWS.json]
 Sets the allowances of the measurement from photos with truth: what the traces of a measurement are worth as
-uncertainty. FOLDER must not be a set that judges. --part sets only how lengths are spread, or only the odds of seats and periods. --keep writes the residuals, --rows
+uncertainty. FOLDER must not be a set that judges. --part sets only how lengths are spread, only the bend by which lenses are told,
+or only the odds of seats and periods. --keep writes the residuals, --rows
 fits to such a file again.`;
 
 const file = fileURLToPath(new URL('../journey/4-limbs/allowances.json', import.meta.url));
@@ -39,7 +41,7 @@ async function run(args: string[]): Promise<number> {
     await each(
       pathFrom(folder),
       (i) => i % n === k,
-      values.part !== 'spreads',
+      values.part === undefined || values.part === 'odds',
       (row) => process.send?.(row),
     );
     process.disconnect?.();
@@ -59,18 +61,22 @@ async function run(args: string[]): Promise<number> {
   const kept = rows.filter((row) => row !== null).sort((a, b) => (a.name < b.name ? -1 : 1));
   if (kept.length < 30) throw new UsageError(`${kept.length} photos are too few to calibrate on.`);
   if (values.keep) await writeFile(pathFrom(values.keep), JSON.stringify(kept));
-  const part = values.part ?? 'both';
-  if (!['both', 'spreads', 'odds'].includes(part))
-    throw new UsageError('--part takes spreads, odds.');
+  const part = values.part ?? 'all';
+  if (!['all', 'spreads', 'bend', 'odds'].includes(part))
+    throw new UsageError('--part takes spreads, bend, odds.');
+  const sets = (one: string) => part === 'all' || part === one;
   const from = `npm run calibrate: ${kept.length} rendered photos, seed and date ${values.set}`;
   const allowances = {
     ...JSON.parse(await readFile(file, 'utf8')),
-    ...(part !== 'odds' && { spreads: { from, ...spreadsOf(kept) } }),
-    ...(part !== 'spreads' && { odds: { from, ...oddsOf(kept) } }),
+    ...(sets('spreads') && { spreads: { from, ...spreadsOf(kept) } }),
+    ...(sets('bend') && {
+      bend: { from, ...fitBend(kept.flatMap(({ bend }) => (bend ? [bend] : []))) },
+    }),
+    ...(sets('odds') && { odds: { from, ...oddsOf(kept) } }),
   };
   await writeFile(file, `${JSON.stringify(allowances, null, 2)}\n`);
   console.log(JSON.stringify(allowances, null, 2));
-  if (part !== 'odds') console.log(worthOf(kept));
+  if (sets('spreads')) console.log(worthOf(kept));
   return 0;
 }
 

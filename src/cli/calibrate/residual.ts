@@ -5,6 +5,7 @@ import type { FoundFitting } from '../../journey/3-find/find-fitting';
 import { findFitting } from '../../journey/3-find/find-fitting';
 import { findThread } from '../../journey/4-limbs/find-thread';
 import { findThreads } from '../../journey/4-limbs/find-threads';
+import { bendThrough, throughLikelierLens } from '../../journey/4-limbs/lens-by-thread';
 import type { PeriodTraits } from '../../journey/4-limbs/period-odds';
 import { type SeatedThread, seatThread } from '../../journey/4-limbs/seat-thread';
 import { onAxisPlane } from '../../journey/4-thread-signal/axis-frame';
@@ -17,6 +18,7 @@ import type { Tools } from '../../journey/identify';
 import type { GreyImage } from '../../vision/grey-image';
 import type { Case } from '../accuracy/cases';
 import type { Truth } from '../accuracy/truth';
+import type { Bend } from './fit-bend';
 import type { SeatSeen } from './fit-seats';
 import type { Off } from './fit-spread';
 
@@ -27,6 +29,8 @@ export interface Residual {
   readonly seats: readonly SeatSeen[];
   /** Periods that were weighed, one of them the true one; none where nothing was measured. */
   readonly rivals: readonly Candidate[];
+  /** Of its thread through a camera whose focal length was stated; null where none was. */
+  readonly bend: Bend | null;
   /** Null where another period than the true one was chosen: no spread accounts for that. */
   readonly lengths: Lengths | null;
 }
@@ -60,15 +64,15 @@ export async function residualOf(
   const { grey } = photo.value;
   const found = findReference(photo.value, tools.vision, scale, defaultOptions.reference);
   if (!found.ok) return null;
-  const reference = found.value;
-  const fitting = findFitting(grey, reference, tools.vision);
+  const fitting = findFitting(grey, found.value, tools.vision);
   if (!fitting.ok) return null;
-  const seats = withSeats ? seatsTried(grey, reference, fitting.value, truth) : [];
-  const unmeasured = { name: truth.name, seats, rivals: [], lengths: null };
-  const seat = findThread(grey, reference, fitting.value, null);
-  if (!seat.ok) return unmeasured;
+  const seats = withSeats ? seatsTried(grey, found.value, fitting.value, truth) : [];
+  const unmeasured = { name: truth.name, seats, rivals: [], bend: null, lengths: null };
+  const first = findThread(grey, found.value, fitting.value, null);
+  if (!first.ok) return unmeasured;
+  const { reference, seat } = throughLikelierLens(grey, found.value, first.value);
   const { field } = fitting.value;
-  const solved = solveSeated({ grey, card: reference, seat: seat.value, field, sides: 'both' });
+  const solved = solveSeated({ grey, card: reference, seat, field, sides: 'both' });
   if (!solved.ok) return unmeasured;
   const { fit, known } = solved.value;
   if (!known) return unmeasured;
@@ -77,18 +81,20 @@ export async function residualOf(
     traits: period.traits,
     spoken,
   }));
-  if (Math.abs(fit.pitchMm / truth.pitch_mm - 1) > 0.2)
-    return { name: truth.name, seats, rivals, lengths: null };
+  if (Math.abs(fit.pitchMm / truth.pitch_mm - 1) > 0.2) return { ...unmeasured, rivals };
+  const { camera } = reference;
+  const bend = reference.usedExif ? bendThrough(grey, camera, seat, camera) : null;
   const lighting = { field, flashFired: photo.value.flashFired };
   const { budget } = withUncertainty(reference, solved.value, lighting, scale.u);
   const shared = budget.filter(({ source }) => sharedSources.includes(source));
   const traces = tracesOf(solved.value, known);
   const lengthMm = solved.value.zone.toS - solved.value.zone.fromS;
-  const { hex } = seat.value;
+  const { hex } = seat;
   return {
     name: truth.name,
     seats,
     rivals,
+    bend,
     lengths: {
       pitch: {
         errorMm: fit.pitchMm - truth.pitch_mm,

@@ -35,6 +35,9 @@ export interface CameraFit {
   readonly sideRmsPx: number;
   readonly bow: Bow;
   readonly largestBow: { readonly riseMm: number; readonly uMm: number };
+  /** The lenses that the photo may have been taken with, each with its own fit and probability, where nothing has
+   *  stated its focal length. */
+  readonly lenses?: readonly { readonly fit: CameraFit; readonly share: number }[];
 }
 
 const perSide = 6;

@@ -134,7 +134,11 @@ export function overLenses(
         covariance[i * n + j] +=
           (weights[k] / all) * (fit.covariance[i * n + j] + apart[i] * apart[j]);
   });
-  return { ...top, covariance };
+  return {
+    ...top,
+    covariance,
+    lenses: fits.map((fit, i) => ({ fit, share: weights[i] / all })),
+  };
 }
 
 /** The likelier of two fits; where neither is nine times as likely as the other, their mean and the

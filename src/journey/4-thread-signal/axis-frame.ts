@@ -44,6 +44,13 @@ export function onAxisPlane(frame: AxisFrame, s: number, r: number): Vec3 {
 export const photoAt = (camera: PosedCamera, frame: AxisFrame, s: number, r: number): PhotoPoint =>
   project(camera, onAxisPlane(frame, s, r));
 
+/** How the viewing ray leans along the axis at a place on it: mm along per mm down. */
+export function leanAt({ centre }: PosedCamera, frame: AxisFrame, s: number): number {
+  const at = onAxisPlane(frame, s, 0);
+  const away = (at[0] - centre[0]) * frame.along[0] + (at[1] - centre[1]) * frame.along[1];
+  return away / (at[2] - centre[2]);
+}
+
 export interface AxialPoint {
   /** Foot of the common perpendicular on the axis, mm. */
   readonly s: number;

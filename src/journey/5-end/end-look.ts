@@ -1,5 +1,5 @@
 import * as portable from '../../quantity/portable-math';
-import { type AxisFrame, onAxisPlane } from '../4-thread-signal/axis-frame';
+import { leanAt } from '../4-thread-signal/axis-frame';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import type { EndShows } from '../5-measurement/thread-measurement';
 import type { ThreadSolution } from '../5-measurement/thread-solution';
@@ -27,8 +27,8 @@ type Looked = Pick<ThreadSolution, 'frame' | 'zone'> & {
 export function looked(photo: PosedPhoto, { frame, zone, fit }: Looked): EndLogits {
   const { nose, base } = endPatches(photo, frame, zone, fit.crestRadiusMm);
   return {
-    nose: endLogits('nose', nose, leanAt(photo, frame, zone.fromS)),
-    base: endLogits('base', base, leanAt(photo, frame, zone.toS)),
+    nose: endLogits('nose', nose, leanAt(photo.camera, frame, zone.fromS)),
+    base: endLogits('base', base, leanAt(photo.camera, frame, zone.toS)),
   };
 }
 
@@ -73,15 +73,3 @@ export const saidOf = ({ nose, base }: EndShows) => ({
 
 const named = <K extends string>(kinds: readonly K[], shares: readonly number[]) =>
   Object.fromEntries(kinds.map((kind, i) => [kind, shares[i]])) as Record<K, number>;
-
-/** How the viewing ray leans along the axis at a place on it: mm along per mm down. */
-export function leanAt(
-  { camera }: Pick<PosedPhoto, 'camera'>,
-  frame: AxisFrame,
-  s: number,
-): number {
-  const at = onAxisPlane(frame, s, 0);
-  const eye = camera.centre;
-  const away = (at[0] - eye[0]) * frame.along[0] + (at[1] - eye[1]) * frame.along[1];
-  return away / (at[2] - eye[2]);
-}
