@@ -22,6 +22,8 @@ const truth: SpreadWeights = {
   astrayOdds: -0.1,
   astrayDark: -0.5,
   far: -1,
+  lost: -3.9,
+  lostFar: 1,
   least: 0,
   most: 9,
 };
@@ -40,8 +42,9 @@ const anyTraces = (): Traces => {
 /** Invented errors whose spread is known. */
 const rows = Array.from({ length: 900 }, () => {
   const traces = anyTraces();
-  const { u, astray, far } = spreadOf(traces, truth);
-  const errorMm = (uniform() < astray ? far : u) * normal();
+  const { u, astray, far, lost } = spreadOf(traces, truth);
+  const own = uniform() < astray ? far : u;
+  const errorMm = (uniform() < lost!.share ? lost!.u : own) * normal();
   return { errorMm, sharedMm: 0, traces };
 });
 const found = fitSpread(rows);

@@ -3,6 +3,7 @@ import {
   spreadOf,
   type Traces,
 } from '../../journey/5-measurement/learnt-spread';
+import { partsOf } from '../../journey/5-measurement/local-spread';
 import { ascending, quantile } from '../../quantity/order';
 import { rounded } from './rounded';
 import { searchWeights } from './search-weights';
@@ -26,6 +27,8 @@ const names = [
   'astrayOdds',
   'astrayDark',
   'far',
+  'lost',
+  'lostFar',
 ] as const;
 type Sought = Readonly<Record<(typeof names)[number], number>>;
 const start: Sought = {
@@ -40,12 +43,14 @@ const start: Sought = {
   astrayOdds: 0,
   astrayDark: 0,
   far: -1.5,
+  lost: -4,
+  lostFar: 0,
 };
 /** What leaves more to doubt never makes a length surer. */
 const neverNegative: readonly string[] = ['fit', 'limb', 'scatter', 'astrayScatter'];
 /** Weights stay small where photos say little: a ridge of so much per unit squared. */
 const ridge = 0.3;
-const ridged = names.filter((name) => !['base', 'astray', 'far'].includes(name));
+const ridged = names.filter((name) => !['base', 'astray', 'far', 'lost', 'lostFar'].includes(name));
 
 /** Weights under which the errors are likeliest. */
 export function fitSpread(rows: readonly Off[]): SpreadWeights {
@@ -53,12 +58,13 @@ export function fitSpread(rows: readonly Off[]): SpreadWeights {
   const cost = (w: Sought) =>
     rows.reduce(
       (sum, { errorMm, sharedMm, traces }) => {
-        const { u, astray, far } = spreadOf(traces, { ...w, ...free });
+        const parts = partsOf(spreadOf(traces, { ...w, ...free }));
         const normal = (mm: number) => {
           const all = Math.hypot(sharedMm, mm, 1e-4);
           return Math.exp(-0.5 * (errorMm / all) ** 2) / all;
         };
-        return sum - Math.log((1 - astray) * normal(u) + astray * normal(far) + 1e-12);
+        const density = parts.reduce((all, { share, u }) => all + share * normal(u), 0);
+        return sum - Math.log(density + 1e-12);
       },
       ridge * ridged.reduce((sum, name) => sum + w[name] ** 2, 0),
     );

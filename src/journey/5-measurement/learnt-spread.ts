@@ -25,7 +25,8 @@ export interface Traces {
  *  logarithms, over a fiftieth of the pitch. `least` and `most`: within what photos have shown. On some photos
  *  another edge was measured: the logit of their share grows with how badly the outline's edges keep to the thread,
  *  on black and on paper, and with what other radii the limbs leave possible; `far` is the logarithm of how far off
- *  they are, in pitches. */
+ *  they are, in pitches. Of a few the limbs were taken for something else altogether: logit of their share, whatever
+ *  the traces, and logarithm of how far off, in pitches. */
 export interface SpreadWeights {
   readonly base: number;
   readonly fit: number;
@@ -38,6 +39,8 @@ export interface SpreadWeights {
   readonly astrayOdds: number;
   readonly astrayDark: number;
   readonly far: number;
+  readonly lost: number;
+  readonly lostFar: number;
   readonly least: number;
   readonly most: number;
 }
@@ -65,7 +68,13 @@ export function spreadOf(t: Traces, w: SpreadWeights): Spread {
     w.astrayOdds * t.radiusOdds +
     (t.dark ? w.astrayDark : 0);
   const farMm = t.pitchMm * portable.exp(w.far);
-  return { u: uMm, astray: 1 / (1 + portable.exp(-logit)), far: Math.hypot(uMm, farMm) };
+  const lostMm = t.pitchMm * portable.exp(w.lostFar);
+  return {
+    u: uMm,
+    astray: 1 / (1 + portable.exp(-logit)),
+    far: Math.hypot(uMm, farMm),
+    lost: { share: 1 / (1 + portable.exp(-w.lost)), u: Math.hypot(uMm, lostMm) },
+  };
 }
 
 /** Of pitch, crest radius and its growth from end to end, and what the height's u is multiplied by that the hex

@@ -2,11 +2,12 @@ import { erf } from '../../quantity/erf';
 import type { BudgetRow, SpreadPart } from './thread-measurement';
 
 /** How the error of a length (mm) or a taper is spread: normally by `u`, by `far` on the share of photos that went
- *  astray. */
+ *  astray, and farther still on those that lost it altogether. */
 export interface Spread {
   readonly u: number;
   readonly astray: number;
   readonly far: number;
+  readonly lost?: SpreadPart;
 }
 
 /** What one thread's outline, limbs and surface leave to doubt, beside what camera, height and print do. */
@@ -19,17 +20,23 @@ export interface LocalSpread {
 }
 
 /** The same of a length so many times as long. */
-export const scaled = ({ u, astray, far }: Spread, k: number): Spread => ({
+export const scaled = ({ u, astray, far, lost }: Spread, k: number): Spread => ({
   u: k * u,
   astray,
   far: k * far,
+  ...(lost && { lost: { ...lost, u: k * lost.u } }),
 });
 
-/** Both parts of a spread, with what else adds to either. */
-export const partsOf = ({ u, astray, far }: Spread, beside = 0): SpreadPart[] => [
-  { share: 1 - astray, u: Math.hypot(beside, u) },
-  { share: astray, u: Math.hypot(beside, far) },
-];
+/** All parts of a spread, with what else adds to either. */
+export const partsOf = ({ u, astray, far, lost }: Spread, beside = 0): SpreadPart[] => {
+  const kept = 1 - (lost?.share ?? 0);
+  const parts = [
+    { share: kept * (1 - astray), u },
+    { share: kept * astray, u: far },
+    ...(lost ? [lost] : []),
+  ];
+  return parts.map(({ share, u: own }) => ({ share, u: Math.hypot(beside, own) }));
+};
 
 /** The standard uncertainty of which 1.96 either way holds 95 % of the errors of all parts. */
 export function covering(parts: readonly SpreadPart[]): number {
@@ -44,5 +51,5 @@ export function covering(parts: readonly SpreadPart[]): number {
   return high;
 }
 
-/** Of a spread's two. */
+/** Of a spread's own. */
 export const coveringU = (spread: Spread): number => covering(partsOf(spread));
