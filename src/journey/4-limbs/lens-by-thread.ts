@@ -12,7 +12,8 @@ import {
   middleOf,
   photoAt,
 } from '../4-thread-signal/axis-frame';
-import { surfaceBend, surfacePeriodNear } from '../4-thread-signal/surface-period';
+import { surfaceBend } from '../4-thread-signal/surface-bend';
+import { surfacePeriodNear } from '../4-thread-signal/surface-period';
 import { hexRatio } from '../4-thread-signal/thread-place';
 import { ridgesUnrolled } from '../4-thread-signal/unrolled-surface';
 import type { PhotoPoint } from '../overlay';
@@ -39,7 +40,7 @@ const nodes = [
   [2.85697, 0.011257],
 ] as const;
 /** Cameras less likely than this are not looked through. */
-const leastShare = 1e-4;
+const leastShare = 1e-3;
 /** Span within which the period is sought again under another camera, relative. */
 const nearby = 0.006;
 /** Bends are sought within a period either way. */

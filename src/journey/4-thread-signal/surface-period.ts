@@ -26,7 +26,7 @@ const peaksKept = 8;
 const refinedPeriods = 7;
 const fractions = [0.5, 1, 2, 3];
 /** Fewest samples to a wave. */
-const samplesPerWave = 3.2;
+export const samplesPerWave = 3.2;
 
 /** Periods of the surface, likeliest first: peaks of the rows' summed spectra, their multiples and
  *  halves, each scored by the energy of its harmonics in all rows as far as they climb together.
@@ -101,84 +101,8 @@ export function scoreOver(
   return surface ? scored(surface, periodMm).score : 0;
 }
 
-/** How a period's pattern bends over the rows. */
-export interface SurfaceBend {
-  /** By how much it is displaced along the axis at its top against where the axis' plane meets the surface, periods,
-   *  beyond what the camera and the climb explain: rings of a cylinder that is seen with the right lean show none. */
-  readonly bend: number;
-  /** How well the rows agree on it, 0…1. */
-  readonly agreement: number;
-}
-
-/** Harmonics and shares of the rows that bends are told by. */
-const bendHarmonics = 3;
-const bendBaselines = [1 / 8, 1 / 5, 2 / 7, 2 / 5];
-const mostBend = 1;
-const bendHop = 0.08;
-/** Climbs about the pattern's own that are tried with each bend, periods per turn. */
-const climbsBeside = [-0.2, -0.1, 0, 0.1, 0.2];
-
-/** Null where too little is seen. */
-export function surfaceBend(
-  view: Unrolled,
-  { periodMm, climb }: SurfacePeriod,
-): SurfaceBend | null {
-  const surface = windowed(view);
-  if (!surface) return null;
-  const pairs = rowPairs(surface, periodMm);
-  const agreementAt = (bend: number): number =>
-    Math.max(...climbsBeside.map((beside) => agreementOf(pairs, climb + beside, bend)));
-  const steps = Math.round(mostBend / bendHop);
-  const bends = Array.from({ length: 2 * steps + 1 }, (_, i) => (i - steps) * bendHop);
-  const agreements = bends.map(agreementAt);
-  const top = agreements.indexOf(Math.max(...agreements));
-  return { bend: topOf(bends, agreements, top), agreement: agreements[top] };
-}
-
-/** Two rows' waves of one harmonic, one turned back by the other's phase, and how far they lie apart: in azimuth, and
- *  in its cosine. */
-interface RowPair {
-  readonly re: number;
-  readonly im: number;
-  readonly length: number;
-  readonly harmonic: number;
-  readonly apart: number;
-  readonly lower: number;
-}
-
-function rowPairs(surface: Windowed, periodMm: number): RowPair[] {
-  const { azimuths, stepMm } = surface;
-  const pairs: RowPair[] = [];
-  for (let harmonic = 1; harmonic <= bendHarmonics; harmonic++) {
-    if (periodMm / harmonic < samplesPerWave * stepMm) break;
-    const a = amplitudes(surface, harmonic / periodMm);
-    for (const share of bendBaselines) {
-      const b = Math.max(1, Math.round(share * azimuths.length));
-      for (let j = 0; j + b < azimuths.length; j++) {
-        const [p, q, r, s] = [a[2 * j], a[2 * j + 1], a[2 * (j + b)], a[2 * (j + b) + 1]];
-        const re = r * p + s * q;
-        const im = s * p - r * q;
-        const apart = azimuths[j + b] - azimuths[j];
-        const lower = portable.cos(azimuths[j + b]) - portable.cos(azimuths[j]);
-        pairs.push({ re, im, length: Math.sqrt(re * re + im * im), harmonic, apart, lower });
-      }
-    }
-  }
-  return pairs;
-}
-
-function agreementOf(pairs: readonly RowPair[], climb: number, bend: number): number {
-  let sum = 0;
-  let all = 1e-12;
-  for (const { re, im, length, harmonic, apart, lower } of pairs) {
-    const angle = harmonic * (climb * apart + 2 * Math.PI * bend * lower);
-    sum += re * portable.cos(angle) - im * portable.sin(angle);
-    all += length;
-  }
-  return sum / all;
-}
-
-interface Windowed {
+/** A view under a window that fades towards its ends. */
+export interface Windowed {
   readonly rows: readonly Float64Array[];
   readonly azimuths: readonly number[];
   readonly stepMm: number;
@@ -189,7 +113,7 @@ interface Windowed {
   readonly window2: number;
 }
 
-function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null {
+export function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null {
   const n = rows[0]?.length ?? 0;
   if (rows.length < 12 || n < 16) return null;
   const w = Float64Array.from(
@@ -217,7 +141,7 @@ function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null {
 const abreast = 3;
 
 /** Complex amplitude of every row at a frequency, per mm: real and imaginary in turn. */
-function amplitudes({ rows, stepMm, middle }: Windowed, frequency: number): Float64Array {
+export function amplitudes({ rows, stepMm, middle }: Windowed, frequency: number): Float64Array {
   const n = rows[0].length;
   const out = new Float64Array(2 * rows.length);
   const cosines = new Float64Array(n);
@@ -292,7 +216,11 @@ function power(a: Float64Array): number {
 }
 
 /** Frequency at the top of the parabola through three neighbours. */
-function topOf(frequencies: readonly number[], energy: readonly number[], i: number): number {
+export function topOf(
+  frequencies: readonly number[],
+  energy: readonly number[],
+  i: number,
+): number {
   const a = energy[i - 1] ?? energy[i];
   const b = energy[i];
   const c = energy[i + 1] ?? energy[i];
