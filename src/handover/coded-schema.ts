@@ -23,8 +23,8 @@ const measurement = z.object({
   a: estimate.optional(),
   /** A female end; later still. */
   g: z.literal(1).optional(),
-  /** What the end looks like: shares of its kinds of nose, then of base. */
-  q: z.array(z.number()).length(7).optional(),
+  /** What the end looks like: thousandths of three cones, of an O-ring and of a shoulder. */
+  q: z.array(z.number().int().min(0).max(1000)).length(5).optional(),
   /** Parts of diameter and taper, and other periods, in pairs: share and u, ratio and share. Latest. */
   k: pairs.optional(),
   l: pairs.optional(),

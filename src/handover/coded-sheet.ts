@@ -44,12 +44,12 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
     ...given('f', shot?.photo.focal35Mm),
     ...given('i', shot?.photo.flashFired ? (1 as const) : undefined),
     ...given('s', shot && foldReference(shot, photo)),
-    ...given('m', sheet.measurement && foldMeasurement(sheet.measurement)),
+    ...given('m', sheet.measurement && foldMeasurement(sheet.measurement, detail !== 'numbers')),
     ...given(
       'o',
       detail !== 'numbers' && shot && shot.otherEnds.length > 0
         ? shot.otherEnds.map(({ measurement, axis }) => ({
-            m: foldMeasurement(measurement),
+            m: foldMeasurement(measurement, true),
             a: axis.flatMap((at) => foldPoint(at, uprightWidth(shot))),
           }))
         : undefined,
@@ -224,7 +224,8 @@ const foldBars = (bars: PrintCheckUsed): NonNullable<NonNullable<Coded['s']>['b'
   bars.name,
 ];
 
-function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
+/** `whole`: with where its uncertainty comes from, and how the taper's is spread. */
+function foldMeasurement(m: Measurement, whole: boolean): NonNullable<Coded['m']> {
   return {
     p: foldEstimate(m.pitchMm),
     d: foldEstimate(m.majorDiameterMm),
@@ -236,12 +237,16 @@ function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
     ...given('h', m.hand),
     ...given('s', m.starts),
     ...given('e', m.middleFromEndMm === null ? null : digits(m.middleFromEndMm, 4)),
-    b: m.budget.map((row) => [row.source, digits(row.pitchMm, 2), digits(row.majorDiameterMm, 2)]),
+    b: (whole ? m.budget : []).map((row) => [
+      row.source,
+      digits(row.pitchMm, 2),
+      digits(row.majorDiameterMm, 2),
+    ]),
     ...given('a', m.hexAcrossFlatsMm && foldEstimate(m.hexAcrossFlatsMm)),
     ...given('q', m.endShows && foldShows(m.endShows)),
     ...given('g', m.end === 'female' ? (1 as const) : undefined),
     ...given('k', m.diameterParts?.map(pairOf)),
-    ...given('l', m.taperParts?.map(pairOf)),
+    ...given('l', whole ? m.taperParts?.map(pairOf) : undefined),
     ...given(
       'o',
       m.otherPeriods?.length ? m.otherPeriods.map((q) => pair(q.ratio, q.share)) : undefined,
@@ -249,16 +254,19 @@ function foldMeasurement(m: Measurement): NonNullable<Coded['m']> {
   };
 }
 
-const noses = ['none', 'cone-30', 'cone-37', 'cone-45'] as const;
-const bases = ['none', 'o-ring', 'shoulder'] as const;
-const foldShows = ({ nose, base }: EndShows) => [
-  ...noses.map((kind) => digits(nose[kind], 3)),
-  ...bases.map((kind) => digits(base[kind], 3)),
+const noses = ['cone-30', 'cone-37', 'cone-45'] as const;
+const bases = ['o-ring', 'shoulder'] as const;
+/** Shares in thousandths; that of none is what they leave. */
+const foldShows = ({ nose, base }: EndShows): number[] => [
+  ...noses.map((kind) => Math.round(1000 * nose[kind])),
+  ...bases.map((kind) => Math.round(1000 * base[kind])),
 ];
 function unfoldShows(q: readonly number[]): EndShows {
-  const named = <K extends string>(kinds: readonly K[], from: number) =>
-    Object.fromEntries(kinds.map((kind, i) => [kind, q[from + i]])) as Record<K, number>;
-  return { nose: named(noses, 0), base: named(bases, noses.length) };
+  const named = <K extends string>(kinds: readonly K[], shares: readonly number[]) => ({
+    none: Math.max(0, 1 - shares.reduce((a, b) => a + b, 0) / 1000),
+    ...(Object.fromEntries(kinds.map((kind, i) => [kind, shares[i]! / 1000])) as Record<K, number>),
+  });
+  return { nose: named(noses, q.slice(0, 3)), base: named(bases, q.slice(3)) };
 }
 
 const pair = (a: number, b: number): [number, number] => [digits(a, 4), digits(b, 3)];

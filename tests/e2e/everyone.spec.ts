@@ -103,10 +103,10 @@ onSize('desk', () => {
     await expect(page.getByRole('button', { name: 'Skip to the content' })).toBeFocused();
     await page.keyboard.press('Enter');
     await expect(page.locator('main')).toBeFocused();
-    await page.locator('[data-sample="sample-stud"]').focus();
+    await page.locator('[data-sample="sample-cone"]').focus();
     await page.keyboard.press('Enter');
     await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
-    await page.locator('[data-seat="o-ring-at-hex"]').focus();
+    await page.locator('[data-seat="cone-45"]').focus();
     await page.keyboard.press('Enter');
     await expect(page.locator('.decision[data-state="settled"]')).toBeVisible();
   });

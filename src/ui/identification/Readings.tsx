@@ -1,6 +1,10 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Reading } from '../../journey/6-candidates/reading';
-import { type AskableKind, askableKinds } from '../../journey/6-candidates/reading-choices';
+import {
+  type AskableKind,
+  askableKinds,
+  type Seat,
+} from '../../journey/6-candidates/reading-choices';
 import type { Ask } from '../../journey/7-next-reading/decision';
 import { t } from '../language/language';
 import { Fold } from '../widgets/Fold';
@@ -15,12 +19,21 @@ import './readings.css';
 export function AskedReading(props: {
   readonly ask: Ask | null;
   readonly end: End;
+  /** The seat that the photo shows, as long as nobody has said anything of it. */
+  readonly shown?: Seat | null;
   readonly tools: readonly Tool[];
   readonly onTools: (tools: readonly Tool[]) => void;
   readonly onReading: (reading: Reading) => void;
 }) {
   const [chosen, setChosen] = createSignal<AskableKind | null>(null);
   const kind = createMemo(() => chosen() ?? props.ask?.reading ?? null);
+  const outcomes = () =>
+    new Map(
+      props.ask?.fits.map(({ value, candidates }) => {
+        const told = value === props.shown ? `, ${t().loop.seatClaim.tile}` : '';
+        return [value, `${names(candidates)}${told}`];
+      }),
+    );
   const take = (reading: Reading) => {
     setChosen(null);
     props.onReading(reading);
@@ -42,7 +55,7 @@ export function AskedReading(props: {
               likelySeats={
                 props.ask?.reading === 'seat' ? props.ask.fits.map((fit) => fit.value) : []
               }
-              outcomes={new Map(props.ask?.fits.map((fit) => [fit.value, names(fit.candidates)]))}
+              outcomes={outcomes()}
               onReading={take}
             />
             <Show when={now !== 'seat' && now === props.ask?.reading && props.ask} keyed>

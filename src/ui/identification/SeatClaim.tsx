@@ -13,7 +13,7 @@ const spoken: ReadonlySet<Reading['kind']> = new Set([
 ]);
 
 /** The seat that the photo claims, as long as nobody has said anything of it. */
-function openClaim({ measurement, readings }: Sheet) {
+export function openClaim({ measurement, readings }: Sheet) {
   if (!measurement || readings.some(({ kind }) => spoken.has(kind))) return null;
   return claimedSeat(measurement);
 }

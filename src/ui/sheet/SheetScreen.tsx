@@ -5,7 +5,7 @@ import { Contradictions } from '../identification/Contradictions';
 import { withReadings } from '../identification/conclusion-actions';
 import { DecisionBlock } from '../identification/DecisionBlock';
 import { AskedReading, ReadingList } from '../identification/Readings';
-import { SeatClaim } from '../identification/SeatClaim';
+import { openClaim, SeatClaim } from '../identification/SeatClaim';
 import { loadTables } from '../identification/table-rows';
 import { Inspection } from '../inspection/Inspection';
 import { t } from '../language/language';
@@ -66,6 +66,7 @@ function OpenedSheet() {
     <AskedReading
       ask={ask ? sheet().conclusion.decision.ask : null}
       end={sheet().conclusion.end}
+      shown={openClaim(sheet())}
       tools={toolsAtHand()}
       onTools={(tools) => {
         setToolsAtHand(tools);
@@ -89,7 +90,10 @@ function OpenedSheet() {
         <ThreadPicture item={item()} />
         <OtherEnds />
         <BeforeAfter sheet={sheet()} />
-        <SeatClaim sheet={sheet()} onReading={(one) => void add(one)} />
+        {/* Where the end is asked for, its tiles say what the photo shows. */}
+        <Show when={sheet().conclusion.decision.ask?.reading !== 'seat'}>
+          <SeatClaim sheet={sheet()} onReading={(one) => void add(one)} />
+        </Show>
         <Show when={!settled()}>{reading(true)}</Show>
         <ReadingList readings={sheet().readings} end={sheet().conclusion.end} onRemove={remove} />
         <WearNote />

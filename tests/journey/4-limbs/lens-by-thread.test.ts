@@ -53,7 +53,9 @@ describe('of two lenses that the reference leaves as likely, one twice as long a
         Reference,
         Reference,
       ];
-      expect(wrong.camera.fPx / right.camera.fPx).toSatisfy((ratio: number) => Math.abs(Math.log(ratio)) > 0.5);
+      expect(wrong.camera.fPx / right.camera.fPx).toSatisfy(
+        (ratio: number) => Math.abs(Math.log(ratio)) > 0.5,
+      );
       // Begun under the wrong camera.
       const lenses = [wrong, right].map((fit) => ({ fit, share: 0.5 }));
       const seat = seatIn(photo, wrong);

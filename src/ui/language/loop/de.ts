@@ -72,6 +72,7 @@ export const loopDe: Widen<LoopWords> = {
   openReceived: 'Ein erhaltenes Bild öffnen',
   otherEnd: 'Ein anderes Ende',
   seatClaim: {
+    tile: 'im Foto',
     title: 'Das Foto zeigt an diesem Ende',
     yes: 'Ja, so ist es',
     no: 'Nein, es ist etwas anderes',

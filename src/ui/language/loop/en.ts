@@ -70,6 +70,7 @@ export const loopEn = {
   openReceived: 'Open a picture you received',
   otherEnd: 'Another end',
   seatClaim: {
+    tile: 'in the photo',
     title: 'The photo shows of this end',
     yes: 'Yes, so it is',
     no: 'No, it is something else',

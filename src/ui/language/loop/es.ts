@@ -72,6 +72,7 @@ export const loopEs: Widen<LoopWords> = {
   openReceived: 'Abrir una imagen recibida',
   otherEnd: 'Otro extremo',
   seatClaim: {
+    tile: 'en la foto',
     title: 'La foto muestra en este extremo',
     yes: 'Sí, así es',
     no: 'No, es otra cosa',

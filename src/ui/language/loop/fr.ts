@@ -72,6 +72,7 @@ export const loopFr: Widen<LoopWords> = {
   openReceived: 'Ouvrir une image reçue',
   otherEnd: 'Un autre embout',
   seatClaim: {
+    tile: 'sur la photo',
     title: 'La photo montre à cette extrémité',
     yes: 'Oui, c’est bien cela',
     no: 'Non, c’est autre chose',
