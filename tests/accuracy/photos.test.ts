@@ -4,6 +4,7 @@ import { measureCases } from '../../src/cli/accuracy/measure-cases';
 import type { Score } from '../../src/cli/accuracy/score';
 import { summarise } from '../../src/cli/accuracy/summary';
 import { summaryTable } from '../../src/cli/accuracy/tables';
+import type { EndShows } from '../../src/journey/5-measurement/thread-measurement';
 import type { Estimate } from '../../src/quantity/estimate';
 
 /** The photos with truth in fixtures/photos: path-traced renders, not photographs. Thresholds are the
@@ -11,6 +12,7 @@ import type { Estimate } from '../../src/quantity/estimate';
  *  them all beside the finer targets. */
 describe('photos with truth', () => {
   const scores: Score[] = [];
+  const looks: { name: string; cone: boolean; ring: boolean; got: EndShows | undefined }[] = [];
   const noses: { name: string; truthDeg: number | null; got: Estimate | null }[] = [];
   beforeAll(async () => {
     const cases = await casesInFolder('fixtures/photos');
@@ -19,6 +21,13 @@ describe('photos with truth', () => {
       const deg = truths[scores.length]!.nose_half_angle_deg;
       const got = answer.outcome === 'measured' ? answer.measurement.noseHalfAngleDeg : null;
       noses.push({ name: s.name, truthDeg: typeof deg === 'number' ? deg : null, got });
+      const { nose, family } = truths[scores.length]!;
+      looks.push({
+        name: s.name,
+        cone: nose === 'cone',
+        ring: family === 'O-ring stud',
+        got: answer.outcome === 'measured' ? answer.measurement.endShows : undefined,
+      });
       scores.push(s);
     });
     console.log(summaryTable(scores));
@@ -51,6 +60,17 @@ describe('photos with truth', () => {
     const { coverage } = summarise(scores);
     expect(coverage.pitch).toBeGreaterThanOrEqual(0.9);
     expect(coverage.major).toBeGreaterThanOrEqual(0.9);
+  });
+
+  // Of a renderer that the networks of the ends have never seen: four cones, two O-rings under the hex.
+  it('are told a cone from none, and an O-ring from none, by what the end looks like', () => {
+    expect(looks.filter(({ cone }) => cone).length).toBeGreaterThanOrEqual(4);
+    expect(looks.filter(({ ring }) => ring).length).toBeGreaterThanOrEqual(2);
+    for (const { name, cone, ring, got } of looks) {
+      expect(got, name).toBeDefined();
+      expect(got!.nose.none < 0.5, name).toBe(cone);
+      expect(got!.base['o-ring'] > 0.5, name).toBe(ring);
+    }
   });
 
   // Four of these twelve have a cone: 45° and 37° twice each, one of them ten pixels long.
