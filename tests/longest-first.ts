@@ -3,6 +3,11 @@ import type { TestSpecification } from 'vitest/node';
 /** Files that take ten seconds and more, or one of the two workers waits for the other in the end.
  *  Vitest knows no durations in a fresh clone, and goes by the files' sizes. */
 const longest = [
+  'journey/real-photos',
+  'journey/ruler-renders',
+  'accuracy/photos',
+  'journey/ruler-drawings',
+  'journey/2-reference/no-reference',
   'accuracy/edges-and-markers',
   'accuracy/matching/matching',
   'accuracy/synthetic',
