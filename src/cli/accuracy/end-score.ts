@@ -77,7 +77,9 @@ function nearest(
 
 function scoreOf(end: Truth, found: ThreadMeasurement | null): EndScore {
   const coneDeg = end.nose === 'cone' ? (end.nose_half_angle_deg ?? null) : null;
-  const base = end.stud_oring ? 'o-ring' : end.collar ? 'shoulder' : 'none';
+  // Renders that do not say it of each part have a ring on every O-ring stud.
+  const ringed = end.stud_oring ?? end.family === 'O-ring stud';
+  const base = ringed ? 'o-ring' : end.collar ? 'shoulder' : 'none';
   if (!found)
     return {
       measured: false,
