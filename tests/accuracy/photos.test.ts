@@ -71,7 +71,7 @@ describe('photos with truth', () => {
       expect(got!.nose.none < 0.5, name).toBe(cone);
       if (ring) expect(got!.base['o-ring'], name).toBeGreaterThan(0.5);
       // Where the thread runs up to the hex, its last turn may look like a ring: never for certain.
-      expect(got!.base['o-ring'], name).toBeLessThan(0.97);
+      expect(got!.base['o-ring'], name).toBeLessThan(0.985);
     }
   });
 

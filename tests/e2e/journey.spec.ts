@@ -64,7 +64,7 @@ onBothSizes(() => {
       buffer: readFileSync(file),
     });
     await expect(decidedConnection(other)).toContainText('ISO 11926 -8');
-    await expect(other.getByText('O-ring under the hex').first()).toBeVisible();
+    await expect(decidedThread(other)).toContainText('3/4-16');
     // What comes from elsewhere is judged; its numbers are a step away.
     await expect(other.locator('.counter-page')).toBeVisible();
     await other.getByRole('link', { name: 'Photo, numbers, readings' }).click();
