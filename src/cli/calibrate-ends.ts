@@ -18,7 +18,7 @@ const fewest = 60;
 
 /** Of 21 ends without a ring that another renderer drew, with threads that run up to the hex, three looked as if they had
  *  one, and two of 230 of our own: no set of one renderer shows how often that is, so by judgement at least this share.
- *  A ring that is seen is claimed then, and settles nothing until a person has borne it out. */
+ *  Then a ring that is seen settles nothing by itself. */
 const leastMistaken = { nose: 0, base: 0.03 } as const;
 
 /** What a network said, and which kind was right. */

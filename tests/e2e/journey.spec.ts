@@ -12,20 +12,37 @@ import {
   unfold,
 } from './support';
 
-/** The sample is a computed picture of a 3/4-16 stud end, dash 8, with its O-ring (its truth): the photo settles both
- *  its thread and its end. */
-async function isSettled(page: Page) {
+/** What a sheet of a measured photo shows, whatever it leaves open. */
+async function showsThread(page: Page, thread: string) {
   await unfold(page);
   await expect(page.locator('.layer-crests .dot')).not.toHaveCount(0);
   await expect(page.locator('.profile-plot svg')).toBeVisible();
   await expect(page.locator('.cautions')).toBeVisible();
-  await expect(decidedThread(page)).toContainText('3/4-16');
+  await expect(decidedThread(page)).toContainText(thread);
+}
+
+async function isSettled(page: Page, connection: string) {
   await expect(page.locator('.decision[data-state="settled"]')).toBeVisible();
-  await expect(decidedConnection(page)).toContainText('ISO 11926 -8');
+  await expect(decidedConnection(page)).toContainText(connection);
+}
+
+/** A computed picture of a 3/4-16 stud end, dash 8, with its O-ring (its truth): the photo settles both its thread and
+ *  its end. */
+async function studIsSettled(page: Page) {
+  await showsThread(page, '3/4-16');
+  await isSettled(page, 'ISO 11926 -8');
+}
+
+/** One of a 5/8-18 with a 45° cone (its truth): of the two families of that cone the photo leaves both. */
+async function coneToSettled(page: Page) {
+  await showsThread(page, '5/8-18');
+  await expect(decidedConnection(page)).toContainText('open');
+  await page.locator('[data-seat="cone-45"]').click();
+  await isSettled(page, 'SAE J512 -6');
 }
 
 onBothSizes(() => {
-  test('first visit, sample, overlay and numbers, settled, reload, export, import elsewhere', async ({
+  test('first visit, sample, overlay and numbers, asked reading, settled, reload, export, import elsewhere', async ({
     page,
     browser,
   }) => {
@@ -33,17 +50,17 @@ onBothSizes(() => {
     await openApp(page);
     await expect(page.locator('.how-steps > li')).toHaveCount(3);
     await expect(page.locator('.start-how')).toHaveAttribute('open', '');
-    await measureSample(page, 'sample-stud');
-    await isSettled(page);
+    await measureSample(page, 'sample-cone');
+    await coneToSettled(page);
     expect(Date.now() - began).toBeLessThan(60_000);
 
     const pitch = page.locator('.numbers dd').first();
-    await expect(pitch).toContainText(/1\.5\d+ ± 0\.0\d+ mm/);
+    await expect(pitch).toContainText(/1\.4\d+ ± 0\.0\d+ mm/);
     const numbers = await page.locator('.numbers').innerText();
     await expect(page.getByText('kept on this device')).toBeVisible();
 
     await page.reload();
-    await expect(decidedConnection(page)).toContainText('ISO 11926 -8');
+    await expect(decidedConnection(page)).toContainText('SAE J512 -6');
     await unfold(page);
     expect(await page.locator('.numbers').innerText()).toBe(numbers);
 
@@ -63,8 +80,8 @@ onBothSizes(() => {
       mimeType: 'application/octet-stream',
       buffer: readFileSync(file),
     });
-    await expect(decidedConnection(other)).toContainText('ISO 11926 -8');
-    await expect(decidedThread(other)).toContainText('3/4-16');
+    await expect(decidedConnection(other)).toContainText('SAE J512 -6');
+    await expect(other.getByText('Outside cone, 45° to the axis').first()).toBeVisible();
     // What comes from elsewhere is judged; its numbers are a step away.
     await expect(other.locator('.counter-page')).toBeVisible();
     await other.getByRole('link', { name: 'Photo, numbers, readings' }).click();
@@ -78,7 +95,7 @@ onBothSizes(() => {
 onSize('desk', () => {
   test('the result shows seal, assembly and cautions, and prints on one page', async ({ page }) => {
     await openMeasuredSample(page);
-    await isSettled(page);
+    await studIsSettled(page);
     await page.getByRole('link', { name: 'Result' }).click();
     const sheet = page.locator('.result-page');
     await expect(sheet).toContainText('ISO 11926 -8');
@@ -96,14 +113,8 @@ onSize('desk', () => {
 
 onSize('phone', () => {
   test('a reading can be removed and brought back', async ({ page }) => {
-    // A 5/8-18 with a 45° cone (its truth): of the two families of that cone the photo leaves both.
     await openMeasuredSample(page, 'sample-cone');
-    await unfold(page);
-    await expect(decidedThread(page)).toContainText('5/8-18');
-    await expect(decidedConnection(page)).toContainText('open');
-    await page.locator('[data-seat="cone-45"]').click();
-    await expect(page.locator('.decision[data-state="settled"]')).toBeVisible();
-    await expect(decidedConnection(page)).toContainText('SAE J512 -6');
+    await coneToSettled(page);
     await page.getByRole('button', { name: /^Remove Seat/ }).click();
     await expect(decidedConnection(page)).toContainText('open');
     await page.getByRole('button', { name: 'Undo' }).click();

@@ -3,6 +3,7 @@ import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import { type AxisFrame, middleOf } from '../4-thread-signal/axis-frame';
 import { straighten } from '../4-thread-signal/straightened';
+import { levelLight } from './level-light';
 
 /** The whole part along its thread's axis, both sides, in units of the thread's radius: columns of a
  *  sixth of it along, rows of a twenty-fourth across, from the axis outwards. */
@@ -34,22 +35,7 @@ export function hexPatch(
   const [x, y, z] = frame.left;
   const left = side(grey, camera, frame, fromS, radiusMm);
   const right = side(grey, camera, { ...frame, left: [-x, -y, -z] }, fromS, radiusMm);
-  let sum = 0;
-  let squares = 0;
-  let n = 0;
-  for (const v of [...left, ...right]) {
-    if (Number.isNaN(v)) continue;
-    sum += v;
-    squares += v * v;
-    n++;
-  }
-  const mean = n > 0 ? sum / n : 0;
-  const spread = Math.max(0.05, Math.sqrt(Math.max(0, squares / Math.max(1, n) - mean * mean)));
-  for (const values of [left, right])
-    for (let k = 0; k < values.length; k++) {
-      const v = (values[k] - mean) / spread;
-      values[k] = Number.isNaN(v) ? 0 : Math.max(-3, Math.min(3, v));
-    }
+  levelLight([left, right]);
   const thread = new Float32Array(hexRows * hexColumns);
   for (let i = 0; i < hexColumns; i++) {
     const s = fromS + (i + 0.5) * along;

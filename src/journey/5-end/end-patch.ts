@@ -1,6 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import { projectRow, type Vec3 } from '../2-card-pose/camera';
 import { sampleLinear } from '../2-card-pose/sampling';
+import { levelLight } from '../4-limbs/level-light';
 import { type AxisFrame, type Extent, onAxisPlane } from '../4-thread-signal/axis-frame';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 
@@ -58,24 +59,6 @@ function window(
       out[row + Math.floor(i / sub)] +=
         portable.log(sampleLinear(grey, at[2 * i], at[2 * i + 1]) + darkLight) / (sub * sub);
   }
-  return levelled(out);
-}
-
-/** Less the mean, over the spread; 0 beyond the photo. */
-function levelled(values: Float32Array): Float32Array {
-  let sum = 0;
-  let squares = 0;
-  let n = 0;
-  for (const v of values) {
-    if (Number.isNaN(v)) continue;
-    sum += v;
-    squares += v * v;
-    n++;
-  }
-  const mean = sum / Math.max(1, n);
-  const spread = Math.max(0.05, Math.sqrt(Math.max(0, squares / Math.max(1, n) - mean * mean)));
-  return values.map((x) => {
-    const v = (x - mean) / spread;
-    return Number.isNaN(v) ? 0 : Math.max(-3, Math.min(3, v));
-  });
+  levelLight([out]);
+  return out;
 }

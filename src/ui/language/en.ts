@@ -397,7 +397,7 @@ export const en = {
       'o-ring-at-hex': 'O-ring under the hex',
       'flat-washer-face': 'Flat face or washer under the hex',
       'cone-inverted': 'Nut that presses on a flared tube',
-      none: 'None of these: it seals on the thread, or shows no seat',
+      none: 'None of these, or sealed by its thread',
     },
     /** The same seats, as the female end shows them. */
     femaleSeats: {
@@ -410,7 +410,7 @@ export const en = {
       'o-ring-at-hex': 'Chamfer for an O-ring at the mouth',
       'flat-washer-face': 'Flat face around the mouth',
       'cone-inverted': 'Raised cone at the bottom of the port',
-      none: 'None of these: it seals on the thread, or shows no seat',
+      none: 'None of these, or sealed by its thread',
     },
     noTube: 'It takes no tube',
     otherValue: 'another value',
