@@ -22,7 +22,8 @@ const truth: SpreadWeights = {
   astrayOdds: -0.1,
   astrayDark: -0.5,
   far: -1,
-  lost: -3.9,
+  lost: -2.4,
+  lostAstray: 0.8,
   lostFar: 1,
   least: 0,
   most: 9,
@@ -61,6 +62,15 @@ test('a spread is found again from errors drawn with it: both its parts, and how
   expect(astray(0) / astray(1)).toBeGreaterThan(0.75);
   expect(astray(0) / astray(1)).toBeLessThan(1.3);
   expect(Math.abs(found.far - truth.far)).toBeLessThan(0.2);
+});
+
+test('what is lost altogether is found again, and that it is met where more goes astray', () => {
+  const likely = rows.filter(({ traces }) => spreadOf(traces, truth).astray > 0.2);
+  const unlikely = rows.filter(({ traces }) => spreadOf(traces, truth).astray < 0.05);
+  const lost = (of: typeof rows) =>
+    of.reduce((sum, { traces }) => sum + spreadOf(traces, found).lost!.share, 0) / of.length;
+  expect(Math.min(likely.length, unlikely.length)).toBeGreaterThan(50);
+  expect(lost(likely)).toBeGreaterThan(2 * lost(unlikely));
 });
 
 test('as many errors as should lie within 1.96 of the covering u', () => {

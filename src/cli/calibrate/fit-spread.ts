@@ -28,6 +28,7 @@ const names = [
   'astrayDark',
   'far',
   'lost',
+  'lostAstray',
   'lostFar',
 ] as const;
 type Sought = Readonly<Record<(typeof names)[number], number>>;
@@ -44,10 +45,11 @@ const start: Sought = {
   astrayDark: 0,
   far: -1.5,
   lost: -4,
+  lostAstray: 0,
   lostFar: 0,
 };
 /** What leaves more to doubt never makes a length surer. */
-const neverNegative: readonly string[] = ['fit', 'limb', 'scatter', 'astrayScatter'];
+const neverNegative: readonly string[] = ['fit', 'limb', 'scatter', 'astrayScatter', 'lostAstray'];
 /** Weights stay small where photos say little: a ridge of so much per unit squared. */
 const ridge = 0.3;
 const ridged = names.filter((name) => !['base', 'astray', 'far', 'lost', 'lostFar'].includes(name));

@@ -29,6 +29,9 @@ export interface CloseLines {
   readonly odds: number;
 }
 
+/** Windows side by side; those between them, half a window on, see the same turns at another phase: the mean of what the
+ *  network says of either is nearer than one (on 111 seen renders the diameter within 1 % on 92 → 95, within 0.5 % on
+ *  67 → 75). */
 const mostWindows = 7;
 /** The network is surer than it is right on what it has not seen. */
 const doubt = 0.03;
@@ -87,7 +90,8 @@ export function closeLines(
   const middle = middleOf(zone);
   const length = zone.toS - zone.fromS;
   const wide = closeLook.turns * pitchMm;
-  const count = Math.max(1, Math.min(mostWindows, Math.floor(length / wide)));
+  const apart = Math.max(1, Math.min(mostWindows, Math.floor(length / wide)));
+  const count = 2 * apart - 1;
   const looks = { left: [] as Look[], right: [] as Look[] };
   for (let k = 0; k < count; k++) {
     const s = count === 1 ? middle : zone.fromS + wide / 2 + (k * (length - wide)) / (count - 1);
@@ -114,7 +118,8 @@ export function closeLines(
     }
   }
   if (looks.left.length === 0) return null;
-  const grid = { radiusMm, uRadiusMm, pitchMm, halfTaper, lengthMm: length, aside };
+  const worth = apart / count;
+  const grid = { radiusMm, uRadiusMm, pitchMm, halfTaper, lengthMm: length, aside, worth };
   return joined(linesOf(looks.left, grid), linesOf(looks.right, grid), grid);
 }
 
@@ -125,10 +130,15 @@ interface Grid {
   readonly halfTaper: number;
   readonly lengthMm: number;
   readonly aside: Estimate;
+  /** Of one look: how many of them see something of their own. */
+  readonly worth: number;
 }
 
 /** Lines of one side that are not much less likely than its best. */
-function linesOf(looks: readonly Look[], { radiusMm, pitchMm, halfTaper, lengthMm }: Grid): Line[] {
+function linesOf(
+  looks: readonly Look[],
+  { radiusMm, pitchMm, halfTaper, lengthMm, worth }: Grid,
+): Line[] {
   const step = pitchMm / stepsPerPitch;
   const half = Math.ceil((reachPitches * pitchMm) / step);
   // A growth that moves the ends of the line by one step.
@@ -141,7 +151,7 @@ function linesOf(looks: readonly Look[], { radiusMm, pitchMm, halfTaper, lengthM
       const at = radiusMm + i * step;
       const growth = halfTaper + j * growthStep;
       let log = 0;
-      for (const look of looks) log += logDensity(look, at + growth * look.x);
+      for (const look of looks) log += worth * logDensity(look, at + growth * look.x);
       if (log > best) best = log;
       lines.push({ at, growth, log });
     }

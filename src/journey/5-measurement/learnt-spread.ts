@@ -25,8 +25,8 @@ export interface Traces {
  *  logarithms, over a fiftieth of the pitch. `least` and `most`: within what photos have shown. On some photos
  *  another edge was measured: the logit of their share grows with how badly the outline's edges keep to the thread,
  *  on black and on paper, and with what other radii the limbs leave possible; `far` is the logarithm of how far off
- *  they are, in pitches. Of a few the limbs were taken for something else altogether: logit of their share, whatever
- *  the traces, and logarithm of how far off, in pitches. */
+ *  they are, in pitches. Of a few the limbs were taken for something else altogether: logit of their share, how that
+ *  grows with the logit of those gone astray, and logarithm of how far off, in pitches. */
 export interface SpreadWeights {
   readonly base: number;
   readonly fit: number;
@@ -40,6 +40,7 @@ export interface SpreadWeights {
   readonly astrayDark: number;
   readonly far: number;
   readonly lost: number;
+  readonly lostAstray: number;
   readonly lostFar: number;
   readonly least: number;
   readonly most: number;
@@ -71,11 +72,13 @@ export function spreadOf(t: Traces, w: SpreadWeights): Spread {
   const lostMm = t.pitchMm * portable.exp(w.lostFar);
   return {
     u: uMm,
-    astray: 1 / (1 + portable.exp(-logit)),
+    astray: shareOf(logit),
     far: Math.hypot(uMm, farMm),
-    lost: { share: 1 / (1 + portable.exp(-w.lost)), u: Math.hypot(uMm, lostMm) },
+    lost: { share: shareOf(w.lost + w.lostAstray * logit), u: Math.hypot(uMm, lostMm) },
   };
 }
+
+const shareOf = (logit: number) => 1 / (1 + portable.exp(-logit));
 
 /** Of pitch, crest radius and its growth from end to end, and what the height's u is multiplied by that the hex
  *  network states. Set by `npm run calibrate` on photos with truth. */
