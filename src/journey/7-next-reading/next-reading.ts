@@ -13,7 +13,7 @@ const most = 40;
 
 /** A question whose answer is all but known is none; neither is one whose several answers mean the
  *  same, as lengths and names of ends have them: those must narrow things by more, bits. */
-const known = 0.97;
+const known = 0.99;
 /** A look costs nothing, and bears out what the rest says. */
 const knownAtALook = 0.995;
 const leastGainBits = { sharp: 0.001, broad: 0.02 } as const;
