@@ -81,24 +81,23 @@ function noseShare(nose: EndShows['nose'], coneDeg: number | null): number {
 }
 
 const knownCones = [30, 37, 45] as const;
-/** Standard cones are 7° and more apart: an angle less sure than half of that names none of them. */
-const uMostDeg = 3.5;
 /** Of a cone that is one of the standard ones: as made (judgement). */
 const uMadeDeg = 0.5;
 
-/** Half angle of the cone ahead of the thread: by its outline, or else that of the standard cone that it looks like most,
- *  with the spread of all of them about it. Null where neither tells. */
+/** Half angle of the cone ahead of the thread: by its outline, or else that of the standard cone that it looks like, if one
+ *  is likelier than all others, with the spread of all of them about it. Null where neither tells. */
 export function coneAngle({ noseHalfAngleDeg, endShows }: ShownEnd): Estimate | null {
   if (noseHalfAngleDeg || !endShows || endShows.nose.none > 0.5) return noseHalfAngleDeg;
   const shares = knownCones.map((deg) => endShows.nose[`cone-${deg}`]);
   const sum = shares.reduce((a, b) => a + b, 0);
-  const value = knownCones[shares.indexOf(Math.max(...shares))]!;
+  const most = Math.max(...shares);
+  if (most <= sum / 2) return null;
+  const value = knownCones[shares.indexOf(most)]!;
   const variance = knownCones.reduce(
     (total, deg, i) => total + (shares[i]! / sum) * (deg - value) ** 2,
     0,
   );
-  const u = Math.sqrt(variance + uMadeDeg ** 2);
-  return u < uMostDeg ? { value, u } : null;
+  return { value, u: Math.sqrt(variance + uMadeDeg ** 2) };
 }
 
 /** Probability of each seat by what the photo shows of the end alone, were all seats as common: what is no cone may
