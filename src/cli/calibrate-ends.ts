@@ -2,14 +2,20 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { type Trust, trusted } from '../journey/5-end/end-look';
-import { type BaseKind, baseKinds, type NoseKind, noseKinds } from '../journey/5-end/end-network';
+import {
+  baseKinds,
+  noseKinds,
+  type Part,
+  profileKinds,
+  taperKinds,
+} from '../journey/5-end/end-network';
 import type { EndScore } from './accuracy/end-score';
 import type { Score } from './accuracy/score';
 import { pathFrom, runIfStarted, UsageError } from './arguments';
 import { rounded } from './calibrate/rounded';
 
 const usage = `npm run calibrate-ends -- SCORES.json… --set "SEED, DATE"
-Sets how far the looks at an end are trusted, from what "npm run accuracy -- FOLDER --json SCORES.json" found on photos
+Sets how far the looks at an end and its thread are trusted, from what "npm run accuracy -- FOLDER --json SCORES.json" found on photos
 with truth that no judging set holds; says what that is worth on held-out folds.`;
 
 const file = fileURLToPath(new URL('../journey/5-end/allowances.json', import.meta.url));
@@ -19,7 +25,10 @@ const fewest = 60;
 /** Of 21 ends without a ring that another renderer drew, with threads that run up to the hex, three looked as if they had
  *  one, and two of 230 of our own: no set of one renderer shows how often that is, so by judgement at least this share.
  *  Then a ring that is seen settles nothing by itself. */
-const leastMistaken = { nose: 0, base: 0.03 } as const;
+const leastMistaken = { nose: 0, base: 0.03, profile: 0, taper: 0 } as const;
+
+const kindsOf = { nose: noseKinds, base: baseKinds, profile: profileKinds, taper: taperKinds };
+const parts = Object.keys(kindsOf) as Part[];
 
 /** What a network said, and which kind was right. */
 interface Look {
@@ -40,24 +49,27 @@ async function run(args: string[]): Promise<number> {
     .flatMap((score) => score.ends)
     .filter((end) => end.said !== null);
   if (ends.length < fewest) throw new UsageError(`${ends.length} ends are too few.`);
-  const nose = ends.map((end) => lookAt(end, 'nose'));
-  const base = ends.map((end) => lookAt(end, 'base'));
+  const looks = parts.map((part) => ({
+    part,
+    seen: ends.flatMap((end) => lookAt(end, part) ?? []),
+  }));
   const from = `npm run calibrate-ends: ${ends.length} ends of rendered photos, seed and date ${values.set}`;
-  const set = { from, nose: trustOf(nose, 'nose'), base: trustOf(base, 'base') };
+  const set = {
+    from,
+    ...Object.fromEntries(looks.map(({ part, seen }) => [part, trustOf(seen, part)])),
+  };
   await writeFile(file, `${JSON.stringify(set, null, 2)}\n`);
   console.log(JSON.stringify(set, null, 2));
-  console.log(`nose: ${worthOf(nose, 'nose')}`);
-  console.log(`base: ${worthOf(base, 'base')}`);
+  for (const { part, seen } of looks) console.log(`${part}: ${worthOf(seen, part)}`);
   return 0;
 }
 
-function lookAt({ said, coneDeg, base }: EndScore, part: 'nose' | 'base'): Look {
-  const kinds: readonly (NoseKind | BaseKind)[] = part === 'nose' ? noseKinds : baseKinds;
-  const right = part === 'base' ? base : coneDeg === null ? 'none' : `cone-${coneDeg}`;
-  return {
-    logits: said![part],
-    kind: kinds.findIndex((kind) => kind === right),
-  };
+/** Null where no network looked. */
+function lookAt({ said, coneDeg, base, profile, taper }: EndScore, part: Part): Look | null {
+  const nose = coneDeg === null ? 'none' : `cone-${coneDeg}`;
+  const right: string = { nose, base, profile, taper }[part];
+  const logits = said?.[part];
+  return logits ? { logits, kind: kindsOf[part].findIndex((kind) => kind === right) } : null;
 }
 
 /** Mean of −ln of what the right kind was given, every kind weighing the same. */
@@ -71,7 +83,7 @@ function cost(looks: readonly Look[], trust: Trust): number {
   return sum / count.size;
 }
 
-function trustOf(looks: readonly Look[], part: 'nose' | 'base'): Trust {
+function trustOf(looks: readonly Look[], part: Part): Trust {
   let best: Trust = { temperature: 1, mistaken: 0.03 };
   let least = cost(looks, best);
   for (let temperature = 0.5; temperature <= 6; temperature *= 1.05)
@@ -90,7 +102,7 @@ function trustOf(looks: readonly Look[], part: 'nose' | 'base'): Trust {
 
 /** Cost and right answers on five folds, each by what the others set; ln of the number of kinds is what knowing nothing
  *  would cost. */
-function worthOf(looks: readonly Look[], part: 'nose' | 'base'): string {
+function worthOf(looks: readonly Look[], part: Part): string {
   const folds = 5;
   const held = Array.from({ length: folds }, (_, fold) => {
     const own = looks.filter((_, i) => i % folds === fold);

@@ -52,7 +52,7 @@ export function identificationJson(
 
 function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
   const { pitchMm, correlation, taper, flankAngleDeg } = measurement;
-  const { turns, hand, starts, hexAcrossFlatsMm = null } = measurement;
+  const { turns, hand, starts, hexAcrossFlatsMm = null, threadShows = null } = measurement;
   const resolved = resolvedDiameter(measurement);
   const { threads, connections, decision, end } = conclusion;
   return {
@@ -65,6 +65,8 @@ function endJson(measurement: ThreadMeasurement, conclusion: Conclusion) {
       turns,
       hand,
       starts,
+      /** How likely each profile, and a taper, is by what the thread looks like, were all as common. */
+      seen: threadShows,
     },
     end: {
       kind: end,

@@ -42,11 +42,23 @@ function measurementLines(measurement: ThreadMeasurement): string[] {
     `  ${measurement.end === 'female' ? 'minor' : 'major'} diameter  ${withInterval(majorDiameterMm, 3, 'mm')} ${inch}`,
     ...(taper ? [`  taper           ${withInterval(taper, 4, 'mm/mm')}`] : []),
     ...(flankAngleDeg ? [`  flank angle     ${withInterval(flankAngleDeg, 1, '°')}`] : []),
+    ...looksLine(measurement),
     ...(noseHalfAngleDeg ? [`  nose half angle ${withInterval(noseHalfAngleDeg, 1, '°')}`] : []),
     ...(acrossFlats ? [`  across flats    ${withInterval(acrossFlats, 2, 'mm')}`] : []),
     ...(seat ? [`  end             the photo shows ${seat}`] : []),
     `  turns seen      ${measurement.turns.toFixed(1)}, hand ${measurement.hand ?? 'not resolved'}`,
   ];
+}
+
+/** The likeliest profile and taper by what the thread looks like, were all as common. */
+function looksLine({ threadShows }: ThreadMeasurement): string[] {
+  if (!threadShows) return [];
+  const likeliest = (shares: Readonly<Record<string, number>>) => {
+    const [kind, share] = Object.entries(shares).reduce((a, b) => (b[1] > a[1] ? b : a));
+    return `${kind} ${(100 * share).toFixed(0)} %`;
+  };
+  const { profile, taper } = threadShows;
+  return [`  looks like      profile ${likeliest(profile)}, ${likeliest(taper)}`];
 }
 
 /** ± is the 95 % interval of a normal distribution (JCGM 100, table G.1: 1.960 u). */

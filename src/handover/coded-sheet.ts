@@ -1,4 +1,8 @@
-import type { EndShows, SpreadPart } from '../journey/5-measurement/thread-measurement';
+import type {
+  EndShows,
+  SpreadPart,
+  ThreadShows,
+} from '../journey/5-measurement/thread-measurement';
 import type {
   EarlierMeasurement,
   PrintCheckUsed,
@@ -244,6 +248,7 @@ function foldMeasurement(m: Measurement, whole: boolean): NonNullable<Coded['m']
     ]),
     ...given('a', m.hexAcrossFlatsMm && foldEstimate(m.hexAcrossFlatsMm)),
     ...given('q', m.endShows && foldShows(m.endShows)),
+    ...given('v', m.threadShows && foldLooks(m.threadShows)),
     ...given('g', m.end === 'female' ? (1 as const) : undefined),
     ...given('k', m.diameterParts?.map(pairOf)),
     ...given('l', whole ? m.taperParts?.map(pairOf) : undefined),
@@ -261,6 +266,15 @@ const foldShows = ({ nose, base }: EndShows): number[] => [
   ...noses.map((kind) => Math.round(1000 * nose[kind])),
   ...bases.map((kind) => Math.round(1000 * base[kind])),
 ];
+const foldLooks = ({ profile, taper }: ThreadShows): number[] =>
+  [profile['55'], profile.npt, taper.tapered].map((share) => Math.round(1000 * share));
+function unfoldLooks(v: readonly number[]): ThreadShows {
+  const [round, deep, tapered] = v.map((share) => share / 1000) as [number, number, number];
+  return {
+    profile: { '60': Math.max(0, 1 - round - deep), '55': round, npt: deep },
+    taper: { straight: 1 - tapered, tapered },
+  };
+}
 function unfoldShows(q: readonly number[]): EndShows {
   const named = <K extends string>(kinds: readonly K[], shares: readonly number[]) => ({
     none: Math.max(0, 1 - shares.reduce((a, b) => a + b, 0) / 1000),
@@ -288,6 +302,7 @@ function unfoldMeasurement(m: NonNullable<Coded['m']>) {
     middleFromEndMm: m.e ?? null,
     budget: m.b.map(([source, pitchMm, majorDiameterMm]) => ({ source, pitchMm, majorDiameterMm })),
     ...given('endShows', m.q && unfoldShows(m.q)),
+    ...given('threadShows', m.v && unfoldLooks(m.v)),
     ...given('hexAcrossFlatsMm', m.a && unfoldEstimate(m.a)),
     ...given('diameterParts', m.k?.map(partOf)),
     ...given('taperParts', m.l?.map(partOf)),

@@ -6,6 +6,7 @@ import type { SeatedThread } from './4-limbs/seat-thread';
 import type { Side } from './4-thread-signal/outline-edges';
 import { acrossFlats } from './5-end/across-flats';
 import { endLook } from './5-end/end-look';
+import { threadLook } from './5-end/thread-look';
 import { noseHalfAngle } from './5-measurement/nose-angle';
 import { solveSeated } from './5-measurement/solve-seated';
 import type { ThreadMeasurement } from './5-measurement/thread-measurement';
@@ -35,6 +36,7 @@ export function measureEnd(
   const solution = solved.value;
   const { camera, response } = reference;
   const view = { grey, camera, response, mmPerPx: solution.mmPerPx, field };
+  const threadShows = threadLook(view, solution);
   return ok({
     solution,
     measurement: {
@@ -42,6 +44,7 @@ export function measureEnd(
       noseHalfAngleDeg: noseHalfAngle(view, solution),
       hexAcrossFlatsMm: acrossFlats(solution),
       endShows: endLook(view, solution),
+      ...(threadShows && { threadShows }),
     },
   });
 }

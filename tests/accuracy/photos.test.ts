@@ -4,7 +4,7 @@ import { measureCases } from '../../src/cli/accuracy/measure-cases';
 import type { Score } from '../../src/cli/accuracy/score';
 import { summarise } from '../../src/cli/accuracy/summary';
 import { summaryTable } from '../../src/cli/accuracy/tables';
-import type { EndShows } from '../../src/journey/5-measurement/thread-measurement';
+import type { EndShows, ThreadShows } from '../../src/journey/5-measurement/thread-measurement';
 import type { Estimate } from '../../src/quantity/estimate';
 
 /** The photos with truth in fixtures/photos: path-traced renders, not photographs. Thresholds are the
@@ -13,6 +13,7 @@ import type { Estimate } from '../../src/quantity/estimate';
 describe('photos with truth', () => {
   const scores: Score[] = [];
   const looks: { name: string; cone: boolean; ring: boolean; got: EndShows | undefined }[] = [];
+  const threads: { name: string; tapered: boolean; got: ThreadShows | undefined }[] = [];
   const noses: { name: string; truthDeg: number | null; got: Estimate | null }[] = [];
   beforeAll(async () => {
     const cases = await casesInFolder('fixtures/photos');
@@ -27,6 +28,11 @@ describe('photos with truth', () => {
         cone: nose === 'cone',
         ring: family === 'O-ring stud',
         got: answer.outcome === 'measured' ? answer.measurement.endShows : undefined,
+      });
+      threads.push({
+        name: s.name,
+        tapered: s.taperTrue > 0,
+        got: answer.outcome === 'measured' ? answer.measurement.threadShows : undefined,
       });
       scores.push(s);
     });
@@ -72,6 +78,15 @@ describe('photos with truth', () => {
       if (ring) expect(got!.base['o-ring'], name).toBeGreaterThan(0.5);
       // Where the thread runs up to the hex, its last turn may look like a ring: never for certain.
       expect(got!.base['o-ring'], name).toBeLessThan(0.985);
+    }
+  });
+
+  // Nor have those of the thread's look; straight threads run up to the hex here, as tapered ones do.
+  it('are told tapered from straight by what the thread looks like', () => {
+    expect(threads.filter(({ tapered }) => tapered).length).toBeGreaterThanOrEqual(2);
+    for (const { name, tapered, got } of threads) {
+      expect(got, name).toBeDefined();
+      expect(got!.taper.tapered > 0.5, name).toBe(tapered);
     }
   });
 

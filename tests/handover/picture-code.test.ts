@@ -123,8 +123,16 @@ test('a code from before the flash was told still opens as the same sheet', () =
   expect(now.shots[0]!.photo.flashFired).toBe(false);
 });
 
-test('what the photo shows of the end, the hex and the other end come back', () => {
+test('what the photo shows of the end, its thread, the hex and the other end come back', () => {
   const told = {
+    endShows: {
+      nose: { none: 0.5, 'cone-30': 0.25, 'cone-37': 0.125, 'cone-45': 0.125 },
+      base: { none: 0.75, 'o-ring': 0.125, shoulder: 0.125 },
+    },
+    threadShows: {
+      profile: { '60': 0.25, '55': 0.625, npt: 0.125 },
+      taper: { straight: 0.125, tapered: 0.875 },
+    },
     hexAcrossFlatsMm: { value: 27.1, u: 0.2 },
     diameterParts: [
       { share: 0.96, u: 0.08 },

@@ -37,3 +37,22 @@ test('of a male end the major diameter', () => {
   expect(said('male', 9.03)[0]!.speaks).toBe('against');
   expect(diameterName(measured('male', 9.9))).toBe('Major diameter');
 });
+
+test('what the teeth look like speaks for the thread that has them, and a taper that is only seen too', () => {
+  const shown = {
+    ...exampleMeasurement,
+    taper: null,
+    threadShows: {
+      profile: { '60': 0.05, '55': 0.9, npt: 0.05 },
+      taper: { straight: 0.02, tapered: 0.98 },
+    },
+  };
+  const about = (designation: string) => {
+    const row = findThread(designation)!;
+    const listed = { ...row, probability: 0.5 };
+    return evidenceFor(listed, shown, row).filter(({ text }) => /teeth|grows/.test(text));
+  };
+  expect(about('R3/4').map(({ speaks }) => speaks)).toEqual(['for', 'for']);
+  expect(about('3/4 NPT').map(({ speaks }) => speaks)).toEqual(['against', 'for']);
+  expect(about('G3/4').map(({ speaks }) => speaks)).toEqual(['for', 'against']);
+});

@@ -1,5 +1,10 @@
 import { saidOf } from '../../journey/5-end/end-look';
-import type { EndShows, ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
+import { saidOfThread } from '../../journey/5-end/thread-look';
+import type {
+  EndShows,
+  ThreadMeasurement,
+  ThreadShows,
+} from '../../journey/5-measurement/thread-measurement';
 import { claimedSeat, coneAngle } from '../../journey/6-candidates/end-seen';
 import type { Seat } from '../../journey/6-candidates/reading-choices';
 import { conclude } from '../../journey/7-next-reading/conclude';
@@ -21,8 +26,11 @@ export interface EndScore {
   /** What lies between its last turn and the hex. */
   readonly base: keyof EndShows['base'];
   readonly shows: EndShows | null;
+  readonly profile: keyof ThreadShows['profile'];
+  readonly taper: keyof ThreadShows['taper'];
+  readonly threadShows: ThreadShows | null;
   /** What the networks said, before it was known how far to trust them: for `npm run calibrate-ends`. */
-  readonly said: ReturnType<typeof saidOf> | null;
+  readonly said: (ReturnType<typeof saidOf> & Partial<ReturnType<typeof saidOfThread>>) | null;
   /** What the photo was said to show. */
   readonly claimed: Seat | null;
   /** Measured less true, degrees. */
@@ -80,6 +88,9 @@ function scoreOf(end: Truth, found: ThreadMeasurement | null): EndScore {
   // Renders that do not say it of each part have a ring on every O-ring stud.
   const ringed = end.stud_oring ?? end.family === 'O-ring stud';
   const base = ringed ? 'o-ring' : end.collar ? 'shoulder' : 'none';
+  const whitworth = end.system === 'G' || end.system === 'R';
+  const profile = whitworth ? '55' : end.system === 'NPT' ? 'npt' : '60';
+  const taper = end.taper > 0 ? 'tapered' : 'straight';
   if (!found)
     return {
       measured: false,
@@ -88,6 +99,9 @@ function scoreOf(end: Truth, found: ThreadMeasurement | null): EndScore {
       coneDeg,
       base,
       shows: null,
+      profile,
+      taper,
+      threadShows: null,
       said: null,
       claimed: null,
       angleError: null,
@@ -107,7 +121,12 @@ function scoreOf(end: Truth, found: ThreadMeasurement | null): EndScore {
     coneDeg,
     base,
     shows: found.endShows ?? null,
-    said: found.endShows ? saidOf(found.endShows) : null,
+    profile,
+    taper,
+    threadShows: found.threadShows ?? null,
+    said: found.endShows
+      ? { ...saidOf(found.endShows), ...(found.threadShows && saidOfThread(found.threadShows)) }
+      : null,
     claimed: claimedSeat(found),
     angleError: angle && coneDeg !== null ? angle.value - coneDeg : null,
     acrossFlats: flats

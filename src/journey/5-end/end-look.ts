@@ -71,5 +71,5 @@ export const saidOf = ({ nose, base }: EndShows) => ({
   ),
 });
 
-const named = <K extends string>(kinds: readonly K[], shares: readonly number[]) =>
+export const named = <K extends string>(kinds: readonly K[], shares: readonly number[]) =>
   Object.fromEntries(kinds.map((kind, i) => [kind, shares[i]])) as Record<K, number>;

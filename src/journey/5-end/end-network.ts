@@ -6,23 +6,31 @@ import {
   type Dense,
   dense,
   type Planes,
+  pooled,
   quartered,
   rectified,
   through,
   Weights,
 } from '../4-limbs/network';
 import { weightsIn } from '../4-limbs/weights';
-import { endColumns, endRows } from './end-patch';
 import trained from './weights.json';
 
 /** Kinds in the order in which the networks tell them. */
 export const noseKinds = ['none', 'cone-30', 'cone-37', 'cone-45'] as const;
 export const baseKinds = ['none', 'o-ring', 'shoulder'] as const;
+export const profileKinds = ['60', '55', 'npt'] as const;
+export const taperKinds = ['straight', 'tapered'] as const;
 export type NoseKind = (typeof noseKinds)[number];
 export type BaseKind = (typeof baseKinds)[number];
 
-const kinds = { nose: noseKinds.length, base: baseKinds.length } as const;
-type Part = keyof typeof kinds;
+/** What each network tells apart, and the window that it sees: rows, columns, and whether columns go round. */
+const parts = {
+  nose: { kinds: noseKinds.length, rows: 64, columns: 64, round: false },
+  base: { kinds: baseKinds.length, rows: 64, columns: 64, round: false },
+  profile: { kinds: profileKinds.length, rows: 64, columns: 32, round: true },
+  taper: { kinds: taperKinds.length, rows: 64, columns: 64, round: false },
+} as const;
+export type Part = keyof typeof parts;
 
 interface Network {
   readonly pooling: readonly Convolution[];
@@ -38,12 +46,13 @@ const read = (part: Part): Network => {
     convolution(w, { from, to, rows: 5, columns });
   const pooling = [layer(1, 12), layer(12, 16), layer(16, 24)];
   const adding = layer(24, 24, 3);
-  const features = 24 * (endRows / 16) * (endColumns / 8) + 1;
+  const { kinds, rows, columns, round } = parts[part];
+  const features = 24 * (rows / 16) * (round ? 2 : columns / 8) + 1;
   const network = {
     pooling,
     adding,
     hidden: dense(w, features, hiddenUnits),
-    output: dense(w, hiddenUnits, kinds[part]),
+    output: dense(w, hiddenUnits, kinds),
   };
   w.end();
   return network;
@@ -51,20 +60,18 @@ const read = (part: Part): Network => {
 
 const networks = new Map<Part, Network>();
 
-/** One logit for each kind that a window of an end may show, as if all were as common. `lean`: how the view leans
- *  along the axis, mm along per mm down. Trained on rendered photos only (fixtures/training). */
-export function endLogits(part: Part, window: Float32Array, lean: number): Float64Array {
+/** One logit for each kind that a window may show, as if all were as common. `told`: how the view leans along the axis,
+ *  mm along per mm down (nose, base, taper), or ln of how finely the photo shows a pitch (profile). Trained on rendered
+ *  photos only (fixtures/training). */
+export function endLogits(part: Part, window: Float32Array, told: number): Float64Array {
   const net = networks.get(part) ?? read(part);
   networks.set(part, net);
-  let x: Planes = {
-    values: Float64Array.from(window),
-    channels: 1,
-    rows: endRows,
-    columns: endColumns,
-  };
-  for (const layer of net.pooling) x = quartered(rectified(convolve(x, layer, false)));
-  x = added(x, rectified(convolve(x, net.adding, false)));
-  const hidden = through(net.hidden, Float64Array.from([...folded(x), lean]));
+  const { rows, columns, round } = parts[part];
+  let x: Planes = { values: Float64Array.from(window), channels: 1, rows, columns };
+  for (const layer of net.pooling) x = quartered(rectified(convolve(x, layer, round)));
+  x = folded(added(x, rectified(convolve(x, net.adding, round))));
+  const { values } = round ? pooled(x) : x;
+  const hidden = through(net.hidden, Float64Array.from([...values, told]));
   return through(
     net.output,
     hidden.map((v) => Math.max(0, v)),
@@ -72,7 +79,7 @@ export function endLogits(part: Part, window: Float32Array, lean: number): Float
 }
 
 /** The upper rows and the lower ones in mirror image, added: a part looks the same from either side of its axis. */
-function folded({ values, channels, rows, columns }: Planes): Float64Array {
+function folded({ values, channels, rows, columns }: Planes): Planes {
   const half = rows / 2;
   const out = new Float64Array(channels * half * columns);
   for (let c = 0; c < channels; c++)
@@ -80,5 +87,5 @@ function folded({ values, channels, rows, columns }: Planes): Float64Array {
       for (let x = 0; x < columns; x++)
         out[(c * half + y) * columns + x] =
           values[(c * rows + y) * columns + x] + values[(c * rows + rows - 1 - y) * columns + x];
-  return out;
+  return { values: out, channels, rows: half, columns };
 }

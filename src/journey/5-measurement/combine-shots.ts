@@ -1,6 +1,6 @@
 import type { Estimate } from '../../quantity/estimate';
 import { ok, type Result, refuse } from '../../quantity/result';
-import type { BudgetRow, EndShows, ThreadMeasurement } from './thread-measurement';
+import type { BudgetRow, EndShows, ThreadMeasurement, ThreadShows } from './thread-measurement';
 
 /** Errors that several photos of one fitting share: the same print, the same card on the same
  *  table, the same part lying the same way, the same lens and the same light. They do not average
@@ -67,6 +67,7 @@ export function combineShots(
     flankAngleDeg: mean(shots.map((shot) => shot.flankAngleDeg)),
     noseHalfAngleDeg: mean(shots.map((shot) => shot.noseHalfAngleDeg)),
     ...endShownBy(shots),
+    ...threadShownBy(shots),
     hexAcrossFlatsMm: mean(shots.map((shot) => shot.hexAcrossFlatsMm ?? null)),
     turns: most.turns,
     hand: agreed(shots.map((shot) => shot.hand)),
@@ -84,23 +85,39 @@ export function combineShots(
   });
 }
 
-/** What all photos that show the end leave likely, as if each had been looked at by other eyes. */
+/** What all photos that show it leave likely, as if each had been looked at by other eyes. */
+function together<K extends string>(
+  each: readonly Readonly<Record<K, number>>[],
+): Record<K, number> {
+  const kinds = Object.keys(each[0]!) as K[];
+  const products = kinds.map((kind) => each.reduce((product, one) => product * one[kind], 1));
+  const sum = products.reduce((a, b) => a + b, 0);
+  return Object.fromEntries(kinds.map((kind, i) => [kind, products[i]! / sum])) as Record<
+    K,
+    number
+  >;
+}
+
 function endShownBy(shots: readonly ThreadMeasurement[]): { readonly endShows?: EndShows } {
   const seen = shots.flatMap(({ endShows }) => (endShows ? [endShows] : []));
   if (seen.length === 0) return {};
-  const together = <K extends string>(each: readonly Readonly<Record<K, number>>[]) => {
-    const kinds = Object.keys(each[0]!) as K[];
-    const products = kinds.map((kind) => each.reduce((product, one) => product * one[kind], 1));
-    const sum = products.reduce((a, b) => a + b, 0);
-    return Object.fromEntries(kinds.map((kind, i) => [kind, products[i]! / sum])) as Record<
-      K,
-      number
-    >;
-  };
   return {
     endShows: {
       nose: together(seen.map(({ nose }) => nose)),
       base: together(seen.map(({ base }) => base)),
+    },
+  };
+}
+
+function threadShownBy(shots: readonly ThreadMeasurement[]): {
+  readonly threadShows?: ThreadShows;
+} {
+  const seen = shots.flatMap(({ threadShows }) => (threadShows ? [threadShows] : []));
+  if (seen.length === 0) return {};
+  return {
+    threadShows: {
+      profile: together(seen.map(({ profile }) => profile)),
+      taper: together(seen.map(({ taper }) => taper)),
     },
   };
 }

@@ -34,6 +34,13 @@ const endShowsSchema = z.object({
   base: z.object({ none: share, 'o-ring': share, shoulder: share }),
 });
 
+/** What the thread itself looks like, likewise. */
+const threadShowsSchema = z.object({
+  /** Flanks of 60° with flat crests, of 55° with round ones, or of 60° as deep as a pipe thread's. */
+  profile: z.object({ '60': share, '55': share, npt: share }),
+  taper: z.object({ straight: share, tapered: share }),
+});
+
 export const measurementSchema = z.object({
   /** Absent: male. */
   end: z.enum(['male', 'female']).optional(),
@@ -55,6 +62,7 @@ export const measurementSchema = z.object({
   noseHalfAngleDeg: estimateSchema.nullable(),
   /** Absent: nobody has looked. */
   endShows: endShowsSchema.optional(),
+  threadShows: threadShowsSchema.optional(),
   /** Of the hex beside the thread; absent from sheets that are older than it. */
   hexAcrossFlatsMm: estimateSchema.nullable().optional(),
   turns: z.number().nonnegative(),
@@ -72,6 +80,7 @@ export const measurementSchema = z.object({
 export type BudgetRow = ReadOnly<z.infer<typeof budgetRowSchema>>;
 export type SpreadPart = ReadOnly<z.infer<typeof spreadPartSchema>>;
 export type EndShows = ReadOnly<z.infer<typeof endShowsSchema>>;
+export type ThreadShows = ReadOnly<z.infer<typeof threadShowsSchema>>;
 export type OtherPeriod = ReadOnly<z.infer<typeof otherPeriodSchema>>;
 /** What the photo says of the thread. Plain data: stages 6–8, the sheet and the
  *  command line use it as it is. A quantity the photo does not resolve is null. */

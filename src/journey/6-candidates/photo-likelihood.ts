@@ -1,7 +1,8 @@
 import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
+import type { Thread } from '../../standards/thread';
 import { periodDoubt } from '../5-measurement/period-doubt';
-import type { ThreadMeasurement } from '../5-measurement/thread-measurement';
+import type { ThreadMeasurement, ThreadShows } from '../5-measurement/thread-measurement';
 
 /** Chance of what the photo measured, given a thread. Pitch and diameter share one scale error, so
  *  their 2 × 2 covariance is used whole. Tails are those of a Student t with 4 degrees of freedom
@@ -43,6 +44,7 @@ export type MeasuredThread = Pick<
 > & {
   readonly end?: ThreadMeasurement['end'];
   readonly endShows?: ThreadMeasurement['endShows'] | undefined;
+  readonly threadShows?: ThreadMeasurement['threadShows'] | undefined;
   readonly turns: number | null;
   readonly otherPeriods?: ThreadMeasurement['otherPeriods'] | undefined;
   readonly hand?: ThreadMeasurement['hand'];
@@ -147,6 +149,24 @@ export function flankLikelihood(measured: Estimate | null, flankDeg: number): nu
   const anywhere = 1 / 40;
   const u = Math.hypot(measured.u, 0.6);
   return (1 - mistaken) * normal(measured.value, flankDeg, u) + mistaken * anywhere;
+}
+
+/** Which of the profiles that a photo may show a thread has. */
+export const profileOf = ({
+  system,
+  flankAngleDeg,
+  taper,
+}: Pick<Thread, 'system' | 'flankAngleDeg' | 'taper'>): keyof ThreadShows['profile'] =>
+  flankAngleDeg === 55 ? '55' : system === 'NPT' && taper > 0 ? 'npt' : '60';
+
+/** Chance of what the thread looks like, over that of a thread of which nothing is known. */
+export function looksLikelihood(
+  { threadShows }: Pick<MeasuredThread, 'threadShows'>,
+  thread: Pick<Thread, 'system' | 'flankAngleDeg' | 'taper'>,
+): number {
+  if (!threadShows) return 1;
+  const { profile, taper } = threadShows;
+  return 3 * profile[profileOf(thread)] * 2 * taper[thread.taper > 0 ? 'tapered' : 'straight'];
 }
 
 /** Chance that a nose angle is measured at all, by whether the end has an outward cone. That none

@@ -2,6 +2,7 @@ import * as portable from '../../quantity/portable-math';
 import { endLikelihood } from './end-seen';
 import {
   flankLikelihood,
+  looksLikelihood,
   type MeasuredThread,
   type PhotoShape,
   taperLikelihood,
@@ -45,12 +46,7 @@ export function weighUnlisted(
 ): Unlisted {
   let factor = unlistedShare;
   if (photo) {
-    factor *=
-      unlistedParts.taper * taperLikelihood(photo, 1 / 16) +
-      (1 - unlistedParts.taper) * taperLikelihood(photo, 0);
-    factor *=
-      unlistedParts.whitworth * flankLikelihood(photo.flankAngleDeg, 55) +
-      (1 - unlistedParts.whitworth) * flankLikelihood(photo.flankAngleDeg, 60);
+    factor *= overForms(photo);
     factor *= windingLikelihood(photo, false);
     factor *= endLikelihood({ photo, readings: models.map(({ reading }) => reading) }, null);
   }
@@ -68,6 +64,25 @@ export function weighUnlisted(
     weight += here * overPitches(shape, models, end);
   }
   return { weight };
+}
+
+/** Of taper and flanks, over the forms that an unlisted thread may have. */
+function overForms(photo: MeasuredThread): number {
+  let sum = 0;
+  for (const flankAngleDeg of [55, 60] as const) {
+    const ofForm = flankAngleDeg === 55 ? unlistedParts.whitworth : 1 - unlistedParts.whitworth;
+    const flank = flankLikelihood(photo.flankAngleDeg, flankAngleDeg);
+    for (const taper of [0, 1 / 16]) {
+      const ofTaper = taper > 0 ? unlistedParts.taper : 1 - unlistedParts.taper;
+      const looks = looksLikelihood(photo, {
+        system: taper > 0 ? 'NPT' : 'UN',
+        flankAngleDeg,
+        taper,
+      });
+      sum += ofForm * ofTaper * flank * taperLikelihood(photo, taper) * looks;
+    }
+  }
+  return sum;
 }
 
 function overPitches(

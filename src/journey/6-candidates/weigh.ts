@@ -5,6 +5,7 @@ import { headLikelihood } from './flange-heads';
 import { type Hypothesis, hypotheses, type Use } from './hypotheses';
 import {
   flankLikelihood,
+  looksLikelihood,
   type MeasuredThread,
   type PhotoShape,
   photoShape,
@@ -115,6 +116,7 @@ function threadLikelihood(
   factor *= windingLikelihood(photo, true);
   factor *= taperLikelihood(photo, thread.taper);
   factor *= flankLikelihood(photo.flankAngleDeg, thread.flankAngleDeg);
+  factor *= looksLikelihood(photo, thread);
   if (thread.taper === 0) {
     return factor * overDensity(density, lengths, end, shape, thread.pitchMm);
   }

@@ -1,5 +1,6 @@
 import type { ThreadMeasurement } from '../../journey/5-measurement/thread-measurement';
 import type { ThreadCandidate } from '../../journey/6-candidates/candidate';
+import { profileOf } from '../../journey/6-candidates/photo-likelihood';
 import type { Estimate } from '../../quantity/estimate';
 import type { Thread } from '../../standards/thread';
 import { number } from '../language/format';
@@ -22,7 +23,7 @@ const percentOf = (share: number) => {
 export function evidenceFor(
   candidate: ListedThread,
   measured: ThreadMeasurement,
-  row: Pick<Thread, 'taper' | 'crests' | 'bore'> | null,
+  row: Pick<Thread, 'system' | 'flankAngleDeg' | 'taper' | 'crests' | 'bore'> | null,
 ): Evidence[] {
   const say = t().identification.evidence;
   const found: Evidence[] = [];
@@ -50,6 +51,31 @@ export function evidenceFor(
       );
     else if (off(0) && seen > 0) found.push({ speaks: 'against', text: say.taperOff });
   }
+  if (row && measured.threadShows) found.push(...looksEvidence(row, measured));
+  return found;
+}
+
+/** Shares from which on a look speaks for a kind, and up to which against it, in words. */
+const plain = { for: 0.6, against: 0.1 } as const;
+
+/** What the thread looks like: its teeth, and its taper where that was not measured. */
+function looksEvidence(
+  row: Pick<Thread, 'system' | 'flankAngleDeg' | 'taper'>,
+  { threadShows, taper: measured }: ThreadMeasurement,
+): Evidence[] {
+  const say = t().identification.evidence;
+  const { profile, taper } = threadShows!;
+  const own = profile[profileOf(row)];
+  const found: Evidence[] = [];
+  if (own > plain.for) found.push({ speaks: 'for', text: say.profileFits });
+  if (own < plain.against) found.push({ speaks: 'against', text: say.profileOff });
+  if (measured && measured.u < 0.02) return found;
+  if (row.taper > 0 && taper.tapered > plain.for)
+    found.push({ speaks: 'for', text: say.taperFits });
+  if (row.taper > 0 && taper.tapered < plain.against)
+    found.push({ speaks: 'against', text: say.taperMissing });
+  if (row.taper === 0 && taper.straight < plain.against)
+    found.push({ speaks: 'against', text: say.taperOff });
   return found;
 }
 

@@ -331,6 +331,8 @@ export const de: Dictionary = {
       diameterOver: (delta) => `${delta} über Nennmaß; größer als jedes Außengewinde`,
       minorFits: 'Kerndurchmesser, wie ihn die Tabelle gibt',
       minorOff: (delta) => `Kerndurchmesser ${delta} außerhalb dessen, was die Tabelle gibt`,
+      profileFits: 'Zähne geformt wie bei diesem Gewinde',
+      profileOff: 'Zähne anders geformt als bei diesem Gewinde',
       taperFits: 'wächst längs der Achse, wie ein kegeliges Gewinde',
       taperMissing: 'ein kegeliges Gewinde würde längs der Achse wachsen; dieses nicht',
       taperOff: 'wächst längs der Achse; das tut ein zylindrisches Gewinde nicht',

@@ -329,6 +329,8 @@ export const en = {
       diameterOver: (delta: string) => `diameter ${delta} over basic, which a male thread never is`,
       minorFits: 'minor diameter as its table gives it',
       minorOff: (delta: string) => `minor diameter ${delta} outside what its table gives`,
+      profileFits: 'teeth shaped as its own are',
+      profileOff: 'teeth shaped otherwise than its own',
       taperFits: 'grows along the axis as a taper thread does',
       taperMissing: 'a taper thread would grow along the axis; this one does not',
       taperOff: 'grows along the axis, which a straight thread does not',

@@ -329,6 +329,8 @@ export const es: Dictionary = {
       diameterOver: (delta) => `${delta} sobre el nominal, lo que una rosca macho nunca es`,
       minorFits: 'diámetro interior como lo da la tabla',
       minorOff: (delta) => `diámetro interior a ${delta} de lo que da la tabla`,
+      profileFits: 'dientes con la forma de esta rosca',
+      profileOff: 'dientes de otra forma que los de esta rosca',
       taperFits: 'crece a lo largo del eje, como una rosca cónica',
       taperMissing: 'una rosca cónica crecería a lo largo del eje; esta no',
       taperOff: 'crece a lo largo del eje, lo que una rosca cilíndrica no hace',

@@ -333,6 +333,8 @@ export const fr: Dictionary = {
       diameterOver: (delta) => `${delta} au-dessus du nominal, ce qu’un filetage mâle n’est jamais`,
       minorFits: 'diamètre intérieur conforme au tableau',
       minorOff: (delta) => `diamètre intérieur à ${delta} de ce que donne le tableau`,
+      profileFits: 'dents de la forme de ce filetage',
+      profileOff: 'dents d’une autre forme que ce filetage',
       taperFits: 'grandit le long de l’axe, comme un filetage conique',
       taperMissing: 'un filetage conique grandirait le long de l’axe ; celui-ci non',
       taperOff: 'grandit le long de l’axe, ce qu’un filetage cylindrique ne fait pas',

@@ -50,6 +50,23 @@ describe('several photos of one fitting', () => {
     expect(four.taper?.u).toBeCloseTo(0.002, 9);
   });
 
+  it('multiplies what each photo shows of the thread', () => {
+    const one = shot({ pitch: 1.814, major: 26.3, own: [0.002, 0.02], scale: 0 });
+    const shows = (tapered: number, npt: number) => ({
+      profile: { '60': 0.2, '55': 0.8 - npt, npt },
+      taper: { straight: 1 - tapered, tapered },
+    });
+    const both = combined([
+      { ...one, threadShows: shows(0.8, 0.4) },
+      { ...one, threadShows: shows(0.5, 0.4) },
+      one,
+    ]);
+    expect(both.threadShows!.taper.tapered).toBeCloseTo(0.8, 9);
+    // 0.16 / (0.04 + 0.16 + 0.16)
+    expect(both.threadShows!.profile.npt).toBeCloseTo(4 / 9, 9);
+    expect(combined([one, one]).threadShows).toBeUndefined();
+  });
+
   it('does not average a shared scale, and keeps what it correlates', () => {
     const one = shot({ pitch: 1.5, major: 18, own: [1e-9, 1e-9], scale: 0.005 });
     const many = combined([one, one, one]);
