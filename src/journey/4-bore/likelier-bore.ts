@@ -1,12 +1,9 @@
 import type { GreyImage } from '../../vision/grey-image';
-import type { Vision } from '../../vision/vision';
 import type { Reference } from '../2-reference/reference';
 import type { FoundFitting } from '../3-find/find-fitting';
 import { enough, type ThreadSearch } from '../4-limbs/thread-search';
-import { lyingBore } from './lying-bore';
+import { findBore } from './find-bore';
 import type { PlacedBore } from './placed-bore';
-import { standingBore } from './standing-bore';
-import { withoutMarkers } from './without-markers';
 
 /** Logarithms of odds: below which a bore is more likely wrong than right; and above which a male thread need not be
  *  held against bores, twenty to one. */
@@ -21,29 +18,12 @@ export function likelierBore(
   grey: GreyImage,
   reference: Reference,
   fitting: FoundFitting,
-  vision: Vision,
   male: ThreadSearch | null,
 ): PlacedBore | null {
   const oddsOf = (most?: number) => male?.(most)?.odds ?? Number.NEGATIVE_INFINITY;
   const first = oddsOf(firstSeats);
   if (first > surelyMale) return null;
-  const best = likeliestBore(grey, reference, fitting, vision);
+  const best = findBore({ grey, camera: reference.camera }, fitting);
   if (!best || best.seat.odds < Math.max(leastOdds, first)) return null;
   return best.seat.odds > enough || best.seat.odds > oddsOf() ? best : null;
-}
-
-function likeliestBore(
-  grey: GreyImage,
-  reference: Reference,
-  fitting: FoundFitting,
-  vision: Vision,
-): PlacedBore | null {
-  const plain = withoutMarkers(grey, reference);
-  let best: PlacedBore | null = null;
-  for (const bore of [standingBore, lyingBore]) {
-    const found = bore(plain, reference, fitting, vision);
-    if (found && (!best || found.seat.odds > best.seat.odds)) best = found;
-    if (best && best.seat.odds > enough) break;
-  }
-  return best;
 }
