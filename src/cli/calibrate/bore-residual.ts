@@ -3,7 +3,7 @@ import { findReference } from '../../journey/2-reference/find-reference';
 import type { Reference } from '../../journey/2-reference/reference';
 import { findFitting } from '../../journey/3-find/find-fitting';
 import type { BoreTraits } from '../../journey/4-bore/bore-odds';
-import { findBore } from '../../journey/4-bore/find-bore';
+import { findBore, mouthGuesses } from '../../journey/4-bore/find-bore';
 import type { PlacedBore } from '../../journey/4-bore/placed-bore';
 import { uncheckedPrint } from '../../journey/5-measurement/uncertainty';
 import { defaultOptions } from '../../journey/identification';
@@ -38,7 +38,9 @@ export async function boresSeen({ truth, bytes }: Case, tools: Tools): Promise<B
   const { grey } = photo.value;
   const fitting = findFitting(grey, found.value, tools.vision);
   if (!fitting.ok) return [];
-  const placed = findBore({ grey, camera: found.value.camera }, fitting.value);
+  const { camera } = found.value;
+  const { usual, others } = mouthGuesses(camera, fitting.value);
+  const placed = findBore({ grey, camera }, [...usual, ...others]);
   return placed ? [seen(placed, found.value, truth)] : [];
 }
 

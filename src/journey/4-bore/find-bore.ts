@@ -1,10 +1,11 @@
+import type { PosedCamera } from '../2-card-pose/camera';
 import type { FoundFitting } from '../3-find/find-fitting';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { footOf, onPlane } from './face-plane';
 import { lyingGuesses, placedLying } from './lying-bore';
 import { type Mouth, mouthNear } from './mouth-fit';
 import { partOutline } from './part-outline';
-import type { FaceBore, MouthGuess, PlacedBore } from './placed-bore';
+import type { FaceBore, MouthGuess, MouthGuesses, PlacedBore } from './placed-bore';
 import { seatBore } from './seat-bore';
 import { placedStanding, standingGuesses } from './standing-bore';
 
@@ -20,17 +21,24 @@ interface Found {
   readonly mouth: Mouth;
 }
 
-/** The likeliest bore that a part may show, standing or lying. */
-export function findBore(
-  photo: PosedPhoto,
+/** Where a part's outline says that a mouth may be. */
+export function mouthGuesses(
+  camera: PosedCamera,
   fitting: Pick<FoundFitting, 'view' | 'blob'>,
-): PlacedBore | null {
-  const outline = partOutline(photo.camera, fitting);
+): MouthGuesses {
+  const outline = partOutline(camera, fitting);
+  const standing = standingGuesses(outline);
+  const lying = lyingGuesses(camera, outline);
+  return {
+    usual: [...standing.usual, ...lying.usual],
+    others: [...standing.others, ...lying.others],
+  };
+}
+
+/** The likeliest bore among some guesses, standing or lying. */
+export function findBore(photo: PosedPhoto, guesses: readonly MouthGuess[]): PlacedBore | null {
   let best: FaceBore | null = null;
-  for (const { guess, mouth } of closely(
-    photo,
-    mouthsAmong(photo, [...standingGuesses(outline), ...lyingGuesses(photo.camera, outline)]),
-  )) {
+  for (const { guess, mouth } of closely(photo, mouthsAmong(photo, guesses))) {
     const face = seated(photo, guess, mouth);
     if (face && (!best || face.seat.odds > best.seat.odds)) best = face;
   }

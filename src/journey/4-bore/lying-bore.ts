@@ -2,16 +2,19 @@ import * as portable from '../../quantity/portable-math';
 import type { PosedCamera, Vec3 } from '../2-card-pose/camera';
 import { type FacePlane, onPlane } from './face-plane';
 import type { PartOutline } from './part-outline';
-import type { FaceBore, MouthGuess, PlacedBore } from './placed-bore';
+import type { FaceBore, MouthGuess, MouthGuesses, PlacedBore } from './placed-bore';
 
 /** Half across flats over the radius of the face's outer edge. A hex is chamfered to about 0.95 of its flats (common
  *  practice), a round body lies on that edge itself. */
 const flatsOverFace = { value: 1.02, u: 0.03 };
-/** Where on the card the mouth's middle is seen, from the near end of the part's outline and from its middle, and the
- *  radius over the crests, all over half the outline's width. A part that reaches out of the window, or its shadow,
- *  makes it more. */
-const depths = [0.9, 1.25, 1.7, 2.2, 2.8];
-const asides = [0, 0.25, -0.25];
+/** Where on the card the mouth's middle is seen, from the near end of the part's outline and from its middle, both over
+ *  half the outline's width. A part that reaches out of the window, or its shadow, makes it more. */
+const usual = [0.9, 1.25, 1.7].map((depth) => [depth, 0] as const);
+const others = [
+  ...[0.9, 1.25, 1.7].flatMap((depth) => [[depth, 0.25] as const, [depth, -0.25] as const]),
+  ...[2.2, 2.8].flatMap((depth) => [0, 0.25, -0.25].map((aside) => [depth, aside] as const)),
+];
+/** Radius over the crests over the same. */
 const crests = 0.45;
 /** Half across flats over half the outline's width. */
 const usualHeight = 0.75;
@@ -20,22 +23,21 @@ const usualHeight = 0.75;
 export function lyingGuesses(
   { centre: eye }: PosedCamera,
   { at, near, half, middle, away }: PartOutline,
-): MouthGuess[] {
+): MouthGuesses {
   const direction = portable.atan2(away[1], away[0]);
-  return depths.flatMap((depth) =>
-    asides.map((aside) => {
-      const [x, y] = at(near + depth * half, middle + aside * half);
-      // On the ray to there, as high as a part is that is so wide.
-      const share = 1 + (usualHeight * half) / eye[2];
-      const point: Vec3 = [
-        eye[0] + share * (x - eye[0]),
-        eye[1] + share * (y - eye[1]),
-        eye[2] * (1 - share),
-      ];
-      const ring = { x: 0, y: 0, radius: crests * half };
-      return { pose: 'lying', plane: uprightPlane(point, direction), ring };
-    }),
-  );
+  const guess = ([depth, aside]: readonly [number, number]): MouthGuess => {
+    const [x, y] = at(near + depth * half, middle + aside * half);
+    // On the ray to there, as high as a part is that is so wide.
+    const share = 1 + (usualHeight * half) / eye[2];
+    const point: Vec3 = [
+      eye[0] + share * (x - eye[0]),
+      eye[1] + share * (y - eye[1]),
+      eye[2] * (1 - share),
+    ];
+    const ring = { x: 0, y: 0, radius: crests * half };
+    return { pose: 'lying', plane: uprightPlane(point, direction), ring };
+  };
+  return { usual: usual.map(guess), others: others.map(guess) };
 }
 
 function uprightPlane(origin: Vec3, direction: number): FacePlane {

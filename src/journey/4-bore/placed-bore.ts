@@ -14,6 +14,12 @@ export interface MouthGuess {
   readonly ring: RingGuess;
 }
 
+/** Where it is mostly, and where it is if the part's outline misleads. */
+export interface MouthGuesses {
+  readonly usual: readonly MouthGuess[];
+  readonly others: readonly MouthGuess[];
+}
+
 /** A mouth with the thread behind it: all lengths as its plane shows them, so known but for one factor. */
 export interface FaceBore {
   readonly pose: BorePose;

@@ -2,7 +2,7 @@ import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { mouthHeight } from './body-height';
 import { type FacePlane, onPlane } from './face-plane';
 import type { PartOutline } from './part-outline';
-import type { FaceBore, MouthGuess, PlacedBore } from './placed-bore';
+import type { FaceBore, MouthGuess, MouthGuesses, PlacedBore } from './placed-bore';
 
 /** The card itself, seen from above. */
 const cardPlane: FacePlane = {
@@ -14,17 +14,20 @@ const cardPlane: FacePlane = {
 
 /** The outline's far end is that of the face: the mouth's middle from there, and the radius over the crests, both over
  *  half the outline's width. Where the part reaches out of the window, or its shadow beside it, it is less. */
-const depths = [0.95, 0.6];
-const radii = [0.6, 0.45];
+const usual = [[0.95, 0.6]] as const;
+const others = [
+  [0.95, 0.45],
+  [0.6, 0.6],
+  [0.6, 0.45],
+] as const;
 
 /** Of a female end that stands on the card, mouth up. */
-export function standingGuesses({ at, far, half, middle }: PartOutline): MouthGuess[] {
-  return depths.flatMap((depth) =>
-    radii.map((radius) => {
-      const [x, y] = at(far - depth * half, middle);
-      return { pose: 'standing', plane: cardPlane, ring: { x, y, radius: radius * half } };
-    }),
-  );
+export function standingGuesses({ at, far, half, middle }: PartOutline): MouthGuesses {
+  const guess = ([depth, radius]: readonly [number, number]): MouthGuess => {
+    const [x, y] = at(far - depth * half, middle);
+    return { pose: 'standing', plane: cardPlane, ring: { x, y, radius: radius * half } };
+  };
+  return { usual: usual.map(guess), others: others.map(guess) };
 }
 
 /** Where its side ends on the card tells how high the mouth is. */
