@@ -2,7 +2,11 @@ import * as portable from '../../quantity/portable-math';
 import type { PosedCamera, Vec3 } from '../2-card-pose/camera';
 import { periodRange, usualSize } from '../4-limbs/usual-size';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
-import { type SurfacePeriod, surfacePeriods } from '../4-thread-signal/surface-period';
+import {
+  type SurfacePeriod,
+  surfacePeriodNear,
+  surfacePeriods,
+} from '../4-thread-signal/surface-period';
 import { type BoreTraits, boreOdds } from './bore-odds';
 import {
   type Bore,
@@ -94,11 +98,13 @@ interface Trial {
   readonly movedMm: number;
 }
 
-function periodsOf(photo: PosedPhoto, { bore, window }: Trial, how: typeof coarse) {
+function unrolled(photo: PosedPhoto, bore: Bore, window: WallWindow, how: typeof coarse) {
   const stepMm = Math.max(how.px * wallMmPerPx(photo.camera, bore), how.ofRadius * bore.radiusMm);
-  const view = unrollWall(photo, bore, window, { stepMm, rowCount: how.rowCount });
-  return surfacePeriods(view, periodRange(bore.radiusMm));
+  return unrollWall(photo, bore, window, { stepMm, rowCount: how.rowCount });
 }
+
+const periodsOf = (photo: PosedPhoto, { bore, window }: Trial, how: typeof coarse) =>
+  surfacePeriods(unrolled(photo, bore, window, how), periodRange(bore.radiusMm));
 
 /** Likeliest first. */
 function weighed(camera: PosedCamera, trial: Trial, all: readonly SurfacePeriod[]): BorePeriod[] {
@@ -148,6 +154,26 @@ function windingOf(
   return right.p >= left.p ? right : left;
 }
 
+/** Light wanders over the ridges the deeper they lie: the period is the mean over some depths, by how well each tells
+ *  it. */
+const steadyDepths = [1, 0.8, 0.65];
+/** Within so much of the period over the whole depth. */
+const steadySpan = 0.03;
+
+function steadyPeriod(photo: PosedPhoto, { bore, window }: Trial, periodMm: number): number {
+  let sum = 0;
+  let all = 0;
+  for (const depth of steadyDepths) {
+    const lengthMm = depth * (window.toMm - window.fromMm);
+    const part = { ...window, toMm: window.fromMm + lengthMm };
+    const q = surfacePeriodNear(unrolled(photo, bore, part, fine), periodMm, steadySpan);
+    const weight = Math.max(0, q?.score ?? 0) * lengthMm * lengthMm;
+    if (q) sum += weight * q.periodMm;
+    all += weight;
+  }
+  return all > 0 ? sum / all : periodMm;
+}
+
 /** The same with its axis where the likeliest period's climb puts it. */
 function refined(photo: PosedPhoto, start: Trial): SeatedBore | null {
   const { guess, window } = start;
@@ -164,6 +190,13 @@ function refined(photo: PosedPhoto, start: Trial): SeatedBore | null {
     periods = weighed(photo.camera, trial, periodsOf(photo, trial, fine));
   }
   if (periods.length === 0) return null;
-  const [{ traits }] = periods;
-  return { bore: trial.bore, window, periods, traits, odds: boreOdds(traits) };
+  const [{ traits, periodMm }] = periods;
+  const steadier = steadyPeriod(photo, trial, periodMm) / periodMm;
+  return {
+    bore: trial.bore,
+    window,
+    periods: periods.map((q) => ({ ...q, periodMm: steadier * q.periodMm })),
+    traits,
+    odds: boreOdds(traits),
+  };
 }
