@@ -74,7 +74,11 @@ export function mouthOf(
       if (most === before) break;
     }
   const r = guess.radius;
-  const [x, y, turn, rim, crests, outer] = best;
+  const [x, y, turn, ...radii] = best;
+  view.turn(turn);
+  const [rim, crests, outer] = radii.map((ln, line) =>
+    meanRadius(ln, (tried) => around(line, x, y, portable.exp(tried))),
+  );
   const turned = turnedPlane(plane, guess.x, guess.y, turn);
   return {
     plane: turned,
@@ -88,15 +92,37 @@ export function mouthOf(
   };
 
   function worth(p: Parameters): number {
-    const [px, py, turn, ...radii] = p;
-    view.turn(turn);
-    let sum = -0.5 * (turn / uTurn) ** 2;
-    for (let line = 0; line < lines.length; line++) {
-      const radius = portable.exp(radii[line]);
-      for (let s = 0; s < sectors; s++) sum += at(logs[line], s, view.seenAt(s, px, py, radius));
-    }
+    view.turn(p[2]);
+    let sum = -0.5 * (p[2] / uTurn) ** 2;
+    for (let line = 0; line < lines.length; line++)
+      sum += around(line, p[0], p[1], portable.exp(p[3 + line]));
     return sum;
   }
+
+  function around(line: number, x: number, y: number, radius: number): number {
+    let sum = 0;
+    for (let s = 0; s < sectors; s++) sum += at(logs[line], s, view.seenAt(s, x, y, radius));
+    return sum;
+  }
+}
+
+/** How much of a sector's word its neighbours have not said. */
+const ownShare = 0.3;
+/** Radii about the likeliest over which their mean is taken: steps of the logarithm. */
+const radiusHop = 0.004;
+const radiusHops = 30;
+
+/** Mean of a radius' logarithm over all that are likely; `worth`: logarithm of how likely one is. */
+function meanRadius(likeliest: number, worth: (ln: number) => number): number {
+  const most = worth(likeliest);
+  let all = 0;
+  let mean = 0;
+  for (let k = -radiusHops; k <= radiusHops; k++) {
+    const weight = portable.exp(ownShare * (worth(likeliest + radiusHop * k) - most));
+    all += weight;
+    mean += weight * k;
+  }
+  return likeliest + (radiusHop * mean) / all;
 }
 
 /** Of a direction that is sought by rings, in one look; rad. */
