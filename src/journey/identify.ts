@@ -107,7 +107,7 @@ function measureOnReference(
 
   enter('thread-signal');
   const shot: EndShot = { photo, reference, field, uPrint: kind === 'card' ? scale.u : 0 };
-  return measureFitting(shot, fitting.ok ? fitting.value : null, options, vision, enter);
+  return measureFitting(shot, fitting.ok ? fitting.value : null, options, enter);
 }
 
 /** A male thread, or a bore where that is asked for or likelier. */
@@ -115,7 +115,6 @@ function measureFitting(
   shot: EndShot,
   fitting: FoundFitting | null,
   options: MeasureOptions,
-  vision: Vision,
   enter: Enter,
 ): Result<Found, RefusalReason> {
   const { grey } = shot.photo;
@@ -123,7 +122,7 @@ function measureFitting(
   const search = searchThread(grey, shot.reference, fitting, drawn);
   if (options.gender !== 'male' && fitting && !drawn) {
     const male = options.gender === 'auto' ? search : null;
-    const bore = likelierBore(grey, shot.reference, fitting, vision, male);
+    const bore = likelierBore(grey, shot.reference, fitting, male);
     if (bore) {
       enter('measurement');
       const notes = notesOfScale(shot, options);

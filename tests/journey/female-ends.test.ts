@@ -16,9 +16,9 @@ const identify = async (bytes: Uint8Array, gender: 'female' | 'male') =>
     () => {},
   );
 
-/** Renders with truth (fixtures/female) of ends that stand mouth up. Bounds are the issue's:
+/** Renders with truth (fixtures/female) of ends that stand mouth up, and of one that lies. Bounds are the issue's:
  *  pitch within 1 %, diameter inside within 1.5 %; a figure beyond 4 u is a fault. */
-test.each(['gf022', 'gf024'])(
+test.each(['gf022', 'gf024', 'gl018'])(
   '%s: pitch and minor diameter of a female end',
   async (name) => {
     const cases = await casesInFolder('fixtures/female');

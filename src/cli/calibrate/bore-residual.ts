@@ -3,11 +3,8 @@ import { findReference } from '../../journey/2-reference/find-reference';
 import type { Reference } from '../../journey/2-reference/reference';
 import { findFitting } from '../../journey/3-find/find-fitting';
 import type { BoreTraits } from '../../journey/4-bore/bore-odds';
-import { lyingBore } from '../../journey/4-bore/lying-bore';
-import { crestsBehind } from '../../journey/4-bore/mouth-plane';
+import { findBore, mouthGuesses } from '../../journey/4-bore/find-bore';
 import type { PlacedBore } from '../../journey/4-bore/placed-bore';
-import { standingBore } from '../../journey/4-bore/standing-bore';
-import { withoutMarkers } from '../../journey/4-bore/without-markers';
 import { uncheckedPrint } from '../../journey/5-measurement/uncertainty';
 import { defaultOptions } from '../../journey/identification';
 import type { Tools } from '../../journey/identify';
@@ -25,11 +22,10 @@ export interface BoreSeen {
   readonly off: BoreOff | null;
 }
 
-/** Relative errors, but for the height; those of pitch, wall and rim hold for the true height. */
+/** Relative errors, but for the height; those of pitch and diameter hold for the true height. */
 export interface BoreOff {
   readonly pitch: number;
-  readonly wall: number;
-  readonly rim: number;
+  readonly diameter: number;
   readonly heightMm: { readonly error: number; readonly u: number; readonly value: number };
 }
 
@@ -42,11 +38,10 @@ export async function boresSeen({ truth, bytes }: Case, tools: Tools): Promise<B
   const { grey } = photo.value;
   const fitting = findFitting(grey, found.value, tools.vision);
   if (!fitting.ok) return [];
-  const plain = withoutMarkers(grey, found.value);
-  return [standingBore, lyingBore].flatMap((bore) => {
-    const placed = bore(plain, found.value, fitting.value, tools.vision);
-    return placed ? [seen(placed, found.value, truth)] : [];
-  });
+  const { camera } = found.value;
+  const { usual, others } = mouthGuesses(camera, fitting.value);
+  const placed = findBore({ grey, camera }, [...usual, ...others]);
+  return placed ? [seen(placed, found.value, truth)] : [];
 }
 
 /** A thread's period within this is the true one; a multiple or a chance pattern is further away. */
@@ -55,7 +50,7 @@ const samePeriod = 0.04;
 const otherPeriod = 0.2;
 
 function seen(placed: PlacedBore, { camera }: Reference, truth: Truth): BoreSeen {
-  const { seat, scale, pose, mouth, height, rimMm } = placed;
+  const { seat, scale, pose, mouth, height, crestsMm } = placed;
   const { minor_mm: minorMm } = truth;
   const [x, y, z] = truth.axis_p0;
   const eye = camera.centre;
@@ -87,8 +82,7 @@ function seen(placed: PlacedBore, { camera }: Reference, truth: Truth): BoreSeen
       Math.abs(ratio(seat.periods[0].periodMm) - 1) < otherPeriod
         ? {
             pitch: pitchMm / truth.pitch_mm - 1,
-            wall: (2 * seat.bore.radiusMm * scale * nearer) / minorMm - 1,
-            rim: (2 * crestsBehind(rimMm * nearer, pitchMm)) / minorMm - 1,
+            diameter: (2 * crestsMm * nearer) / minorMm - 1,
             heightMm: { error: height.value - z, u: height.u, value: height.value },
           }
         : null,

@@ -1,16 +1,12 @@
 import { type BoreWeights, boreOdds } from '../../journey/4-bore/bore-odds';
-import {
-  type BoreLook,
-  type BoreSpread,
-  radiusBy,
-} from '../../journey/5-measurement/bore-measurement';
+import type { BoreSpread } from '../../journey/5-measurement/bore-measurement';
 import { coveringU, type Spread } from '../../journey/5-measurement/local-spread';
 import { ascending, median, nearestRank } from '../../quantity/order';
 import type { BoreOff, BoreSeen } from './bore-residual';
 import { rounded } from './rounded';
 import { searchWeights } from './search-weights';
 
-const names = ['base', 'score', 'turn', 'size', 'multiple', 'share'] as const;
+const names = ['base', 'score', 'turn', 'size', 'multiple', 'mouth'] as const;
 /** Weights stay small where bores say little: a ridge of so much per unit squared. */
 const ridge = 0.01;
 
@@ -29,21 +25,18 @@ export function fitBores(bores: readonly BoreSeen[]): BoreWeights {
     }
     return sum + ridge * names.reduce((t, name) => t + w[name] ** 2, 0);
   };
-  const start = { base: 4, score: 1, turn: 1, size: 1, multiple: 1, share: 1 };
+  const start = { base: 4, score: 1, turn: 1, size: 1, multiple: 1, mouth: 1 };
   // What speaks for a bore never speaks against it.
   return searchWeights(names, start, cost, (name) =>
     name === 'base' ? Number.NEGATIVE_INFINITY : 0,
   );
 }
 
-/** How errors of bores are spread, each look by itself. */
+/** How errors of bores are spread; what the diameter is told too large or small by in the middle is taken off. */
 export function spreadOfBores(off: readonly BoreOff[]): BoreSpread {
-  const pattern = lookOf(off.map(({ wall }) => wall));
-  const rim = lookOf(off.map((one) => one.rim));
+  const over = rounded(1 + median(off.map(({ diameter }) => diameter)));
   return {
-    pattern,
-    rim,
-    diameter: spreadOf(off.map((one) => radiusError(one, { pattern, rim }))),
+    diameter: { over, ...spreadOf(off.map((one) => diameterError(one, over))) },
     pitch: spreadOf(off.map(({ pitch }) => pitch)),
     height: {
       known: 1,
@@ -56,16 +49,8 @@ export function spreadOfBores(off: readonly BoreOff[]): BoreSpread {
   };
 }
 
-const radiusError = (
-  { wall, rim }: Pick<BoreOff, 'wall' | 'rim'>,
-  spread: Pick<BoreSpread, 'pattern' | 'rim'>,
-): number => radiusBy(1 + wall, 1 + rim, spread) - 1;
-
-/** Of a look that lies over what it tells by some share: the middle of what it says. */
-function lookOf(errors: readonly number[]): BoreLook {
-  const over = rounded(1 + median(errors));
-  return { over, ...spreadOf(errors.map((e) => (1 + e) / over - 1)) };
-}
+const diameterError = ({ diameter }: Pick<BoreOff, 'diameter'>, over: number): number =>
+  (1 + diameter) / over - 1;
 
 /** Where few bores speak: one in nine astray and four times as far, as male threads are, within a factor of so much
  *  (logarithms). */
@@ -102,7 +87,8 @@ export function heldByOthers(off: readonly BoreOff[], folds = 5) {
     const spread = spreads[i % folds]!;
     return {
       pitch: Math.abs(one.pitch) < 1.96 * coveringU(spread.pitch),
-      diameter: Math.abs(radiusError(one, spread)) < 1.96 * coveringU(spread.diameter),
+      diameter:
+        Math.abs(diameterError(one, spread.diameter.over)) < 1.96 * coveringU(spread.diameter),
     };
   });
 }

@@ -1,202 +1,102 @@
 import * as portable from '../../quantity/portable-math';
-import type { RingEdges } from './ring-edges';
+import type { PosedPhoto } from '../4-thread-signal/posed-photo';
+import { type BaseShape, baseShares, type StandingView, standingView } from './base-line';
+import type { FacePlane } from './face-plane';
+import { bodyBelief, type LineBelief } from './sector-network';
+import {
+  bodyGrid,
+  bodyPatch,
+  type RingGuess,
+  rowAt,
+  sectorsOf,
+  widestAzimuth,
+} from './sector-patch';
 
-/** A body that stands on the card: how high its mouth is, by its base and its upright edges. Millimetres; `a` is half
- *  across flats or the radius of a round body, at the card. */
-export interface StandingBody {
-  readonly heightMm: number;
-  readonly a: number;
-  readonly round: boolean;
-  /** Mean agreement of base and upright edges with what is seen, −2…2. */
-  readonly score: number;
-}
-
-/** Height of the mouth over all bodies that are about as well seen as the best. */
+/** Height of the mouth over all bodies that are about as well seen as the likeliest, mm. */
 export interface MouthHeight {
   readonly heightMm: number;
   readonly uMm: number;
-  readonly body: StandingBody;
 }
 
-/** Score by which a body is e times less likely: what noise and a fold of the paper do to it. */
-const scoreUnit = 0.05;
+const sectors = sectorsOf(bodyGrid);
+const azimuths = Float64Array.from(
+  { length: sectors },
+  (_, s) => widestAzimuth * ((2 * (s + 0.5)) / sectors - 1),
+);
+/** Heights over the outer ring's radius. */
+const heights = { from: 0.6, to: 3.2, hop: 0.012 };
+/** Half across flats over the radius of the face's outer edge: a hex is chamfered to 0.93…1 of its flats (common
+ *  practice), a round body a little or not at all. */
+const bodies = { from: 0.98, to: 1.1, hop: 0.02, usual: 1.03, u: 0.03 };
+/** Logarithm of how much rarer a round body is than a hex (common practice). */
+const roundRarer = 3;
+const hexTurns = 30;
+/** Share below which a row is as good as excluded, and how much of a sector's word its neighbours have not said. */
+const leastShare = 0.003;
+const ownShare = 0.5;
 
-export function mouthHeight(view: StandingView): MouthHeight | null {
-  const bodies = standingBodies(view);
-  const [best] = bodies;
-  if (!best) return null;
+/** How high the mouth of a body is that stands on the card with its axis square to it, by where its side is seen to end;
+ *  `outer`: the edge of its face as the card's plane shows it. */
+export function mouthHeight(photo: PosedPhoto, card: FacePlane, outer: RingGuess): MouthHeight {
+  return heightOf(
+    standingView(photo.camera, card, outer),
+    bodyBelief(bodyPatch(photo, card, outer)),
+  );
+}
+
+/** The same by what is believed of that. */
+export function heightOf(view: StandingView, belief: LineBelief): MouthHeight {
+  const { outer, distanceMm } = view;
+  const logs = belief.shares.map((p) => portable.log(p + leastShare));
+  const depths = [];
+  for (let ratio = heights.from; ratio < heights.to; ratio *= 1 + heights.hop) depths.push(ratio);
+  const worth = new Float64Array(depths.length).fill(Number.NEGATIVE_INFINITY);
+  for (let ratio = bodies.from; ratio < bodies.to; ratio += bodies.hop) {
+    const usual = -0.5 * ((ratio - bodies.usual) / bodies.u) ** 2;
+    for (let k = -1; k < hexTurns; k++) {
+      const turn = k < 0 ? null : (k * Math.PI) / 3 / hexTurns;
+      const shape: BaseShape = { half: ratio * outer.radius, turn };
+      const shares = baseShares(view, shape, azimuths);
+      const prior = usual - (turn === null ? roundRarer : 0);
+      for (let i = 0; i < depths.length; i++) {
+        const value = prior + ownShare * seen(logs, shares, depths[i], distanceMm / outer.radius);
+        if (value > worth[i]) worth[i] = value;
+      }
+    }
+  }
+  const most = worth.reduce((a, b) => Math.max(a, b));
   let all = 0;
   let mean = 0;
   let square = 0;
-  for (const { heightMm, score } of bodies) {
-    const w = portable.exp((score - best.score) / scoreUnit);
+  for (let i = 0; i < depths.length; i++) {
+    const depth = depths[i] * outer.radius;
+    const heightMm = (depth * distanceMm) / (distanceMm + depth);
+    const w = portable.exp(worth[i] - most);
     all += w;
     mean += w * heightMm;
     square += w * heightMm * heightMm;
   }
   mean /= all;
-  return {
-    heightMm: mean,
-    uMm: Math.sqrt(Math.max(0, square / all - mean * mean)),
-    body: best,
-  };
+  return { heightMm: mean, uMm: Math.sqrt(Math.max(0, square / all - mean * mean)) };
 }
 
-export interface StandingView {
-  readonly edges: RingEdges;
-  /** Below the camera, on the card; in the view's mm. */
-  readonly foot: readonly [number, number];
-  readonly cameraHeightMm: number;
-  /** Middle of the mouth's rim and its radius, as the view shows them. */
-  readonly mouth: readonly [number, number];
-  readonly rim: number;
-  /** Radius of the face's outer edge, as the view shows it, and how well that ring is seen. */
-  readonly outer: number;
-  readonly outerShare: number;
-}
-
-/** Heights over the rim's radius: a nut is about as high as its thread is wide (common practice); an adaptor longer. */
-const heights = { from: 0.7, to: 7, usual: 2.3, uLn: 0.5 };
-/** Logarithm of how much rarer a round body is than a hex (common practice). */
-const roundRarer = 3;
-/** Half across flats over the radius of the face's outer edge: a hex is chamfered to about 0.95 of its flats (common
- *  practice), a round body a little or not at all. */
-const bodies = { from: 0.96, to: 1.12, usual: 1.03, spread: 0.035 };
-
-const hexAngles = 12;
-
-/** Bodies by how well their base and upright edges are seen, best first; on the card plane verticals point at the
- *  camera's foot. */
-function standingBodies(view: StandingView): StandingBody[] {
-  const { foot, mouth, rim, outer, outerShare, cameraHeightMm } = view;
-  const out: StandingBody[] = [];
-  const reach = Math.hypot(mouth[0] - foot[0], mouth[1] - foot[1]);
-  const toward = portable.atan2(foot[1] - mouth[1], foot[0] - mouth[0]);
-  const step = 0.05 * rim;
-  for (let h = heights.from * rim; h <= heights.to * rim; h += step) {
-    if (h > 0.6 * cameraHeightMm) break;
-    const shrink = (cameraHeightMm - h) / cameraHeightMm;
-    const ax = foot[0] + shrink * (mouth[0] - foot[0]);
-    const ay = foot[1] + shrink * (mouth[1] - foot[1]);
-    const usualHeight = -0.5 * (portable.log(h / rim / heights.usual) / heights.uLn) ** 2;
-    for (let ratio = bodies.from; ratio <= bodies.to; ratio += 0.02) {
-      const a = ratio * outer * shrink;
-      if (a > 0.9 * reach * shrink) break;
-      const base = { at: [ax, ay], a, heightMm: h } as const;
-      const usual =
-        scoreUnit * usualHeight +
-        outerShare * portable.exp(-0.5 * ((ratio - bodies.usual) / bodies.spread) ** 2);
-      const round = roundScore(view, base, toward) + usual - scoreUnit * roundRarer;
-      out.push({ heightMm: h, a, round: true, score: round });
-      let best = Number.NEGATIVE_INFINITY;
-      for (let k = 0; k < hexAngles; k++)
-        best = Math.max(best, hexScore(view, base, (k * Math.PI) / 3 / hexAngles));
-      out.push({ heightMm: h, a, round: false, score: best + usual });
-    }
-  }
-  return out.sort((p, q) => q.score - p.score);
-}
-
-/** Where a body stands on the card, half its width there, and how high it is. */
-interface Base {
-  readonly at: readonly [number, number];
-  readonly a: number;
-  readonly heightMm: number;
-}
-
-function hexScore(view: StandingView, base: Base, turn: number): number {
-  const { foot, edges } = view;
-  const {
-    at: [ax, ay],
-    a,
-    heightMm,
-  } = base;
-  const corner = (k: number): [number, number] => {
-    const t = turn + (k * Math.PI) / 3;
-    const r = a * 1.1547;
-    return [ax + r * portable.cos(t), ay + r * portable.sin(t)];
-  };
-  const visible = (k: number) => {
-    const t = turn + ((k + 0.5) * Math.PI) / 3;
-    const nx = portable.cos(t);
-    const ny = portable.sin(t);
-    return (foot[0] - ax) * nx + (foot[1] - ay) * ny > a;
-  };
-  let seen = 0;
-  let length = 0;
-  let upright = 0;
-  let uprights = 0;
-  for (let k = 0; k < 6; k++) {
-    const here = visible(k);
-    const p = corner(k);
-    if (here) {
-      const q = corner(k + 1);
-      const side = Math.hypot(q[0] - p[0], q[1] - p[1]);
-      seen += side * alongSegment(edges, p[0], p[1], q[0], q[1]);
-      length += side;
-    }
-    if (here || visible(k + 5)) {
-      upright += uprightShare(view, p[0], p[1], heightMm);
-      uprights++;
-    }
-  }
-  return length > 0 ? seen / length + upright / Math.max(1, uprights) : -2;
-}
-
-function roundScore(view: StandingView, base: Base, toward: number): number {
-  const { edges, foot } = view;
-  const {
-    at: [ax, ay],
-    a,
-    heightMm,
-  } = base;
-  const half = portable.acos(a / Math.hypot(foot[0] - ax, foot[1] - ay));
-  const n = 24;
-  let seen = 0;
-  for (let k = 0; k <= n; k++) {
-    const t = toward + half * ((2 * k) / n - 1);
-    seen += response(edges, ax + a * portable.cos(t), ay + a * portable.sin(t), 2 * t);
-  }
-  let upright = 0;
-  for (const side of [1, -1]) {
-    const t = toward + side * half;
-    upright += uprightShare(view, ax + a * portable.cos(t), ay + a * portable.sin(t), heightMm) / 2;
-  }
-  return seen / (n + 1) + upright;
-}
-
-/** The edge from a point of the base straight up, most of the way to the chamfer. */
-function uprightShare(view: StandingView, x: number, y: number, h: number): number {
-  const { foot, cameraHeightMm: z, edges } = view;
-  const m = z / (z - 0.85 * h);
-  const m0 = z / (z - 0.1 * h);
-  return alongSegment(
-    edges,
-    foot[0] + m0 * (x - foot[0]),
-    foot[1] + m0 * (y - foot[1]),
-    foot[0] + m * (x - foot[0]),
-    foot[1] + m * (y - foot[1]),
-  );
-}
-
-function alongSegment(edges: RingEdges, x0: number, y0: number, x1: number, y1: number): number {
-  const angle = 2 * portable.atan2(y1 - y0, x1 - x0) + Math.PI;
-  const length = Math.hypot(x1 - x0, y1 - y0);
-  const n = Math.max(4, Math.round(length / 0.5));
+/** Sum of the logarithms over all sectors that see the base at such a depth; lengths over the outer ring's radius. */
+function seen(logs: Float64Array, shares: Float64Array, depth: number, distance: number): number {
+  const { rows } = bodyGrid;
   let sum = 0;
-  for (let i = 0; i < n; i++) {
-    const t = (i + 0.5) / n;
-    sum += response(edges, x0 + t * (x1 - x0), y0 + t * (y1 - y0), angle);
+  let n = 0;
+  for (let s = 0; s < sectors; s++) {
+    const ratio = (depth + distance) / shares[s] - distance;
+    if (!(ratio > 0)) continue;
+    n++;
+    const row = rowAt(bodyGrid, ratio);
+    if (row < 0 || row > rows - 1.001) {
+      sum += portable.log(leastShare);
+      continue;
+    }
+    const i = Math.floor(row);
+    const k = s * rows + i;
+    sum += logs[k] + (row - i) * (logs[k + 1] - logs[k]);
   }
-  return sum / n;
-}
-
-/** Of an edge whose normal has half of `twiceNormal` as its direction. */
-function response(edges: RingEdges, x: number, y: number, twiceNormal: number): number {
-  const { width, height, pxPerMm, cos2, sin2 } = edges;
-  const i = Math.round(x * pxPerMm);
-  const j = Math.round(y * pxPerMm);
-  if (i < 1 || j < 1 || i >= width - 1 || j >= height - 1) return 0;
-  const at = j * width + i;
-  return cos2[at] * portable.cos(twiceNormal) + sin2[at] * portable.sin(twiceNormal);
+  return n > 0 ? (sum * sectors) / n : Number.NEGATIVE_INFINITY;
 }

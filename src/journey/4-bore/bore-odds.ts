@@ -2,13 +2,13 @@ import learnt from './allowances.json';
 
 /** What speaks for a bore with a period as its pitch, each a logarithm: the share of the wall that climbs with it, how
  *  far the axis would lie from the ring's middle, its size for a thread of this diameter, that it is no multiple of
- *  another, and how well its ring stands out. */
+ *  another, and that there is a mouth. */
 export interface BoreTraits {
   readonly score: number;
   readonly turn: number;
   readonly size: number;
   readonly multiple: number;
-  readonly share: number;
+  readonly mouth: number;
 }
 
 export interface BoreWeights extends BoreTraits {
@@ -25,4 +25,4 @@ export const boreOdds = (t: BoreTraits, w: BoreWeights = boreWeights): number =>
   w.turn * t.turn +
   w.size * t.size +
   w.multiple * t.multiple +
-  w.share * t.share;
+  w.mouth * t.mouth;

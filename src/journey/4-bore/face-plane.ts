@@ -1,6 +1,5 @@
-import type { GreyImage } from '../../vision/grey-image';
-import type { PosedCamera, Vec3 } from '../2-card-pose/camera';
-import { planeGrey } from '../2-card-pose/plane-grey';
+import * as portable from '../../quantity/portable-math';
+import type { Vec3 } from '../2-card-pose/camera';
 
 /** A plane that lies as the face of a female end does, card frame, mm; the three directions are units, square to each
  *  other. Circles parallel to it are circles on it, at whatever depth they lie: a camera maps one plane to a parallel
@@ -13,31 +12,25 @@ export interface FacePlane {
   readonly inwards: Vec3;
 }
 
-export interface PlaneView extends GreyImage {
-  readonly pxPerMm: number;
-}
-
-/** A stretch of the plane from (0, 0). */
-export function planeView(
-  grey: GreyImage,
-  camera: PosedCamera,
-  plane: FacePlane,
-  size: { readonly widthMm: number; readonly heightMm: number },
-  pxPerMm: number,
-): PlaneView {
-  const width = Math.max(8, Math.round(size.widthMm * pxPerMm));
-  const height = Math.max(8, Math.round(size.heightMm * pxPerMm));
-  const step = plane.right.map((v) => v / pxPerMm) as unknown as Vec3;
-  const rowFrom = (row: number) => onPlane(plane, 0, row / pxPerMm);
-  const data = planeGrey(grey, camera, { width, height }, rowFrom, step);
-  return { width, height, data, pxPerMm };
-}
-
 export const onPlane = (
   { origin: o, right: r, down: d }: FacePlane,
   x: number,
   y: number,
 ): Vec3 => [o[0] + x * r[0] + y * d[0], o[1] + x * r[1] + y * d[1], o[2] + x * r[2] + y * d[2]];
+
+/** The plane turned about its `down` through a point on it, from which its lengths begin; its `inwards` turns towards
+ *  `right` where the angle is positive, rad. */
+export function turnedPlane(plane: FacePlane, x: number, y: number, angle: number): FacePlane {
+  const { right: r, inwards: n, down } = plane;
+  const c = portable.cos(angle);
+  const s = portable.sin(angle);
+  return {
+    origin: onPlane(plane, x, y),
+    right: [c * r[0] - s * n[0], c * r[1] - s * n[1], c * r[2] - s * n[2]],
+    down,
+    inwards: [c * n[0] + s * r[0], c * n[1] + s * r[1], c * n[2] + s * r[2]],
+  };
+}
 
 /** Coordinates on the plane of the point at the foot of a perpendicular on it, and that perpendicular's length. */
 export function footOf({ origin, right, down, inwards }: FacePlane, point: Vec3) {

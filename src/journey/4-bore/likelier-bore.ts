@@ -1,49 +1,34 @@
 import type { GreyImage } from '../../vision/grey-image';
-import type { Vision } from '../../vision/vision';
 import type { Reference } from '../2-reference/reference';
 import type { FoundFitting } from '../3-find/find-fitting';
 import { enough, type ThreadSearch } from '../4-limbs/thread-search';
-import { lyingBore } from './lying-bore';
+import { findBore, mouthGuesses } from './find-bore';
 import type { PlacedBore } from './placed-bore';
-import { standingBore } from './standing-bore';
-import { withoutMarkers } from './without-markers';
 
 /** Logarithms of odds: below which a bore is more likely wrong than right; and above which a male thread need not be
- *  held against bores, twenty to one. */
+ *  held against bores that are hard to see, twenty to one. */
 const leastOdds = 0;
 const surelyMale = 3;
-/** Seats that are tried before bores are: what is no male thread takes longest. */
+/** Seats that are tried before such bores are: what is no male thread takes longest. */
 const firstSeats = 3;
 
 /** The bore that the photo shows, where that is likelier than any male thread on it; `male` searches for one, null
  *  where none is in question. */
 export function likelierBore(
   grey: GreyImage,
-  reference: Reference,
+  { camera }: Reference,
   fitting: FoundFitting,
-  vision: Vision,
   male: ThreadSearch | null,
 ): PlacedBore | null {
+  const photo = { grey, camera };
+  const { usual, others } = mouthGuesses(camera, fitting);
+  const soon = findBore(photo, usual);
+  if (soon && soon.seat.odds > enough) return soon;
   const oddsOf = (most?: number) => male?.(most)?.odds ?? Number.NEGATIVE_INFINITY;
   const first = oddsOf(firstSeats);
   if (first > surelyMale) return null;
-  const best = likeliestBore(grey, reference, fitting, vision);
+  const late = findBore(photo, others);
+  const best = soon && !(late && late.seat.odds > soon.seat.odds) ? soon : late;
   if (!best || best.seat.odds < Math.max(leastOdds, first)) return null;
   return best.seat.odds > enough || best.seat.odds > oddsOf() ? best : null;
-}
-
-function likeliestBore(
-  grey: GreyImage,
-  reference: Reference,
-  fitting: FoundFitting,
-  vision: Vision,
-): PlacedBore | null {
-  const plain = withoutMarkers(grey, reference);
-  let best: PlacedBore | null = null;
-  for (const bore of [standingBore, lyingBore]) {
-    const found = bore(plain, reference, fitting, vision);
-    if (found && (!best || found.seat.odds > best.seat.odds)) best = found;
-    if (best && best.seat.odds > enough) break;
-  }
-  return best;
 }

@@ -17,13 +17,13 @@ import {
   wallWindows,
 } from './bore-wall';
 
-/** A place where a bore may be: a ring that is its rim, or its first crests, and how well it stands out. */
+/** A mouth and the radius over the crests behind it, as it looks. */
 export interface MouthGuess {
   readonly mouth: Vec3;
   readonly inwards: Vec3;
   readonly radiusMm: number;
-  /** As `Ring.share`. */
-  readonly share: number;
+  /** As `Mouth.odds`. */
+  readonly odds: number;
 }
 
 /** A bore whose far wall repeats as a thread does. Lengths are those of the plane that the guess lay on. */
@@ -35,14 +35,11 @@ export interface SeatedBore {
   readonly traits: BoreTraits;
   /** Logarithm of the odds that a thread lies here. */
   readonly odds: number;
-  /** Radius at which the pattern holds best, and how far it may be off for the pattern's score to fall by a
-   *  tenth. */
-  readonly uRadiusMm: number;
 }
 
 export interface BorePeriod extends SurfacePeriod {
   readonly hand: 'right' | 'left';
-  /** How far the axis must lie aside of the ring's middle for the pattern to climb as one start does, mm. */
+  /** How far the axis must lie aside of the mouth's middle for the pattern to climb as one start does, mm. */
   readonly asideMm: number;
   readonly traits: BoreTraits;
   readonly worth: number;
@@ -50,61 +47,39 @@ export interface BorePeriod extends SurfacePeriod {
 
 /** Share of left-hand threads on fittings (common practice: rare). */
 const leftHanded = 0.015;
-/** Of a ring's middle across the view, over its radius. */
-const uAside = 0.015;
+/** Of a mouth's middle across the view, over its radius. */
+const uAside = 0.01;
+const mostAside = 0.06;
 /** Of pitch over radius, as for threads outside. */
 const uLnRatio = 0.7;
-/** Radius over the crests by that of the ring: the rim is wider by the chamfer. */
-const ratios = [0.82, 0.86, 0.9, 0.94, 0.98, 1.02];
 /** A blind or short thread fills the upper part of what is seen. */
 const depths = [1, 0.62];
-const mostRefined = 3;
+/** A network's word counts no further than this. */
+const mostMouthOdds = 6;
 
-interface Look {
-  readonly guess: MouthGuess;
-  readonly bore: Bore;
-  readonly window: WallWindow;
-  readonly worth: number;
-}
+/** How finely a wall is unrolled at first, and in the end: so many pixels and at most such a share of the radius. */
+const coarse = { px: 1.2, ofRadius: 1 / 50, rowCount: 20 };
+const fine = { px: 0.8, ofRadius: 1 / 110, rowCount: 32 };
 
-/** The likeliest bore among some rings: radius and axis such that the far wall's ridges are straight and climb as
- *  one start does. */
-export function seatBore(photo: PosedPhoto, guesses: readonly MouthGuess[]): SeatedBore[] {
-  const { camera } = photo;
-  const looks: Look[] = [];
-  for (const guess of guesses)
-    for (const ratio of ratios) {
-      const bore = { ...guess, radiusMm: ratio * guess.radiusMm };
-      const [widest] = wallWindows(camera, bore);
-      if (!widest) continue;
-      for (const depth of depths) {
-        const toMm = widest.fromMm + depth * (widest.toMm - widest.fromMm);
-        const window = { ...widest, toMm };
-        const stepMm = Math.max(1.2 * wallMmPerPx(camera, bore), bore.radiusMm / 50);
-        const view = unrollWall(photo, bore, window, { stepMm, rowCount: 20 });
-        const found = surfacePeriods(view, periodRange(bore.radiusMm));
-        const worth = Math.max(
-          Number.NEGATIVE_INFINITY,
-          ...found.map((q) => boreOdds(traitsOf(camera, { guess, bore, movedMm: 0 }, q, found))),
-        );
-        if (found.length > 0) looks.push({ guess, bore, window, worth });
+/** The likeliest thread behind a mouth: its axis such that the far wall's ridges climb as one start does. */
+export function seatBore(photo: PosedPhoto, guess: MouthGuess): SeatedBore | null {
+  let best: Trial | null = null;
+  let most = Number.NEGATIVE_INFINITY;
+  const { mouth, inwards, radiusMm } = guess;
+  const bore = { mouth, inwards, radiusMm };
+  const [widest] = wallWindows(photo.camera, bore);
+  if (!widest) return null;
+  for (const depth of depths) {
+    const toMm = widest.fromMm + depth * (widest.toMm - widest.fromMm);
+    const trial = { guess, bore, window: { ...widest, toMm }, movedMm: 0 };
+    for (const q of weighed(photo.camera, trial, periodsOf(photo, trial, coarse)))
+      if (boreOdds(q.traits) > most) {
+        most = boreOdds(q.traits);
+        best = trial;
       }
-    }
-  looks.sort((a, b) => b.worth - a.worth);
-  const seats: SeatedBore[] = [];
-  for (const look of looks) {
-    if (seats.length === mostRefined) break;
-    if (looks.indexOf(look) > 0 && seats.some((s) => sameBore(s.bore, look.bore))) continue;
-    const seat = refined(photo, look);
-    if (seat) seats.push(seat);
   }
-  return seats.sort((a, b) => b.odds - a.odds);
+  return best && refined(photo, best);
 }
-
-const sameBore = (a: Bore, b: Bore) =>
-  Math.abs(a.radiusMm / b.radiusMm - 1) < 0.06 &&
-  Math.hypot(a.mouth[0] - b.mouth[0], a.mouth[1] - b.mouth[1], a.mouth[2] - b.mouth[2]) <
-    0.1 * a.radiusMm;
 
 /** How much the climb grows where the axis is moved aside by 1 mm, for a period of 1 mm. A wall point at azimuth φ
  *  moves by sin φ across; seen at an angle, that is sin φ/(cos φ·tan θ) along the wall, nearly 1.2·φ/tan θ. */
@@ -115,11 +90,32 @@ function climbPerMm(camera: PosedCamera, { mouth, inwards }: Bore): number {
   return (1.2 * 2 * Math.PI * along) / Math.sqrt(range * range - along * along);
 }
 
-/** A bore behind a ring, its axis moved aside of the ring's middle. */
+/** A bore behind a mouth, its axis moved aside of the mouth's middle. */
 interface Trial {
   readonly guess: MouthGuess;
   readonly bore: Bore;
+  readonly window: WallWindow;
   readonly movedMm: number;
+}
+
+function unrolled(photo: PosedPhoto, bore: Bore, window: WallWindow, how: typeof coarse) {
+  const stepMm = Math.max(how.px * wallMmPerPx(photo.camera, bore), how.ofRadius * bore.radiusMm);
+  return unrollWall(photo, bore, window, { stepMm, rowCount: how.rowCount });
+}
+
+const periodsOf = (photo: PosedPhoto, { bore, window }: Trial, how: typeof coarse) =>
+  surfacePeriods(unrolled(photo, bore, window, how), periodRange(bore.radiusMm));
+
+/** Likeliest first. */
+function weighed(camera: PosedCamera, trial: Trial, all: readonly SurfacePeriod[]): BorePeriod[] {
+  return all
+    .map((q): BorePeriod => {
+      const { climbs, asideMm } = windingOf(camera, trial, q);
+      const traits = traitsOf(camera, trial, q, all);
+      const worth = portable.exp(boreOdds(traits));
+      return { ...q, hand: climbs === 1 ? 'right' : 'left', asideMm, traits, worth };
+    })
+    .sort((a, b) => b.worth - a.worth);
 }
 
 function traitsOf(
@@ -138,11 +134,11 @@ function traitsOf(
     turn: portable.log(prior) - 0.5 * Math.min(z * z, 9),
     size: usualSize(q.periodMm, bore.radiusMm, uLnRatio),
     multiple: portable.log(finest / q.periodMm),
-    share: portable.log(Math.max(0.05, guess.share)),
+    mouth: Math.max(-mostMouthOdds, Math.min(mostMouthOdds, guess.odds)),
   };
 }
 
-/** The way it winds, and how far the axis is from the ring's middle then. */
+/** The way it winds, and how far the axis is from the mouth's middle then. */
 function windingOf(
   camera: PosedCamera,
   { guess, bore, movedMm }: Trial,
@@ -158,67 +154,49 @@ function windingOf(
   return right.p >= left.p ? right : left;
 }
 
-const radiusHops = [0.03, 0.012];
+/** Light wanders over the ridges the deeper they lie: the period is the mean over some depths, by how well each tells
+ *  it. */
+const steadyDepths = [1, 0.8, 0.65];
+/** Within so much of the period over the whole depth. */
+const steadySpan = 0.03;
 
-function refined(photo: PosedPhoto, { guess, bore: first, window }: Look): SeatedBore | null {
-  const { camera } = photo;
-  const left = boreFrame(camera, first).left;
-  const stepMm = Math.max(0.8 * wallMmPerPx(camera, first), first.radiusMm / 110);
-  const at = (radiusMm: number, asideMm: number): Bore => ({
-    mouth: [0, 1, 2].map((i) => guess.mouth[i] + asideMm * left[i]) as unknown as Vec3,
-    inwards: first.inwards,
-    radiusMm,
-  });
-  const seen = (bore: Bore) => unrollWall(photo, bore, window, { stepMm, rowCount: 32 });
-  let radiusMm = first.radiusMm;
-  let asideMm = 0;
-  let best = likeliest(surfacePeriods(seen(at(radiusMm, 0)), periodRange(radiusMm)), radiusMm, 0);
-  if (!best) return null;
-  let uRadiusMm = radiusHops[0] * radiusMm;
-  for (const hop of radiusHops) {
-    const trial = { guess, bore: at(radiusMm, asideMm), movedMm: asideMm };
-    asideMm = windingOf(camera, trial, best).asideMm;
-    asideMm = Math.max(-0.08 * radiusMm, Math.min(0.08 * radiusMm, asideMm));
-    const near = (k: number) => {
-      const r = radiusMm * (1 + k * hop);
-      const q = surfacePeriodNear(seen(at(r, asideMm)), (best!.periodMm * r) / radiusMm, 0.03);
-      return { r, q, score: q?.score ?? 0 };
-    };
-    const [below, here, above] = [near(-1), near(0), near(1)];
-    const bend = below.score - 2 * here.score + above.score;
-    const top = [below, here, above].reduce((a, b) => (b.score > a.score ? b : a));
-    const peak =
-      bend < 0 ? near(Math.max(-2, Math.min(2, (below.score - above.score) / (2 * bend)))) : top;
-    const chosen = peak.score > top.score ? peak : top;
-    if (!chosen.q) return null;
-    if (bend < 0) uRadiusMm = hop * radiusMm * Math.sqrt((0.2 * top.score) / -bend);
-    radiusMm = chosen.r;
-    best = chosen.q;
+function steadyPeriod(photo: PosedPhoto, { bore, window }: Trial, periodMm: number): number {
+  let sum = 0;
+  let all = 0;
+  for (const depth of steadyDepths) {
+    const lengthMm = depth * (window.toMm - window.fromMm);
+    const part = { ...window, toMm: window.fromMm + lengthMm };
+    const q = surfacePeriodNear(unrolled(photo, bore, part, fine), periodMm, steadySpan);
+    const weight = Math.max(0, q?.score ?? 0) * lengthMm * lengthMm;
+    if (q) sum += weight * q.periodMm;
+    all += weight;
   }
-  const bore = at(radiusMm, asideMm);
-  const all = surfacePeriods(seen(bore), periodRange(radiusMm));
-  if (!all.some((q) => Math.abs(q.periodMm / best!.periodMm - 1) < 0.01)) all.push(best);
-  const periods = all
-    .map((q): BorePeriod => {
-      const trial = { guess, bore, movedMm: asideMm };
-      const { climbs, asideMm: aside } = windingOf(camera, trial, q);
-      const traits = traitsOf(camera, trial, q, all);
-      const worth = portable.exp(boreOdds(traits));
-      return { ...q, hand: climbs === 1 ? 'right' : 'left', asideMm: aside, traits, worth };
-    })
-    .sort((a, b) => b.worth - a.worth);
+  return all > 0 ? sum / all : periodMm;
+}
+
+/** The same with its axis where the likeliest period's climb puts it. */
+function refined(photo: PosedPhoto, start: Trial): SeatedBore | null {
+  const { guess, window } = start;
+  const { left } = boreFrame(photo.camera, start.bore);
+  let trial = start;
+  let periods = weighed(photo.camera, trial, periodsOf(photo, trial, fine));
+  for (let again = 0; again < 2 && periods.length > 0; again++) {
+    const [{ asideMm }] = periods;
+    const most = mostAside * guess.radiusMm;
+    const movedMm = Math.max(-most, Math.min(most, asideMm));
+    const mouth = [0, 1, 2].map((i) => guess.mouth[i] + movedMm * left[i]) as unknown as Vec3;
+    const bore = { ...start.bore, mouth };
+    trial = { guess, bore, window, movedMm };
+    periods = weighed(photo.camera, trial, periodsOf(photo, trial, fine));
+  }
+  if (periods.length === 0) return null;
+  const [{ traits, periodMm }] = periods;
+  const steadier = steadyPeriod(photo, trial, periodMm) / periodMm;
   return {
-    bore,
+    bore: trial.bore,
     window,
-    periods,
-    traits: periods[0].traits,
-    odds: boreOdds(periods[0].traits),
-    uRadiusMm,
+    periods: periods.map((q) => ({ ...q, periodMm: steadier * q.periodMm })),
+    traits,
+    odds: boreOdds(traits),
   };
-
-  function likeliest(list: readonly SurfacePeriod[], r: number, moved: number) {
-    const trial = { guess, bore: at(r, moved), movedMm: moved };
-    const rated = list.map((q) => ({ q, worth: boreOdds(traitsOf(camera, trial, q, list)) }));
-    return rated.reduce((a, b) => (b.worth > a.worth ? b : a), rated[0])?.q ?? null;
-  }
 }

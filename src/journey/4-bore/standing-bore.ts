@@ -1,11 +1,8 @@
-import type { GreyImage } from '../../vision/grey-image';
-import type { Vision } from '../../vision/vision';
-import type { Reference } from '../2-reference/reference';
-import type { FoundFitting } from '../3-find/find-fitting';
+import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { mouthHeight } from './body-height';
-import { type FaceBore, faceBore, wholeBox } from './face-bore';
 import { type FacePlane, onPlane } from './face-plane';
-import type { PlacedBore } from './placed-bore';
+import type { PartOutline } from './part-outline';
+import type { FaceBore, MouthGuess, MouthGuesses, PlacedBore } from './placed-bore';
 
 /** The card itself, seen from above. */
 const cardPlane: FacePlane = {
@@ -15,51 +12,42 @@ const cardPlane: FacePlane = {
   inwards: [0, 0, 1],
 };
 
-/** A female end that stands on the card, mouth up: its base and its upright edges tell how high the mouth is. */
-export function standingBore(
-  grey: GreyImage,
-  { camera }: Reference,
-  { view, blob }: Pick<FoundFitting, 'view' | 'blob'>,
-  vision: Vision,
-): PlacedBore | null {
-  const xs = blob.hull.map(([x]) => view.originXMm + x / view.pxPerMm);
-  const ys = blob.hull.map(([, y]) => view.originYMm + y / view.pxPerMm);
-  const box = {
-    fromX: Math.min(...xs),
-    toX: Math.max(...xs),
-    fromY: Math.min(...ys),
-    toY: Math.max(...ys),
+/** The outline's far end is that of the face: the mouth's middle from there, and the radius over the crests, both over
+ *  half the outline's width. Where the part reaches out of the window, or its shadow beside it, it is less. */
+const usual = [[0.95, 0.6]] as const;
+const others = [
+  [0.95, 0.45],
+  [0.6, 0.6],
+  [0.6, 0.45],
+] as const;
+
+/** Of a female end that stands on the card, mouth up. */
+export function standingGuesses({ at, far, half, middle }: PartOutline): MouthGuesses {
+  const guess = ([depth, radius]: readonly [number, number]): MouthGuess => {
+    const [x, y] = at(far - depth * half, middle);
+    return { pose: 'standing', plane: cardPlane, ring: { x, y, radius: radius * half } };
   };
-  const face = faceBore(grey, camera, cardPlane, wholeBox(box, blob.touchesRim), vision);
-  return face && placed(face);
+  return { usual: usual.map(guess), others: others.map(guess) };
 }
 
-function placed(face: FaceBore): PlacedBore | null {
-  const { seat, rings, edges, foot, distanceMm, mouth, plane, stretch } = face;
-  const height = mouthHeight({
-    edges,
-    foot,
-    cameraHeightMm: distanceMm,
-    mouth,
-    rim: rings.rim,
-    outer: rings.outer,
-    outerShare: rings.outerShare,
-  });
-  if (!height) return null;
-  const shrink = (distanceMm - height.heightMm) / distanceMm;
-  const [x, y] = onPlane(
+/** Where its side ends on the card tells how high the mouth is. */
+export function placedStanding(photo: PosedPhoto, face: FaceBore): PlacedBore {
+  const { mouth, seat, foot, distanceMm } = face;
+  const { plane, x, y, outer, crests } = mouth;
+  const { heightMm, uMm } = mouthHeight(photo, plane, { x, y, radius: outer });
+  const shrink = (distanceMm - heightMm) / distanceMm;
+  const [px, py] = onPlane(
     plane,
-    foot[0] + shrink * (mouth[0] - foot[0]),
-    foot[1] + shrink * (mouth[1] - foot[1]),
+    foot[0] + shrink * (x - foot[0]),
+    foot[1] + shrink * (y - foot[1]),
   );
   return {
     pose: 'standing',
     seat,
-    rings,
-    height: { value: height.heightMm, u: height.uMm },
-    scale: shrink * stretch,
-    mouth: [x, y, -height.heightMm],
+    height: { value: heightMm, u: uMm },
+    scale: shrink,
+    mouth: [px, py, -heightMm],
     inwards: plane.inwards,
-    rimMm: shrink * rings.rim,
+    crestsMm: shrink * crests,
   };
 }

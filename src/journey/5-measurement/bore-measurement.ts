@@ -1,28 +1,17 @@
-import * as portable from '../../quantity/portable-math';
 import { budgetBySource, propagate } from '../../quantity/propagate';
 import { type PosedCamera, project, rayThrough, type Vec3 } from '../2-card-pose/camera';
 import { cameraFrom, cameraParameters } from '../2-card-pose/camera-parameters';
 import type { Reference } from '../2-reference/reference';
 import allowances from '../4-bore/allowances.json';
 import { boreFrame } from '../4-bore/bore-wall';
-import { crestsBehind } from '../4-bore/mouth-plane';
 import type { PlacedBore } from '../4-bore/placed-bore';
 import { coveringU, partsOf, type Spread, scaled } from './local-spread';
 import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
 
-/** How the relative errors of what a bore shows are spread; for a look at its crests, over what it lies, of their
- *  radius. */
-export interface BoreLook extends Spread {
-  readonly over: number;
-}
-
-/** What is left of bores that were seen, set by `calibrate-bores`: of the radius at which the wall's pattern lies, of the
- *  crests behind the rim, of the pitch; shares of the height's own u, and of the height. */
+/** What is left of bores that were seen, set by `calibrate-bores`: of the diameter over the crests, which lies `over` what
+ *  it is, and of the pitch; shares of the height's own u, and of the height. */
 export interface BoreSpread {
-  readonly pattern: BoreLook;
-  readonly rim: BoreLook;
-  /** Of both together: a mouth that lies elsewhere moves both. */
-  readonly diameter: Spread;
+  readonly diameter: Spread & { readonly over: number };
   readonly pitch: Spread;
   readonly height: { readonly known: number; readonly ofHeight: number };
 }
@@ -32,8 +21,8 @@ const samePeriod = 0.06;
 /** Less likely ones are left out. */
 const leastShare = 0.002;
 
-/** What the photo says of a female end: pitch from the far wall, diameter over the crests inside from where the
- *  wall's pattern lies and from the rim. */
+/** What the photo says of a female end: pitch from the far wall, diameter over the crests inside from how the mouth
+ *  looks. */
 export function boreMeasurement(
   reference: Reference,
   found: PlacedBore,
@@ -104,33 +93,9 @@ export function boreMeasurement(
   };
 }
 
-/** Radius over the crests by the wall's pattern and by the rim, mm. */
-export function crestRadius({ seat, scale, rimMm, pose }: PlacedBore): number {
-  const wall = scale * seat.bore.radiusMm;
-  const behind = crestsBehind(rimMm, scale * seat.periods[0].periodMm);
-  return radiusBy(wall, behind, allowances.spreads[pose]);
-}
-
-/** What wall and rim say together, mm. Either may have gone astray: all four cases are weighed by how well the two
- *  agree in each. */
-export function radiusBy(
-  wallMm: number,
-  behindMm: number,
-  { pattern, rim }: Pick<BoreSpread, 'pattern' | 'rim'>,
-): number {
-  const [wall, behind] = [wallMm / pattern.over, behindMm / rim.over];
-  let all = 0;
-  let sum = 0;
-  for (const p of partsOf(pattern))
-    for (const q of partsOf(rim)) {
-      const [a, b] = [(p.u * wall) ** 2, (q.u * wall) ** 2];
-      const apart = (wall - behind) ** 2 / (a + b);
-      const weight = (p.share * q.share * portable.exp(-0.5 * apart)) / Math.sqrt(a + b);
-      all += weight;
-      sum += (weight * (b * wall + a * behind)) / (a + b);
-    }
-  return sum / all;
-}
+/** Radius over the crests, mm. */
+export const crestRadius = ({ crestsMm, pose }: PlacedBore): number =>
+  crestsMm / allowances.spreads[pose].diameter.over;
 
 /** Periods that the wall leaves possible, over the stated one. */
 function otherPeriods({ seat }: PlacedBore) {
@@ -146,8 +111,11 @@ function otherPeriods({ seat }: PlacedBore) {
 
 /** Length along the wall and across the mouth over what they are, for another camera and with the mouth higher by so
  *  much, mm: two points of the rim and one deep on the far wall, fixed in the photo. */
-function sharedScale({ camera, prior }: Reference, { mouth, inwards, height, rimMm }: PlacedBore) {
-  const { left } = boreFrame(camera, { mouth, inwards, radiusMm: rimMm });
+function sharedScale(
+  { camera, prior }: Reference,
+  { mouth, inwards, height, crestsMm }: PlacedBore,
+) {
+  const { left } = boreFrame(camera, { mouth, inwards, radiusMm: crestsMm });
   const far: Vec3 = [
     left[1] * inwards[2] - left[2] * inwards[1],
     left[2] * inwards[0] - left[0] * inwards[2],
@@ -155,7 +123,7 @@ function sharedScale({ camera, prior }: Reference, { mouth, inwards, height, rim
   ];
   const at = (a: number, b: number, c: number): Vec3 =>
     [0, 1, 2].map(
-      (i) => mouth[i] + rimMm * (a * left[i] + b * far[i] + c * inwards[i]),
+      (i) => mouth[i] + crestsMm * (a * left[i] + b * far[i] + c * inwards[i]),
     ) as unknown as Vec3;
   const middle = project(camera, mouth);
   const sides = [project(camera, at(1, 0, 0)), project(camera, at(-1, 0, 0))];
