@@ -29,15 +29,24 @@ const bases: Readonly<Partial<Record<Seat, Looks['base']>>> = {
   'flat-washer-face': { none: 0.45, 'o-ring': 0.05, shoulder: 0.5 },
 };
 const plainBase: Looks['base'] = { none: 0.98, 'o-ring': 0, shoulder: 0.02 };
+/** What a listed thread carries beside its listed connections: plugs, studs on a bonded washer and bolts, mostly, which
+ *  stand on a shoulder or on their hex (common practice); one in five is anything (judgement). */
+const otherUse = {
+  share: 0.8,
+  looks: { coneDeg: null, base: { none: 0.5, 'o-ring': 0.05, shoulder: 0.45 } },
+} as const;
 
-/** Chance of what the photo shows of the end, given its connection (null: in no table). Whoever has denied
- *  what the photo shows has seen the part: of its end the photo says nothing more then. */
+/** Chance of what the photo shows of the end, given its connection ('other': a listed thread's other use; null: of a
+ *  thread in no table). Whoever has denied what the photo shows has seen the part: of its end the photo says nothing
+ *  more then. */
 export function endLikelihood(
   { photo, readings }: EndEvidence,
-  connection: Connection | null,
+  connection: Connection | 'other' | null,
 ): number {
   if (!photo || readings.some(({ kind }) => kind === 'other-seat')) return 1;
-  return shownChance(photo, connection && looksOf(connection));
+  if (connection !== 'other') return shownChance(photo, connection && looksOf(connection));
+  const { share, looks } = otherUse;
+  return share * shownChance(photo, looks) + (1 - share) * shownChance(photo, null);
 }
 
 /** Null: ends of which nobody has shown the program a picture, such as a nut that turns on its tube. */

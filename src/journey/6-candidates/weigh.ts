@@ -75,9 +75,11 @@ export function weigh(
     const likelihood = threadLikelihood(hypothesis, evidence.photo, shape, models, lengths);
     if (likelihood <= 0) continue;
     let weight = 0;
+    // Of a thread that no listed connection uses, nothing is known of its ends.
+    const otherwise = hypothesis.uses.length > 1 ? 'other' : null;
     const uses = hypothesis.uses.map((use) => {
       let own = likelihood;
-      own *= endLikelihood(evidence, use.connection);
+      own *= endLikelihood(evidence, use.connection ?? otherwise);
       for (const model of ofUse) own *= useFactor(model, use.connection);
       weight += own * use.prior;
       return { use, likelihood: own, weight: own * use.prior };

@@ -107,6 +107,19 @@ describe('what an end looks like', () => {
     expect(stud.probability).toBeGreaterThan(0.03);
   });
 
+  // ISO 1179 has no G5/8, ISO 8434-6 has: its 60° cone inside has no shoulder (both from memory).
+  test('that no listed connection of the thread has settles none of them', () => {
+    const wide: MeasuredThread = {
+      ...photo(null),
+      pitchMm: { value: 25.4 / 14, u: 0.003 },
+      majorDiameterMm: { value: 22.8, u: 0.04 },
+    };
+    const settled = (base: keyof EndShows['base']) =>
+      conclude({ ...wide, endShows: looks('none', base) }, []).decision.connection;
+    expect(settled('shoulder')).toBeNull();
+    expect(settled('none')?.family).toBe('ISO 8434-6');
+  });
+
   test('denied, it says nothing', () => {
     const { decision } = conclude(photo(null, looks('none', 'o-ring')), [
       read('other-seat=o-ring-at-hex'),
