@@ -13,8 +13,8 @@ const most = 40;
 
 /** A question whose answer is all but known is none; neither is one whose several answers mean the
  *  same, as lengths and names of ends have them: those must narrow things by more, bits. */
-const known = 0.99;
-/** A look costs nothing, and bears out what the rest says. */
+const known = 0.97;
+/** A look costs nothing, and bears out what the rest says; nor is a photo alone the last word where a reading would tell. */
 const knownAtALook = 0.995;
 const leastGainBits = { sharp: 0.001, broad: 0.02 } as const;
 const isBroad: ReadonlySet<AskableKind> = new Set([
@@ -179,7 +179,8 @@ function bestOf(
   return mostUseful(
     rated.filter(
       ({ table, gainBits }) =>
-        gainBits >= leastGainBits.sharp && (disputed || isOpen(table, scenarios, gainBits)),
+        gainBits >= leastGainBits.sharp &&
+        (disputed || isOpen(table, evidence, scenarios, gainBits)),
     ),
   );
 }
@@ -217,12 +218,18 @@ export function mostUseful(rated: readonly Rated[]): Rated | null {
 }
 
 /** More than one answer is to be expected, and they mean different things. */
-function isOpen(table: OutcomeTable, scenarios: readonly Scenario[], gainBits: number): boolean {
+function isOpen(
+  table: OutcomeTable,
+  { readings }: Evidence,
+  scenarios: readonly Scenario[],
+  gainBits: number,
+): boolean {
   if (gainBits < leastGainBits[isBroad.has(table.kind) ? 'broad' : 'sharp']) return false;
   if (isBroad.has(table.kind)) return true;
+  const limit = table.kind === 'seat' || readings.length === 0 ? knownAtALook : known;
   return table.outcomes.every((_, o) => {
     const share = scenarios.reduce((sum, s, i) => sum + s.probability * table.chances[i]![o]!, 0);
-    return share < (table.kind === 'seat' ? knownAtALook : known);
+    return share < limit;
   });
 }
 

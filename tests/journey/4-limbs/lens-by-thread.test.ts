@@ -69,13 +69,18 @@ describe('of two lenses that the reference leaves as likely, one twice as long a
   );
 });
 
-test('where the focal length is known nothing changes', async () => {
+test('where the focal length is known the camera stays, and the thread is seated once more in its place', async () => {
   const photo = await photoOf('photos/d01');
   const reference = through(photo, 52);
   const seat = seatIn(photo, reference);
   const told = throughLikelierLens(photo.grey, reference, seat);
   expect(told.reference).toBe(reference);
-  expect(told.seat).toBe(seat);
+  // Pitch and major diameter of d01's truth, mm.
+  const truth = { pitchMm: 1.5875, majorMm: 17.3192 };
+  expect(Math.abs(told.seat.pitchMm / truth.pitchMm - 1)).toBeLessThan(0.006);
+  expect(Math.abs((2 * told.seat.crests.radiusMm) / truth.majorMm - 1)).toBeLessThan(0.01);
+  const again = throughLikelierLens(photo.grey, reference, told.seat).seat;
+  expect(again.crests.radiusMm / told.seat.crests.radiusMm).toBeCloseTo(1, 2);
 }, 60_000);
 
 test('a bend tells less where the view leans along the axis', () => {
