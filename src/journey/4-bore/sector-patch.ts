@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import { type PosedCamera, projectRow, type Vec3 } from '../2-card-pose/camera';
 import { sampleLinear } from '../2-card-pose/sampling';
-import { levelLight } from '../4-limbs/level-light';
+import { darkLight, levelLight } from '../4-limbs/level-light';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { type FacePlane, footOf, onPlane } from './face-plane';
 
@@ -41,8 +41,6 @@ export interface SectorPatch {
 export const patchChannels = 2;
 /** Rays side by side in a column. */
 const sub = 3;
-/** Added to linear light (0…255) before its logarithm: noise of a dark pixel. */
-const darkLight = 0.7;
 /** Rows over which light is levelled, to either side, and over which its spread is taken. */
 const meanRows = 6;
 const spreadRows = 12;

@@ -3,7 +3,7 @@ import type { GreyImage } from '../../vision/grey-image';
 import type { PosedCamera } from '../2-card-pose/camera';
 import { type AxisFrame, middleOf } from '../4-thread-signal/axis-frame';
 import { straighten } from '../4-thread-signal/straightened';
-import { levelLight } from './level-light';
+import { darkLight, levelLight } from './level-light';
 
 /** The whole part along its thread's axis, both sides, in units of the thread's radius: columns of a
  *  sixth of it along, rows of a twenty-fourth across, from the axis outwards. */
@@ -19,7 +19,6 @@ export const hexRows = 72;
 export const hexColumns = 80;
 export const rowsPerRadius = 24;
 const columnsPerRadius = 6;
-const darkLight = 0.7;
 const sub = 2;
 
 export function hexPatch(

@@ -1,3 +1,6 @@
+/** Added to linear light (0…255) before its logarithm: noise of a dark pixel. */
+export const darkLight = 0.7;
+
 /** Takes patches that were seen together, logarithm of light, to their common mean and spread, in place; what lies beyond
  *  the photo (NaN) to 0. */
 export function levelLight(patches: readonly Float32Array[]): void {

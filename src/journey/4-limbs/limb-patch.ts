@@ -3,6 +3,7 @@ import { projectRow, type Vec3 } from '../2-card-pose/camera';
 import { sampleLinear } from '../2-card-pose/sampling';
 import { type AxisFrame, onAxisPlane } from '../4-thread-signal/axis-frame';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
+import { darkLight } from './level-light';
 
 /** A few turns of a thread folded on one pitch, both sides: what a limb looks like whatever its size. */
 export interface LimbPatch {
@@ -44,8 +45,6 @@ export const closeLook: LimbGrid = {
 };
 /** Sub-samples of a cell along and across. */
 const sub = 2;
-/** Added to linear light (0…255) before its logarithm: noise of a dark pixel. */
-const darkLight = 0.7;
 
 /** What to fold: the turns about `middleS`. `radiusMm` is where the crests are expected there, `halfTaper` how that
  *  grows along s. */

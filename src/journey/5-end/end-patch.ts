@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import { projectRow, type Vec3 } from '../2-card-pose/camera';
 import { sampleLinear } from '../2-card-pose/sampling';
-import { levelLight } from '../4-limbs/level-light';
+import { darkLight, levelLight } from '../4-limbs/level-light';
 import { type AxisFrame, type Extent, onAxisPlane } from '../4-thread-signal/axis-frame';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 
@@ -22,8 +22,6 @@ const lengthRadii = 2;
 const acrossRadii = 2.7;
 /** Sub-samples of a cell along and across. */
 const sub = 3;
-/** Added to linear light (0…255) before its logarithm: noise of a dark pixel. */
-const darkLight = 0.7;
 
 /** `frame` runs from the free end towards the hex, `zone` is the thread's whole turns in it. */
 export function endPatches(

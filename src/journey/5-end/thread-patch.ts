@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import { projectRow, type Vec3 } from '../2-card-pose/camera';
 import { sampleLinear } from '../2-card-pose/sampling';
-import { levelLight } from '../4-limbs/level-light';
+import { darkLight, levelLight } from '../4-limbs/level-light';
 import { type LimbGrid, limbPatch } from '../4-limbs/limb-patch';
 import { type AxisFrame, type Extent, middleOf, onAxisPlane } from '../4-thread-signal/axis-frame';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
@@ -54,8 +54,6 @@ const ahead = 0.12;
 const behind = 0.3;
 /** Sub-samples of a cell along and across. */
 const sub = 3;
-/** Added to linear light (0…255) before its logarithm: noise of a dark pixel. */
-const darkLight = 0.7;
 
 /** Both limbs along the whole thread, beside lines parallel to the axis through the crests at its middle; rows as in
  *  `profilePatch`, 64 columns from before the first turn to behind the last. */
