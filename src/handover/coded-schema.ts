@@ -25,6 +25,7 @@ const measurement = z.object({
   g: z.literal(1).optional(),
   /** What the end looks like: thousandths of three cones, of an O-ring and of a shoulder. */
   q: z.array(z.number().int().min(0).max(1000)).length(5).optional(),
+  /** What the thread looks like: thousandths of a 55° profile, of NPT's, and of a taper. */
   v: z.array(z.number().int().min(0).max(1000)).length(3).optional(),
   /** Parts of diameter and taper, and other periods, in pairs: share and u, ratio and share. Latest. */
   k: pairs.optional(),

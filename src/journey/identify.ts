@@ -9,7 +9,7 @@ import type { Reference } from './2-reference/reference';
 import { type FoundFitting, fieldAround, findFitting } from './3-find/find-fitting';
 import { likelierBore } from './4-bore/likelier-bore';
 import { cutWithinWindow, searchThread, showsWindow, threadFound } from './4-limbs/find-thread';
-import { throughLikelierLens } from './4-limbs/lens-by-thread';
+import { seatedAgain } from './4-limbs/lens-by-thread';
 import { otherEnd } from './4-limbs/other-end';
 import type { SeatedThread } from './4-limbs/seat-thread';
 import { bothSidesSpeak } from './5-measurement/follow-fit';
@@ -144,7 +144,7 @@ function measureThread(
   options: MeasureOptions,
 ): Result<Found, RefusalReason> {
   const { photo } = shot;
-  const through = throughLikelierLens(photo.grey, shot.reference, seat);
+  const through = seatedAgain(photo.grey, shot.reference, seat);
   return measureSeated({ ...shot, reference: through.reference }, through.seat, fitting, options);
 }
 

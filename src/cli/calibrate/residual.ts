@@ -5,7 +5,7 @@ import type { FoundFitting } from '../../journey/3-find/find-fitting';
 import { findFitting } from '../../journey/3-find/find-fitting';
 import { findThread } from '../../journey/4-limbs/find-thread';
 import { findThreads } from '../../journey/4-limbs/find-threads';
-import { bendThrough, throughLikelierLens } from '../../journey/4-limbs/lens-by-thread';
+import { bendThrough, seatedAgain } from '../../journey/4-limbs/lens-by-thread';
 import type { PeriodTraits } from '../../journey/4-limbs/period-odds';
 import { type SeatedThread, seatThread } from '../../journey/4-limbs/seat-thread';
 import { onAxisPlane } from '../../journey/4-thread-signal/axis-frame';
@@ -70,7 +70,7 @@ export async function residualOf(
   const unmeasured = { name: truth.name, seats, rivals: [], bend: null, lengths: null };
   const first = findThread(grey, found.value, fitting.value, null);
   if (!first.ok) return unmeasured;
-  const { reference, seat } = throughLikelierLens(grey, found.value, first.value);
+  const { reference, seat } = seatedAgain(grey, found.value, first.value);
   const { field } = fitting.value;
   const solved = solveSeated({ grey, card: reference, seat, field, sides: 'both' });
   if (!solved.ok) return unmeasured;

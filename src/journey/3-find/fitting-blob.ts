@@ -13,7 +13,6 @@ export interface Blob {
   readonly hull: readonly Pixel[];
   readonly hullAreaMm2: number;
   readonly centroid: Pixel;
-  readonly touchesRim: boolean;
 }
 
 export type Pixel = readonly [x: number, y: number];
@@ -64,11 +63,6 @@ export function fittingBlobs(view: WindowView, vision: Vision, look: Look = {}):
         hull,
         hullAreaMm2: area / (pxPerMm * pxPerMm),
         centroid,
-        touchesRim:
-          bbox.x <= 2 ||
-          bbox.y <= 2 ||
-          bbox.x + bbox.width >= width - 3 ||
-          bbox.y + bbox.height >= height - 3,
       };
     })
     .sort((a, b) => b.hullAreaMm2 - a.hullAreaMm2);

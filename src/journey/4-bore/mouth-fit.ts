@@ -3,7 +3,15 @@ import type { PosedCamera, Vec3 } from '../2-card-pose/camera';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { type FacePlane, onPlane, turnedPlane } from './face-plane';
 import { type LineBelief, type MouthBelief, mouthBelief } from './sector-network';
-import { awayAt, mouthGrid, mouthPatch, type RingGuess, rowAt, sectorsOf } from './sector-patch';
+import {
+  awayAt,
+  mouthGrid,
+  mouthPatch,
+  type RingGuess,
+  ratioAt,
+  rowAt,
+  sectorsOf,
+} from './sector-patch';
 
 /** A mouth on a plane that lies as its face does, mm of that plane: its middle, the rim, where face and bore meet, a
  *  circle as wide as the crests, and the face's outer edge. */
@@ -169,12 +177,12 @@ function started(belief: MouthBelief, { directions }: SectorView): Parameters {
 }
 
 function meanRatios({ shares }: LineBelief): Float64Array {
-  const { rows, from, step } = mouthGrid;
+  const { rows } = mouthGrid;
   const out = new Float64Array(sectors);
   for (let s = 0; s < sectors; s++) {
     let mean = 0;
     for (let row = 0; row < rows; row++) mean += shares[s * rows + row] * row;
-    out[s] = from * portable.exp(step * (mean + 0.5));
+    out[s] = ratioAt(mouthGrid, mean);
   }
   return out;
 }

@@ -12,7 +12,6 @@ export interface PartOutline {
   readonly at: (u: number, v: number) => readonly [number, number];
   /** Direction of u on the card, rad. */
   readonly away: readonly [number, number];
-  readonly cut: boolean;
 }
 
 export function partOutline(
@@ -38,6 +37,5 @@ export function partOutline(
     middle: (right + left) / 2,
     at: (u, v) => [cx + u * ax - v * ay, cy + u * ay + v * ax],
     away: [ax, ay],
-    cut: blob.touchesRim,
   };
 }

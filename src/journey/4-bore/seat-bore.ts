@@ -18,7 +18,7 @@ import {
 } from './bore-wall';
 
 /** A mouth and the radius over the crests behind it, as it looks. */
-export interface MouthGuess {
+export interface SeenMouth {
   readonly mouth: Vec3;
   readonly inwards: Vec3;
   readonly radiusMm: number;
@@ -62,7 +62,7 @@ const coarse = { px: 1.2, ofRadius: 1 / 50, rowCount: 20 };
 const fine = { px: 0.8, ofRadius: 1 / 110, rowCount: 32 };
 
 /** The likeliest thread behind a mouth: its axis such that the far wall's ridges climb as one start does. */
-export function seatBore(photo: PosedPhoto, guess: MouthGuess): SeatedBore | null {
+export function seatBore(photo: PosedPhoto, guess: SeenMouth): SeatedBore | null {
   let best: Trial | null = null;
   let most = Number.NEGATIVE_INFINITY;
   const { mouth, inwards, radiusMm } = guess;
@@ -92,7 +92,7 @@ function climbPerMm(camera: PosedCamera, { mouth, inwards }: Bore): number {
 
 /** A bore behind a mouth, its axis moved aside of the mouth's middle. */
 interface Trial {
-  readonly guess: MouthGuess;
+  readonly guess: SeenMouth;
   readonly bore: Bore;
   readonly window: WallWindow;
   readonly movedMm: number;

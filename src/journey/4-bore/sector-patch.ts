@@ -16,7 +16,7 @@ export interface SectorGrid {
 }
 
 /** So many columns are looked at together. */
-export const columnsPerSector = 4;
+const columnsPerSector = 4;
 export const sectorsOf = ({ columns }: SectorGrid) => columns / columnsPerSector;
 
 /** The mouth from within the bore to beyond the face, all round; the body's outside from below its mouth down, on the

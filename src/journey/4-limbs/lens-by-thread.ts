@@ -73,7 +73,7 @@ export interface SeenThrough {
  *  camera was. Lenses that a photo from straight above leaves possible are weighed by how straight they make the
  *  unrolled thread. Whether or not they are told, the thread is seated once more from where it has come to lie: limbs and
  *  hex are nearer then (on 46 seen renders that state their lens, the diameter within 1 % on 36 → 41). */
-export function throughLikelierLens(
+export function seatedAgain(
   grey: GreyImage,
   reference: Reference,
   seat: SeatedThread,

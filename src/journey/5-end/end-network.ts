@@ -13,6 +13,8 @@ import {
   Weights,
 } from '../4-limbs/network';
 import { weightsIn } from '../4-limbs/weights';
+import { endColumns, endRows } from './end-patch';
+import { profilePhases, taperColumns, threadRows } from './thread-patch';
 import trained from './weights.json';
 
 /** Kinds in the order in which the networks tell them. */
@@ -20,15 +22,13 @@ export const noseKinds = ['none', 'cone-30', 'cone-37', 'cone-45'] as const;
 export const baseKinds = ['none', 'o-ring', 'shoulder'] as const;
 export const profileKinds = ['60', '55', 'npt'] as const;
 export const taperKinds = ['straight', 'tapered'] as const;
-export type NoseKind = (typeof noseKinds)[number];
-export type BaseKind = (typeof baseKinds)[number];
 
 /** What each network tells apart, and the window that it sees: rows, columns, and whether columns go round. */
 const parts = {
-  nose: { kinds: noseKinds.length, rows: 64, columns: 64, round: false },
-  base: { kinds: baseKinds.length, rows: 64, columns: 64, round: false },
-  profile: { kinds: profileKinds.length, rows: 64, columns: 32, round: true },
-  taper: { kinds: taperKinds.length, rows: 64, columns: 64, round: false },
+  nose: { kinds: noseKinds.length, rows: endRows, columns: endColumns, round: false },
+  base: { kinds: baseKinds.length, rows: endRows, columns: endColumns, round: false },
+  profile: { kinds: profileKinds.length, rows: threadRows, columns: profilePhases, round: true },
+  taper: { kinds: taperKinds.length, rows: threadRows, columns: taperColumns, round: false },
 } as const;
 export type Part = keyof typeof parts;
 

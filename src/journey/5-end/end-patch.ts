@@ -14,8 +14,8 @@ export interface EndPatches {
   readonly base: Float32Array;
 }
 
-const endRows = 64;
-const endColumns = 64;
+export const endRows = 64;
+export const endColumns = 64;
 /** Both windows are two radii long; so much of that lies on the thread. */
 const onThread = 0.5;
 const lengthRadii = 2;

@@ -16,14 +16,17 @@ export interface PlacedThread {
   readonly halfTaper: number;
 }
 
-/** Rows of one side. */
+/** Rows of one side, and of both. */
 const sideRows = 32;
+export const threadRows = 2 * sideRows;
+export const profilePhases = 32;
+export const taperColumns = 64;
 
 const profileGrid: Omit<LimbGrid, 'turns'> = {
   bins: sideRows,
   binsPerPitch: 20,
   binsInside: 21,
-  phases: 32,
+  phases: profilePhases,
 };
 const mostTurns = 12;
 
@@ -36,7 +39,7 @@ export function profilePatch(photo: PosedPhoto, thread: PlacedThread): Float32Ar
   const patch = limbPatch(photo, frame, { ...profileGrid, turns }, fold);
   if (!patch) return null;
   const { phases } = profileGrid;
-  const out = new Float32Array(2 * sideRows * phases);
+  const out = new Float32Array(threadRows * phases);
   for (let row = 0; row < sideRows; row++)
     for (let k = 0; k < phases; k++) {
       out[(sideRows - 1 - row) * phases + k] = patch.left[row * phases + k];
@@ -45,7 +48,6 @@ export function profilePatch(photo: PosedPhoto, thread: PlacedThread): Float32Ar
   return out;
 }
 
-const taperColumns = 64;
 const taperRowsPerPitch = 12;
 const taperRowsInside = 16;
 /** How far before the thread and behind it the window reaches, of the thread's length: towards the hex a tapered thread
@@ -66,7 +68,7 @@ export function taperPatch({ grey, camera }: PosedPhoto, thread: PlacedThread): 
   const step = frame.along.map((d) => along * d) as unknown as Vec3;
   const columns = taperColumns * sub;
   const at = new Float64Array(2 * columns);
-  const out = new Float32Array(2 * sideRows * taperColumns);
+  const out = new Float32Array(threadRows * taperColumns);
   for (const side of [1, -1] as const)
     for (let j = 0; j < sideRows * sub; j++) {
       const r = radiusMm + (j + 0.5 - taperRowsInside * sub) * across;

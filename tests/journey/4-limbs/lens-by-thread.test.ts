@@ -8,7 +8,7 @@ import { findReference } from '../../../src/journey/2-reference/find-reference';
 import type { Reference } from '../../../src/journey/2-reference/reference';
 import { findFitting } from '../../../src/journey/3-find/find-fitting';
 import { findThread } from '../../../src/journey/4-limbs/find-thread';
-import { bendDensity, throughLikelierLens } from '../../../src/journey/4-limbs/lens-by-thread';
+import { bendDensity, seatedAgain } from '../../../src/journey/4-limbs/lens-by-thread';
 import { defaultOptions } from '../../../src/journey/identification';
 import type { Vision } from '../../../src/vision/vision';
 
@@ -59,7 +59,7 @@ describe('of two lenses that the reference leaves as likely, one twice as long a
       // Begun under the wrong camera.
       const lenses = [wrong, right].map((fit) => ({ fit, share: 0.5 }));
       const seat = seatIn(photo, wrong);
-      const told = throughLikelierLens(photo.grey, { ...wrong, lenses }, seat);
+      const told = seatedAgain(photo.grey, { ...wrong, lenses }, seat);
       expect(Math.abs(told.reference.camera.fPx / right.camera.fPx - 1)).toBeLessThan(0.1);
       const truth = seatIn(photo, right);
       expect(Math.abs(told.seat.pitchMm / truth.pitchMm - 1)).toBeLessThan(0.003);
@@ -73,13 +73,13 @@ test('where the focal length is known the camera stays, and the thread is seated
   const photo = await photoOf('photos/d01');
   const reference = through(photo, 52);
   const seat = seatIn(photo, reference);
-  const told = throughLikelierLens(photo.grey, reference, seat);
+  const told = seatedAgain(photo.grey, reference, seat);
   expect(told.reference).toBe(reference);
   // Pitch and major diameter of d01's truth, mm.
   const truth = { pitchMm: 1.5875, majorMm: 17.3192 };
   expect(Math.abs(told.seat.pitchMm / truth.pitchMm - 1)).toBeLessThan(0.006);
   expect(Math.abs((2 * told.seat.crests.radiusMm) / truth.majorMm - 1)).toBeLessThan(0.01);
-  const again = throughLikelierLens(photo.grey, reference, told.seat).seat;
+  const again = seatedAgain(photo.grey, reference, told.seat).seat;
   expect(again.crests.radiusMm / told.seat.crests.radiusMm).toBeCloseTo(1, 2);
 }, 60_000);
 
