@@ -152,6 +152,8 @@ test('four corners dragged and moved by keys measure what lies there', async ({ 
   await page.mouse.down();
   await page.mouse.move(x + 2, y - 2, { steps: 3 });
   await expect(page.locator('.loupe')).toBeVisible();
+  // A notice that lay over the mark took neither the press nor the view of it.
+  await expect(page.locator('.notice')).toHaveCount(0);
   await page.mouse.up();
   await corner.focus();
   await page.keyboard.press('ArrowDown');

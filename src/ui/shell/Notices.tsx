@@ -1,8 +1,11 @@
-import { For, Show } from 'solid-js';
+import { For, onCleanup, Show } from 'solid-js';
 import { t } from '../language/language';
-import { dismiss, notices } from './notices';
+import { dismiss, leaveRoom, notices } from './notices';
 
+/** Lines at the foot of the screen. What lies under one takes the press, and the line makes room for it. */
 export function Notices() {
+  document.addEventListener('pointerdown', leaveRoom);
+  onCleanup(() => document.removeEventListener('pointerdown', leaveRoom));
   return (
     <div class="notices" role="status" aria-live="polite">
       <For each={notices()}>

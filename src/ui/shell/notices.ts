@@ -19,6 +19,11 @@ export function notify(text: string, action: Notice['action'] = null): void {
   setTimeout(() => dismiss(id), action ? 20_000 : 8_000);
 }
 
+/** Someone goes on with the page: only what offers an action stays. */
+export function leaveRoom(): void {
+  setList((now) => now.filter((n) => n.action));
+}
+
 export function dismiss(id: number): void {
   setList((now) => now.filter((n) => n.id !== id));
 }
