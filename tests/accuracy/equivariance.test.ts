@@ -4,8 +4,8 @@ import { fitEdge } from '../../src/journey/2-card-pose/edge-profile';
 import { gaussianResponse } from '../../src/journey/2-card-pose/edge-response';
 import { shapesOfCuts } from '../../src/journey/4-thread-signal/cut-shape';
 import type { OutlinePoint } from '../../src/journey/4-thread-signal/outline-edges';
-import { ridgePitch } from '../../src/journey/4-thread-signal/ridges';
 import { fitRimEdge, usualRim } from '../../src/journey/4-thread-signal/rim-edge';
+import { surfacePeriodNear } from '../../src/journey/4-thread-signal/surface-period';
 import { fitThread } from '../../src/journey/5-measurement/fit-thread';
 import { anyForm } from '../../src/journey/5-measurement/thread-form';
 import { seededRandom } from '../../src/quantity/random';
@@ -126,7 +126,7 @@ describe('threads', () => {
     );
   });
 
-  it('ridges: pitch goes with the unit', () => {
+  it('surface: pitch goes with the unit', () => {
     const random = seededRandom(2);
     const azimuths = Array.from({ length: 30 }, (_, k) => (k - 14.5) / 12);
     const rows = azimuths.map((phi) =>
@@ -136,7 +136,7 @@ describe('threads', () => {
       ),
     );
     const pitch = (stepMm: number) =>
-      ridgePitch({ rows, azimuths, fromS: 0, stepMm }, 14 * stepMm, 0.06)!.pitchMm;
+      surfacePeriodNear({ rows, azimuths, fromS: 0, stepMm }, 14 * stepMm, 0.06)!.periodMm;
     fc.assert(
       fc.property(fc.double({ min: 0.2, max: 20, noNaN: true }), (unit) => {
         expect(pitch(0.1 * unit) / unit / pitch(0.1) - 1).toBeCloseTo(0, 4);

@@ -133,7 +133,7 @@ function seatsTried(
 ): SeatSeen[] {
   const seen: SeatSeen[] = [];
   let left = mostSeats;
-  for (const guess of findThreads(grey, reference, fitting)) {
+  for (const guess of findThreads(grey, reference, [fitting])) {
     if (left-- === 0) break;
     const seat = seatThread(grey, reference.camera, guess);
     if (seat) seen.push({ right: liesRight(seat, reference, truth), traits: seat.traits });

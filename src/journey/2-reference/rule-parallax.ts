@@ -1,6 +1,26 @@
 import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
 
+/** Of the camera from the rule's face. */
+export interface Distance {
+  /** What the camera above the photo is put at. */
+  readonly mm: number;
+  /** Standard uncertainty of its logarithm. */
+  readonly uLn: number;
+  /** Whether the photo says so; what is merely usual corrects nothing. */
+  readonly stated: boolean;
+}
+
+/** A phone at a rule and a fitting: 110 to 560 mm in 95 of 100 (common practice). */
+export const unknownDistance: Distance = { mm: 250, uLn: 0.4, stated: false };
+
+/** From a focal length that the photo states: with crops and a slanting view within ±20 %. */
+export const statedDistance = (mm: number): Distance => ({
+  mm,
+  uLn: 0.2 / Math.sqrt(3),
+  stated: true,
+});
+
 /** Half the height of what a fitting rests on over its thread's major diameter, where nothing wider is seen: a
  *  thread or shank that is the largest round comes to 0.5, a hidden hex to 0.85 (ISO 4017 and connectors' wrench
  *  sizes, common practice). */

@@ -1,34 +1,26 @@
 import * as portable from '../../quantity/portable-math';
-import type { GreyImage } from '../../vision/grey-image';
-import { posed } from '../2-card-pose/camera';
+import { cardMiddle } from '../../scale-card/geometry';
+import { atHeight, posed } from '../2-card-pose/camera';
 import { cameraParameters } from '../2-card-pose/camera-parameters';
 import { flat } from '../2-card-pose/card-bow';
 import { gaussianResponse } from '../2-card-pose/edge-response';
-import type { Ruler } from '../identification';
-import type { Reference } from './reference';
+import type { PlanePoint, Reference } from './reference';
+import type { RulePhoto } from './rule-photo';
+import { stripCorners } from './rule-strip';
 
-/** Where the card frame's middle is put: at the centre of the photo. */
-const middleXMm = 92;
-const middleYMm = 68;
-
-export const rulerPx = ({ from, to }: Ruler): number =>
-  Math.hypot(to[0] - from[0], to[1] - from[1]);
-
-/** The reference when only a rule gives the scale: a camera straight above the middle of
- *  the photo, `distanceMm` from the rule's face. Stages 3 to 5 run on it as they are; what the real
- *  camera does besides is the business of ruler-uncertainty.ts, so nothing here has an uncertainty.
- *  `unitMm` is the length that takes the part of a millimetre: small and large threads are sought
- *  as if they were seen at another size. */
+/** The reference when only a rule gives the scale: a camera straight above the middle of the photo, which is the middle
+ *  of the card's frame, as far from the
+ *  rule's face as it is thought to be. Later stages run on it as they are; what the real camera does besides is the
+ *  business of ruler-uncertainty.ts, so nothing here has an uncertainty. `unitMm` is the length that takes the part of a
+ *  millimetre: small threads are sought as if they were seen at another size. */
 export function ruleReference(
-  grey: GreyImage,
-  pxPerMm: number,
-  distanceMm: number,
+  { grey, pxPerMm, distance, blurPx, strip }: RulePhoto,
   unitMm: number,
-  blurPx: number,
 ): Reference {
   const { width, height } = grey;
+  const [x, y] = cardMiddle;
   const pxPerUnit = pxPerMm * unitMm;
-  const fPx = pxPerMm * distanceMm;
+  const fPx = pxPerMm * distance.mm;
   const cx = (width - 1) / 2;
   const cy = (height - 1) / 2;
   const parameters = new Float64Array(cameraParameters);
@@ -37,6 +29,14 @@ export function ruleReference(
   parameters[9] = portable.log(pxPerUnit);
   const reachX = width / 2 / pxPerUnit;
   const reachY = height / 2 / pxPerUnit;
+  const camera = posed({
+    fPx,
+    cx,
+    cy,
+    k1: 0,
+    rotation: [0, 0, 0],
+    translation: [-x, -y, fPx / pxPerUnit],
+  });
   return {
     kind: 'rule',
     faceMm: 0,
@@ -44,22 +44,20 @@ export function ruleReference(
     brightInside: true,
     search: {
       polygon: [
-        [middleXMm - reachX, middleYMm - reachY],
-        [middleXMm + reachX, middleYMm - reachY],
-        [middleXMm + reachX, middleYMm + reachY],
-        [middleXMm - reachX, middleYMm + reachY],
+        [x - reachX, y - reachY],
+        [x + reachX, y - reachY],
+        [x + reachX, y + reachY],
+        [x - reachX, y + reachY],
       ],
-      holes: [],
+      holes: [
+        stripCorners(strip, grey).map((corner): PlanePoint => {
+          const [xMm, yMm] = atHeight(camera, corner, 0);
+          return [xMm, yMm];
+        }),
+      ],
       field: null,
     },
-    camera: posed({
-      fPx,
-      cx,
-      cy,
-      k1: 0,
-      rotation: [0, 0, 0],
-      translation: [-middleXMm, -middleYMm, fPx / pxPerUnit],
-    }),
+    camera,
     parameters,
     prior: { fPx, uLnF: 1, cx, cy, uCentrePx: 1, uK1: 1 },
     covariance: new Float64Array(cameraParameters * cameraParameters),

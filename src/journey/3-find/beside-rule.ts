@@ -1,21 +1,15 @@
-import { middleValue } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
-import type { Field } from '../../scale-card/geometry';
+import { cardMiddle } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
-import { rescaleCoordinate } from '../../vision/pixel-scale';
 import type { Vision } from '../../vision/vision';
-import type { PosedCamera } from '../2-card-pose/camera';
-import { atHeight } from '../2-card-pose/camera';
+import type { Reference } from '../2-reference/reference';
+import type { FoundFitting } from './find-fitting';
 import { type Blob, fittingBlobs } from './fitting-blob';
-import { type RoughAxis, roughAxes } from './rough-axis';
-import { isOnStrip, type RuleStrip } from './rule-strip';
-import type { WindowView } from './window-view';
+import { roughAxes } from './rough-axis';
+import { type WindowView, windowView } from './window-view';
 
-/** Something on the photo that may carry a thread. */
-export interface Suspect {
-  readonly blob: Blob;
-  readonly axes: readonly RoughAxis[];
-  readonly field: Field;
+/** Something beside a rule that may carry a thread. */
+export interface Suspect extends Pick<FoundFitting, 'view' | 'blob' | 'axes'> {
   /** Narrower side of the blob, mm. */
   readonly widthMm: number;
 }
@@ -29,45 +23,16 @@ const narrowestMm = 2;
 /** No listed thread is as wide; a cloth or a desk full of things is. */
 const widestMm = 75;
 
-/** The whole photo reduced, as stage 3 wants it; `camera` looks straight down on the rule's plane. */
-export function photoView(
-  grey: GreyImage,
-  camera: PosedCamera,
-  pxPerMm: number,
-  vision: Vision,
-): WindowView {
+/** The whole photo, reduced, in the rule's plane; `inMm`: the reference whose unit is a millimetre. */
+export function besideRuleView(grey: GreyImage, inMm: Reference, pxPerMm: number): WindowView {
   const areaMm2 = (grey.width * grey.height) / pxPerMm ** 2;
-  const wanted = Math.min(viewPxPerMm, pxPerMm, Math.sqrt(mostViewPx / areaMm2));
-  const width = Math.round((grey.width * wanted) / pxPerMm);
-  const height = Math.round((grey.height * wanted) / pxPerMm);
-  const { data } = width < grey.width ? vision.resize(grey, width, height) : grey;
-  return {
-    width,
-    height,
-    data,
-    pxPerMm: (pxPerMm * width) / grey.width,
-    outside: null,
-    ...originOf(width, height, grey, camera),
-  };
+  return windowView(grey, inMm, Math.min(viewPxPerMm, pxPerMm, Math.sqrt(mostViewPx / areaMm2)));
 }
 
-/** Groups of crisp edges anywhere but on the rule's graduations, largest first. */
-export function suspects(
-  view: WindowView,
-  grey: GreyImage,
-  strip: RuleStrip,
-  vision: Vision,
-  gapMm: number,
-): Suspect[] {
-  const ignored = new Uint8Array(view.data.length);
-  for (let j = 0; j < view.height; j++) {
-    for (let i = 0; i < view.width; i++) {
-      const x = rescaleCoordinate(i, view.width, grey.width);
-      const y = rescaleCoordinate(j, view.height, grey.height);
-      if (isOnStrip(strip, [x, y])) ignored[j * view.width + i] = 1;
-    }
-  }
-  return fittingBlobs(view, vision, { ignored, gapMm, most: 2 * mostSuspects })
+/** Groups of crisp edges anywhere but on the rule's graduations, largest first; edges within `gapMm` belong to one. */
+export function suspects(view: WindowView, vision: Vision, gapMm: number): Suspect[] {
+  const look = view.outside ? { ignored: view.outside } : {};
+  return fittingBlobs(view, vision, { ...look, gapMm, most: 2 * mostSuspects })
     .map((blob) => ({ blob, widthMm: narrowest(blob) / view.pxPerMm }))
     .filter(
       ({ blob, widthMm }) =>
@@ -75,38 +40,26 @@ export function suspects(
     )
     .slice(0, mostSuspects)
     .map(({ blob, widthMm }) => ({
+      view,
       blob,
       widthMm,
       axes: roughAxes(blob),
-      field: fieldAround(view, blob),
     }));
 }
 
-/** The same view in another unit of length, over the card frame of that unit's camera. */
-export function viewIn(
-  view: WindowView,
-  grey: GreyImage,
-  camera: PosedCamera,
-  unitMm: number,
-): WindowView {
-  const { width, height, data, pxPerMm } = view;
+/** The same in another unit of length, in the frame of that unit's reference. */
+export function inUnit(suspect: Suspect, unitMm: number): Suspect {
+  const { view } = suspect;
+  const [x, y] = cardMiddle;
   return {
-    width,
-    height,
-    data,
-    pxPerMm: pxPerMm * unitMm,
-    outside: null,
-    ...originOf(width, height, grey, camera),
+    ...suspect,
+    view: {
+      ...view,
+      pxPerMm: view.pxPerMm * unitMm,
+      originXMm: x + (view.originXMm - x) / unitMm,
+      originYMm: y + (view.originYMm - y) / unitMm,
+    },
   };
-}
-
-function originOf(width: number, height: number, grey: GreyImage, camera: PosedCamera) {
-  const [originXMm, originYMm] = atHeight(
-    camera,
-    [rescaleCoordinate(0, width, grey.width), rescaleCoordinate(0, height, grey.height)],
-    0,
-  );
-  return { originXMm, originYMm };
 }
 
 function narrowest({ hull }: Blob): number {
@@ -116,26 +69,4 @@ function narrowest({ hull }: Blob): number {
     best = Math.min(best, Math.max(...across) - Math.min(...across));
   }
   return best;
-}
-
-/** On a background nearly black, metal is the brighter one; on any other it may be either. */
-function fieldAround(view: WindowView, { hull, centroid }: Blob): Field {
-  const at = (x: number, y: number) => {
-    const i = Math.round(x);
-    const j = Math.round(y);
-    return i >= 0 && j >= 0 && i < view.width && j < view.height
-      ? [view.data[j * view.width + i]]
-      : [];
-  };
-  const levels = (factor: number, outMm: number) => {
-    const list = hull.flatMap(([x, y]) => {
-      const dx = x - centroid[0];
-      const dy = y - centroid[1];
-      const k = factor + (outMm * view.pxPerMm) / Math.max(1, Math.hypot(dx, dy));
-      return at(centroid[0] + k * dx, centroid[1] + k * dy);
-    });
-    return middleValue(list) ?? 255;
-  };
-  const outside = levels(1, 2);
-  return outside < 60 && levels(0.6, 0) > outside + 15 ? 'dark' : 'light';
 }

@@ -1,7 +1,7 @@
 import { ok, type Result, refuse } from '../../quantity/result';
 import { cardMiddle } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
-import { project } from '../2-card-pose/camera';
+import { type PosedCamera, project } from '../2-card-pose/camera';
 import type { Reference } from '../2-reference/reference';
 import type { FoundFitting } from '../3-find/find-fitting';
 import { photoAt } from '../4-thread-signal/axis-frame';
@@ -21,7 +21,7 @@ export function searchThread(
   drawn: Corrections['axis'],
 ): ThreadSearch {
   const { camera } = reference;
-  const found = fitting ? findThreads(grey, reference, fitting) : [];
+  const found = fitting ? findThreads(grey, reference, [fitting]) : [];
   return threadSearch(grey, camera, drawn ? alongDrawn(grey, camera, found, drawn) : found);
 }
 
@@ -42,19 +42,28 @@ export function threadFound(
   drawn: Corrections['axis'],
 ): Result<SeatedThread, RefusalReason> {
   if (!seat || (!drawn && seat.odds < leastOdds)) return explain(reference, grey);
-  const { camera } = reference;
-  const { frame, zone, crests } = seat;
-  const margin = 3;
-  for (const s of [zone.fromS, zone.toS])
-    for (const r of [crests.radiusMm, -crests.radiusMm]) {
-      const [x, y] = photoAt(camera, frame, s, r);
-      if (x < margin || y < margin || x > grey.width - margin || y > grey.height - margin)
-        return refuse(
-          'cut-off',
-          'The thread runs out of the photo: show all of it, and all of the card or sheet.',
-        );
-    }
+  if (runsOut(grey, reference.camera, seat))
+    return refuse(
+      'cut-off',
+      'The thread runs out of the photo: show all of it, and all of the card or sheet.',
+    );
   return ok(seat);
+}
+
+const marginPx = 3;
+
+/** Whether a thread reaches the photo's rim. */
+export function runsOut(
+  { width, height }: GreyImage,
+  camera: PosedCamera,
+  { frame, zone, crests }: SeatedThread,
+): boolean {
+  return [zone.fromS, zone.toS].some((s) =>
+    [crests.radiusMm, -crests.radiusMm].some((r) => {
+      const [x, y] = photoAt(camera, frame, s, r);
+      return x < marginPx || y < marginPx || x > width - marginPx || y > height - marginPx;
+    }),
+  );
 }
 
 function explain(reference: Reference, grey: GreyImage): Result<SeatedThread, RefusalReason> {

@@ -27,15 +27,15 @@ const shortestDrawnMm = 3;
 const besideRadii = 2.2;
 const groupReachMm = 9;
 
-/** Whatever repeats along some axis, likeliest first: mirror lines of the part where something on them looks like
- *  a thread, and only when one asks for more, the rest of them and lines by what ripples. */
+/** Whatever repeats along some axis, likeliest first: mirror lines of what may be the part where something on them looks
+ *  like a thread, and only when one asks for more, the rest of them and lines by what ripples. */
 export function* findThreads(
   grey: GreyImage,
   reference: Reference,
-  { view, blob, axes }: FoundFitting,
+  parts: readonly Pick<FoundFitting, 'view' | 'blob' | 'axes'>[],
 ): Generator<ThreadGuess> {
   const { camera } = reference;
-  const mirrors = mirrorLines(view, blob, axes);
+  const mirrors = parts.flatMap(({ view, blob, axes }) => mirrorLines(view, blob, axes));
   const guesses = (lines: readonly Line[]) =>
     lines
       .flatMap((line) => threadsOnAxis(grey, camera, overLine(camera, line), line))

@@ -21,7 +21,7 @@ export interface HexSeen {
   readonly uOffsetMm: number;
 }
 
-const ratio = Math.sqrt(3) / 2;
+export const hexRatio = Math.sqrt(3) / 2;
 /** How far the middle may lie beside the axis, rows; and how well the two tell it beyond their own spread, of the
  *  radius. */
 const mostAside = 6;
@@ -76,10 +76,10 @@ export function hexHeight(
   const spread = Math.sqrt(Math.max(0.04, second / share - mean * mean));
   const mm = ((mean + 0.5) / rowsPerRadius) * radiusMm;
   const high = -camera.centre[2];
-  const slope = (ratio * mm) / (high + frame.origin[2]);
+  const slope = (hexRatio * mm) / (high + frame.origin[2]);
   const heightMm = (slope * high) / (1 + slope);
   return {
-    halfWidthMm: heightMm / ratio,
+    halfWidthMm: heightMm / hexRatio,
     heightMm,
     uHeightMm: (heightMm * spread) / (mean + 0.5),
     share: share / all,

@@ -14,10 +14,10 @@ import {
 } from '../4-thread-signal/axis-frame';
 import { surfaceBend } from '../4-thread-signal/surface-bend';
 import { surfacePeriodNear } from '../4-thread-signal/surface-period';
-import { hexRatio } from '../4-thread-signal/thread-place';
 import { ridgesUnrolled } from '../4-thread-signal/unrolled-surface';
 import type { PhotoPoint } from '../overlay';
 import learnt from './allowances.json';
+import { hexRatio } from './hex-height';
 import { type SeatedThread, seatThread } from './seat-thread';
 
 /** Set by `npm run calibrate` from photos whose focal length is known: how far the pattern of a thread bends about a

@@ -13,11 +13,13 @@ const guessesPerSeat = 2;
 /** The likeliest of up to so many seats; asked again, it goes on from there. */
 export type ThreadSearch = (most?: number) => SeatedThread | null;
 
-/** Guesses seated one by one, until one convinces. */
+/** Guesses seated one by one, until one convinces. `beside`: what else than the photo's look speaks for a seat, added
+ *  to the logarithm of its odds. */
 export function threadSearch(
   grey: GreyImage,
   camera: PosedCamera,
   guesses: Iterable<ThreadGuess>,
+  beside: (seat: SeatedThread) => number = () => 0,
 ): ThreadSearch {
   const left = guesses[Symbol.iterator]();
   let best: SeatedThread | null = null;
@@ -27,10 +29,11 @@ export function threadSearch(
     while (!(best && best.odds > enough) && seats < most && tried < guessesPerSeat * most) {
       const { value: guess, done } = left.next();
       if (done) break;
-      const seat = seatThread(grey, camera, guess);
+      const seen = seatThread(grey, camera, guess);
       tried++;
-      if (!seat) continue;
+      if (!seen) continue;
       seats++;
+      const seat = { ...seen, odds: seen.odds + beside(seen) };
       if (!best || seat.odds > best.odds) best = seat;
     }
     return best;

@@ -83,12 +83,6 @@ interface Candidate {
   readonly spectra: readonly Float64Array[];
 }
 
-/** The strongest of them. */
-export const strongestZone = (
-  view: Straightened,
-  insideS: readonly [from: number, to: number],
-): PeriodicZone | null => repeatingZones(view, insideS, 1)[0] ?? null;
-
 /** How far out, left and right, at least half of three neighbouring rows repeat. */
 function reach(rows: readonly Row[], spectra: readonly Float64Array[], k: number, octave: number) {
   const explained = spectra.map(

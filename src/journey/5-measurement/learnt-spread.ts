@@ -88,12 +88,8 @@ export const learntHeight: number = learnt.spreads.height;
 
 /** What the traces of a seated thread amount to. `shadowMm`: what a shadow known to be there adds to the
  *  diameter. */
-export function learntSpread(
-  solution: ThreadSolution,
-  known: Known,
-  shadowMm: number,
-): LocalSpread {
-  const { fit, zone } = solution;
+export function learntSpread(solution: ThreadSolution, shadowMm: number): LocalSpread {
+  const { fit, zone, known } = solution;
   const { pitch, radius, growth } = tracesOf(solution, known);
   const diameter = scaled(spreadOf(radius, learntSpreads.radius), 2);
   const taper = scaled(spreadOf(growth, learntSpreads.growth), 2 / (zone.toS - zone.fromS));

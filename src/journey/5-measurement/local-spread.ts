@@ -13,8 +13,8 @@ export interface Spread {
 /** What one thread's outline, limbs and surface leave to doubt, beside what camera, height and print do. */
 export interface LocalSpread {
   readonly rows: readonly BudgetRow[];
-  /** Of diameter and taper, without what camera, height and print add; where they are known as such. */
-  readonly parts?: { readonly diameter: Spread; readonly taper: Spread };
+  /** Of diameter and taper, without what camera, height and print add. */
+  readonly parts: { readonly diameter: Spread; readonly taper: Spread };
   /** Of the taper on diameter. */
   readonly uTaper: number;
 }

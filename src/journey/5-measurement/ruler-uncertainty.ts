@@ -1,31 +1,11 @@
 import type { Estimate } from '../../quantity/estimate';
 import * as portable from '../../quantity/portable-math';
-import { ruleParallax } from '../2-reference/rule-parallax';
-import type { BudgetRow, ThreadMeasurement } from './thread-measurement';
+import { type Distance, ruleParallax } from '../2-reference/rule-parallax';
+import type { BudgetRow, SpreadPart, ThreadMeasurement } from './thread-measurement';
 import { unresolvedTaper } from './uncertainty';
-
-/** Of the camera from the rule's face. */
-export interface Distance {
-  /** What the camera above the photo is put at. */
-  readonly mm: number;
-  /** Standard uncertainty of its logarithm. */
-  readonly uLn: number;
-  /** Whether the photo says so; what is merely usual corrects nothing. */
-  readonly stated: boolean;
-}
-
-/** A phone at a rule and a fitting: 110 to 560 mm in 95 of 100 (common practice). */
-export const unknownDistance: Distance = { mm: 250, uLn: 0.4, stated: false };
 
 /** As near as a phone focuses well. */
 const nearestMm = 150;
-
-/** From a focal length that the photo states: with crops and a slanting view within ±20 %. */
-export const statedDistance = (mm: number): Distance => ({
-  mm,
-  uLn: 0.2 / Math.sqrt(3),
-  stated: true,
-});
 
 /** What is known of a shot beside a rule. Lengths in mm. */
 export interface RulerShot {
@@ -101,8 +81,7 @@ export function withRuler(inFace: ThreadMeasurement, shot: RulerShot): ThreadMea
     major: (3 * square) / 8,
     both: (square * sin2) / 4,
   };
-  const rows: BudgetRow[] = [
-    ...base.budget.filter(({ source }) => kept.has(source)),
+  const shared: BudgetRow[] = [
     {
       source: 'height',
       pitchMm: ridges * pitch,
@@ -115,18 +94,23 @@ export function withRuler(inFace: ThreadMeasurement, shot: RulerShot): ThreadMea
       majorDiameterMm: major * Math.sqrt(gradient ** 2 + foreshortened.major),
     },
   ];
+  const rows = [...base.budget.filter(({ source }) => kept.has(source)), ...shared];
   const total = (pick: (row: BudgetRow) => number) => Math.hypot(...rows.map(pick));
+  const beside = Math.hypot(...shared.map((row) => row.majorDiameterMm));
   const uPitch = total((row) => row.pitchMm);
   const uMajor = total((row) => row.majorDiameterMm);
   const covariance =
     base.correlation * base.pitchMm.u * base.majorDiameterMm.u +
     pitch * major * (onAxis * ridges + marks ** 2 + gradient ** 2 + foreshortened.both);
   // The same change of scale runs along the thread, and looks like a taper.
-  const uTaper = base.taper && Math.hypot(base.taper.u, ((uTilt * major) / Math.SQRT2) * inverse);
+  const seeming = ((uTilt * major) / Math.SQRT2) * inverse;
+  const uTaper = base.taper && Math.hypot(base.taper.u, seeming);
   return {
     ...base,
     pitchMm: { value: pitch, u: uPitch },
     majorDiameterMm: { value: major, u: uMajor },
+    ...(base.diameterParts && { diameterParts: widened(base.diameterParts, beside) }),
+    ...(base.taperParts && { taperParts: widened(base.taperParts, seeming) }),
     correlation: Math.max(-0.999, Math.min(0.999, covariance / (uPitch * uMajor))),
     taper:
       base.taper && uTaper && uTaper < unresolvedTaper
@@ -136,19 +120,23 @@ export function withRuler(inFace: ThreadMeasurement, shot: RulerShot): ThreadMea
   };
 }
 
+const widened = (parts: readonly SpreadPart[], beside: number): SpreadPart[] =>
+  parts.map(({ share, u }) => ({ share, u: Math.hypot(u, beside) }));
+
 /** What the outline itself leaves open; the rest of a card's budget has no meaning here. */
 const kept: ReadonlySet<BudgetRow['source']> = new Set(['edge-noise', 'edge-bias', 'thread-form']);
 
 /** A measurement made in units of `unitMm`, in mm. */
 export function inMillimetres(seen: ThreadMeasurement, unitMm: number): ThreadMeasurement {
-  const scaled = ({ value, u }: { value: number; u: number }) => ({
-    value: value * unitMm,
-    u: u * unitMm,
-  });
+  const scaled = ({ value, u }: Estimate): Estimate => ({ value: value * unitMm, u: u * unitMm });
+  const { diameterParts } = seen;
   return {
     ...seen,
     pitchMm: scaled(seen.pitchMm),
     majorDiameterMm: scaled(seen.majorDiameterMm),
+    ...(diameterParts && {
+      diameterParts: diameterParts.map(({ share, u }) => ({ share, u: u * unitMm })),
+    }),
     middleFromEndMm: seen.middleFromEndMm === null ? null : seen.middleFromEndMm * unitMm,
     budget: seen.budget.map((row) => ({
       ...row,

@@ -1,9 +1,9 @@
 import { type PosedCamera, rayThrough, type Vec3 } from '../2-card-pose/camera';
 import { cameraFrom } from '../2-card-pose/camera-parameters';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
+import { hexRatio } from '../4-limbs/hex-height';
 import { grazing, photoAt } from '../4-thread-signal/axis-frame';
 import { atHeight, recentred } from '../4-thread-signal/axis-moves';
-import { hexRatio } from '../4-thread-signal/thread-place';
 import type { PhotoPoint } from '../overlay';
 import type { ThreadSolution } from './thread-solution';
 

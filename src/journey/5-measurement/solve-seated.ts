@@ -122,9 +122,6 @@ export function solveSeated(seated: SeatedView): Solved {
     frame,
     ...restingOn(seat),
     ...made,
-    // Limbs tell a shadow from metal, and their spread says how well.
-    lampShadow: 0,
-    ridges: null,
     zone,
     middleS,
     mmPerPx: task.view.mmPerPx,

@@ -1,10 +1,8 @@
 import type { Estimate } from '../../quantity/estimate';
 import type { RatedPeriod } from '../4-limbs/seat-thread';
 import type { AxisFrame, Extent } from '../4-thread-signal/axis-frame';
-import type { RidgeFit } from '../4-thread-signal/ridges';
 import type { FitAsMade } from './fit-as-made';
 import type { OtherPeriod } from './thread-measurement';
-import type { Resting } from './widest-part';
 
 /** A period that was weighed, with what the outline said for it: a logarithm. */
 export interface Rival {
@@ -12,19 +10,23 @@ export interface Rival {
   readonly spoken: number;
 }
 
+export interface Resting {
+  readonly on: 'hex' | 'unknown';
+  /** Of the axis over the card. */
+  readonly heightMm: number;
+  readonly uMm: number;
+}
+
 /** Everything stage 5 knows of one thread; uncertainty.ts turns it into a measurement. */
 export interface ThreadSolution extends FitAsMade {
   readonly frame: AxisFrame;
   readonly resting: Resting;
   readonly hexHalfWidthMm: number | null;
-  /** Probability of a shadow that passes for metal on one side. */
-  readonly lampShadow: number;
-  readonly ridges: RidgeFit | null;
   readonly zone: Extent;
   readonly middleS: number;
   readonly mmPerPx: number;
-  /** What limbs and surface knew before the outline was fitted; null beside a rule. */
-  readonly known: Known | null;
+  /** What limbs and surface knew before the outline was fitted. */
+  readonly known: Known;
   /** Which way the helix climbs, when one way explains the outline clearly better. */
   readonly hand: 'right' | 'left' | null;
 }

@@ -2,7 +2,6 @@ import { budgetBySource, propagate } from '../../quantity/propagate';
 import type { Field } from '../../scale-card/geometry';
 import { cameraParameters } from '../2-card-pose/camera-parameters';
 import type { PosedCard } from '../2-card-pose/pose-from-markers';
-import { judgedSpread } from './judged-spread';
 import { lampShadowMm } from './lamp-shadow';
 import { learntSpread } from './learnt-spread';
 import { partsOf } from './local-spread';
@@ -74,16 +73,9 @@ export function withUncertainty(
     sigma,
   );
   const shadowMm = lampShadowMm(resting.heightMm, -card.camera.centre[2]) / Math.SQRT2;
-  // On black there are no shadows. What a lamp beside the lens did, EXIF may say; beside a rule the
-  // outline does.
+  // On black there are no shadows. Limbs tell one from metal, and their spread says how well; of a flash EXIF says.
   const flash = field === 'light' && flashFired ? 1 : 0;
-  const lamp = field === 'light' ? Math.sqrt(solution.lampShadow) : 0;
-  const local = solution.known
-    ? learntSpread(solution, solution.known, flash * shadowMm)
-    : judgedSpread(solution, field, solution.frame.origin[2] - card.camera.centre[2], {
-        mm: shadowMm,
-        shadowed: Math.max(flash, lamp),
-      });
+  const local = learntSpread(solution, flash * shadowMm);
   const named = budgetBySource(result, sigma, [
     { name: 'focal-length', inputs: Array.from({ length: cameraParameters }, (_, i) => i) },
     { name: 'height', inputs: [iHeight] },
@@ -112,17 +104,17 @@ export function withUncertainty(
   return {
     pitchMm: { value: pitchMm, u: uPitch },
     majorDiameterMm: { value: majorMm, u: uMajor },
-    ...(local.parts && { diameterParts: partsOf(local.parts.diameter, besideDiameter) }),
+    diameterParts: partsOf(local.parts.diameter, besideDiameter),
     correlation: Math.max(-0.999, Math.min(0.999, covariance / (uPitch * uMajor))),
     taper: uTaper < unresolvedTaper ? { value: 2 * fit.halfTaper, u: uTaper } : null,
-    ...(local.parts && { taperParts: partsOf(local.parts.taper, besideTaper) }),
+    taperParts: partsOf(local.parts.taper, besideTaper),
     flankAngleDeg: uAngle < 3 && fit.freeAngle ? { value: angle, u: uAngle } : null,
     turns,
     hand: solution.hand,
     starts: raggedMm(fit.scatterMm, pitchMm) === 0 ? 1 : null,
     middleFromEndMm: middleS - firstCrest(solution),
     budget,
-    ...(solution.known && { otherPeriods: solution.known.others }),
+    otherPeriods: solution.known.others,
   };
 }
 

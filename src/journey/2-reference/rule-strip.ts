@@ -76,9 +76,17 @@ export function ruleStrip(
   };
 }
 
-export function isOnStrip({ origin, along, fromPx, toPx }: RuleStrip, [x, y]: PhotoPoint): boolean {
-  const beside = (x - origin[0]) * along[1] - (y - origin[1]) * along[0];
-  return beside > fromPx && beside < toPx;
+/** Four corners of the strip, run on beyond the photo at both ends. */
+export function stripCorners(
+  { origin, along, fromPx, toPx }: RuleStrip,
+  { width, height }: GreyImage,
+): PhotoPoint[] {
+  const reachPx = width + height;
+  const at = (t: number, beside: number): PhotoPoint => [
+    origin[0] + t * along[0] + beside * along[1],
+    origin[1] + t * along[1] - beside * along[0],
+  ];
+  return [at(-reachPx, fromPx), at(reachPx, fromPx), at(reachPx, toPx), at(-reachPx, toPx)];
 }
 
 /** Share of a row's variance at a period and its second harmonic, mean over windows. */
