@@ -137,5 +137,11 @@ onSize('phone', () => {
     const asked = page.locator('section', { has: page.locator('#ask-title') });
     await expect(asked.locator(':focus')).toHaveCount(1);
     await expect(page.getByRole('heading', { name: 'Look at the end' })).toBeInViewport();
+    const otherCone = asked.locator('[data-seat="cone-37"]');
+    if (!(await otherCone.isVisible())) await asked.locator('.other-seats > summary').click();
+    await otherCone.click();
+    await expect(crop).toHaveCount(0);
+    await page.locator('.reading-list li').getByRole('button', { name: 'Remove' }).click();
+    await expect(crop).toHaveCount(1);
   });
 });

@@ -65,6 +65,9 @@ test('a name stands beside its line, away from the thread, within the viewer', (
   // The upper line's middle is at 175, 185.
   expect(at.x).toBeLessThan(175);
   expect(at.y).toBeLessThan(185);
+  // Beside the lower line where the upper one has no room.
+  const low = tagPlace(named, { ...box, y: 165 }, 1)!;
+  expect(low.y).toBeGreaterThan(295 - 165);
   const close = tagPlace(named, { x: 150, y: 160, width: 64, height: 48 }, 0.1)!;
   expect(close.x).toBeGreaterThan(22);
   expect(close.y).toBeGreaterThan(21);
