@@ -9,15 +9,16 @@ const room = { left: 64, right: 48, top: 44, bottom: 44 } as const;
 /** Half of the pitch's plate at its longest, and where the name of a cone before it ends. */
 const pitchPlate = { half: 80, clearOf: 96 } as const;
 
-/** A male thread with its free end to the left and what is drawn of its seat, or the mouth of a female one; null where
- *  the drawing of what was found did not come along. */
+/** A male thread with its free end to the left and what is `drawn` of its seat, or the mouth of a female one; null where
+ *  the drawing of what was found did not come along. Seats that are no longer drawn keep their room: the picture stays
+ *  as it is when one of them is denied. */
 export function threadCrop(
   overlay: Overlay | null,
   drawn: readonly EndFeature[] = [],
 ): ThreadCrop | null {
   if (!overlay?.axis) return null;
   if (overlay.contactLines.length < 2) return boreCrop(overlay);
-  const own = drawn.filter(({ end }) => end === 0);
+  const own = (overlay.ends ?? []).filter(isOwn);
   const laid = laidLevel(overlay, own);
   if (!laid) return null;
   const { place, left, right, thread, top, bottom } = laid;
@@ -62,9 +63,11 @@ export function threadCrop(
         anchor: 'middle',
       },
     ],
-    features: own.map((feature) => cropFeature(feature, place)),
+    features: drawn.filter(isOwn).map((feature) => cropFeature(feature, place)),
   };
 }
+
+const isOwn = ({ end }: EndFeature) => end === 0;
 
 interface LaidLevel {
   readonly matrix: ThreadCrop['matrix'];

@@ -76,7 +76,8 @@ describe('the crop of a thread', () => {
   ]);
 
   it.each(features)('shows all of a %s, its name clear of the dimensions', (_, feature) => {
-    const crop = threadCrop(turned(0), [feature, { ...feature, end: 1 }])!;
+    const ends = [feature, { ...feature, end: 1 }];
+    const crop = threadCrop({ ...turned(0), ends }, ends)!;
     // The other end is not in this picture.
     expect(crop.features).toHaveLength(1);
     const [{ lines, plate, leader }] = crop.features as [(typeof crop.features)[0]];
@@ -100,5 +101,14 @@ describe('the crop of a thread', () => {
         Math.abs(name!.y - other.y) >= 20;
       expect(apart).toBe(true);
     }
+  });
+
+  it('keeps the picture as it is when what was drawn is denied', () => {
+    const [[, cone]] = features as [(typeof features)[0]];
+    const overlay = { ...turned(0), ends: [cone] };
+    const { features: none, ...denied } = threadCrop(overlay)!;
+    const { features: one, ...drawn } = threadCrop(overlay, [cone])!;
+    expect(denied).toEqual(drawn);
+    expect([none.length, one.length]).toEqual([0, 1]);
   });
 });

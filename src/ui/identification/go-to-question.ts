@@ -11,6 +11,6 @@ export function goToQuestion(): void {
 export function goToClaim(): void {
   const claim = document.querySelector<HTMLElement>('.seat-claim');
   if (!claim) goToQuestion();
-  claim?.scrollIntoView({ block: 'center', behavior: 'smooth' });
+  claim?.scrollIntoView({ block: 'center' });
   claim?.focus({ preventScroll: true });
 }

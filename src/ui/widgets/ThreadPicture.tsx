@@ -43,10 +43,7 @@ export function ThreadPicture(props: {
       return bytes && now ? { bytes, shot: now, crop: crop() } : undefined;
     },
     undefined,
-    {
-      equals: (a, b) =>
-        a?.bytes === b?.bytes && a?.shot.overlay === b?.shot.overlay && a?.crop === b?.crop,
-    },
+    { equals: (a, b) => a?.bytes === b?.bytes && a?.shot.overlay === b?.shot.overlay },
   );
   const [url] = createResource(source, async ({ bytes, shot: of, crop: at }) => {
     const photo = await uprightPhoto(bytes, of);
