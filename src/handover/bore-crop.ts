@@ -53,6 +53,7 @@ export function boreCrop(overlay: Overlay): ThreadCrop | null {
       { of: 'diameter', at: [(a[0] + b[0]) / 2, 13], anchor: 'middle' },
       { of: 'pitch', at: [6, height - 12], anchor: 'start' },
     ],
+    features: [],
   };
 }
 

@@ -73,6 +73,12 @@ export const codedSchema = z.object({
       c: points,
       /** Crests as x, y, side (0 left, 1 right), axial position. */
       k: points,
+      /** What is drawn of the seats: which (drawn-seats.ts), of which end, lines. Later than the rest, and dropped by
+       *  readers that do not know it. */
+      e: z
+        .array(z.tuple([number, number, z.array(points).min(1).max(4)]))
+        .max(8)
+        .optional(),
     })
     .optional(),
   g: z.array(z.unknown()).max(100),

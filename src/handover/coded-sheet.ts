@@ -9,6 +9,7 @@ import type {
   Sheet,
   Shot,
 } from '../journey/8-sheet/sheet-schema';
+import { drawnSeats } from '../journey/drawn-seats';
 import type { WearPart } from '../journey/wear/wear-schema';
 import type { Estimate } from '../quantity/estimate';
 import type { Coded } from './coded-schema';
@@ -347,6 +348,16 @@ function foldOverlay(overlay: Overlay, withCrests: boolean): NonNullable<Coded['
           .slice(0, 60)
           .flatMap((c) => [...at(c.at), c.side === 'left' ? 0 : 1, digits(c.axialMm, 3)])
       : [],
+    ...given(
+      'e',
+      withCrests && overlay.ends?.length
+        ? overlay.ends.map(({ seat, end, lines }): [number, number, number[][]] => [
+            drawnSeats.indexOf(seat),
+            end,
+            lines.map((line) => line.flatMap(at)),
+          ])
+        : undefined,
+    ),
   };
 }
 
@@ -367,6 +378,12 @@ function unfoldOverlay(
       side: side === 0 ? 'left' : 'right',
       axialMm,
     })),
+    ...given(
+      'ends',
+      coded.e
+        ?.filter(([seat]) => drawnSeats[seat] !== undefined)
+        .map(([seat, end, lines]) => ({ seat: drawnSeats[seat], end, lines: lines.map(all) })),
+    ),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { PhotoPoint } from '../journey/overlay';
+import type { DrawnSeat, PhotoPoint } from '../journey/overlay';
 
 /** The thread cut out of its photo and turned level, dimensioned as on a drawing (ISO 129-1: dimension lines outside
  *  the part, extension lines, arrows).
@@ -16,6 +16,25 @@ export interface ThreadCrop {
     readonly at: PhotoPoint;
     readonly anchor: 'start' | 'middle';
   }[];
+  /** What the photo shows of the seat, with its name in a corner and a line from that to it. */
+  readonly features: readonly CropFeature[];
+}
+
+export interface CropFeature {
+  readonly seat: DrawnSeat;
+  readonly lines: readonly (readonly PhotoPoint[])[];
+  readonly leader: readonly [from: PhotoPoint, to: PhotoPoint];
+  readonly plate: { readonly at: PhotoPoint; readonly anchor: 'start' | 'end' };
+}
+
+/** Left edge of a plate of this width, within the drawing. */
+export function plateFrom(
+  { at: [x], anchor }: { readonly at: PhotoPoint; readonly anchor: 'start' | 'middle' | 'end' },
+  width: number,
+  crop: ThreadCrop,
+): number {
+  const before = { start: 0, middle: 0.5, end: 1 }[anchor];
+  return Math.min(crop.width - width, Math.max(0, x - before * width));
 }
 
 export const cropSize = { width: 360, height: 190 };

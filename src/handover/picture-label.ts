@@ -1,5 +1,6 @@
 import type { Stamp } from '../journey/8-sheet/what-holds';
-import { arrowHead, type ThreadCrop } from './crop-drawing';
+import type { DrawnSeat, EndFeature, PhotoPoint } from '../journey/overlay';
+import { arrowHead, plateFrom, type ThreadCrop } from './crop-drawing';
 
 /** What the margin of a shared picture says, in the sender's language. */
 export interface PictureLabel {
@@ -12,6 +13,11 @@ export interface PictureLabel {
   /** Date, number, and where the picture is opened. */
   readonly foot: readonly string[];
   readonly dimensions: { readonly diameter: string; readonly pitch: string } | null;
+  /** What is drawn of a seat, and its name. */
+  readonly seats?: {
+    readonly features: readonly EndFeature[];
+    readonly nameOf: (seat: DrawnSeat) => string;
+  };
 }
 
 interface Box {
@@ -43,7 +49,7 @@ export function drawLabel(
   if (wide && cropped) {
     const scale = sideWidth / cropped.crop.width;
     const at = [box.xPx + box.widthPx - sideWidth, box.yPx + 2.4 * stampPx] as const;
-    drawCrop(context, at, scale, cropped, label.dimensions);
+    drawCrop(context, at, scale, cropped, label);
   }
   drawText(context, box, label, {
     widthPx: box.widthPx - (wide ? sideWidth + gap : 0),
@@ -166,24 +172,18 @@ function drawCrop(
   [x, y]: readonly [number, number],
   scale: number,
   { crop, image }: { readonly crop: ThreadCrop; readonly image: OffscreenCanvas },
-  dimensions: PictureLabel['dimensions'],
+  { dimensions, seats: named }: PictureLabel,
 ): void {
   context.save();
   context.translate(x, y);
   context.scale(scale, scale);
   context.drawImage(image, 0, 0, crop.width, crop.height);
-  const trace = (colour: string, width: number) => {
-    context.strokeStyle = colour;
-    context.lineWidth = width;
-    context.beginPath();
-    for (const [from, to] of crop.lines) {
-      context.moveTo(...from);
-      context.lineTo(...to);
-    }
-    context.stroke();
-  };
-  trace('#ffffffcc', 3.6);
-  trace('#000', 1.3);
+  const seats = crop.features.flatMap(({ lines }) => lines);
+  const leaders = crop.features.map(({ leader }) => leader);
+  trace(context, [...crop.lines, ...leaders], '#ffffffcc', 3.6);
+  trace(context, seats, '#ffffffcc', 5);
+  trace(context, [...crop.lines, ...leaders], '#000', 1.3);
+  trace(context, seats, '#000', 2.4);
   context.fillStyle = '#000';
   for (const arrow of crop.arrows) {
     context.beginPath();
@@ -192,13 +192,13 @@ function drawCrop(
   }
   context.font = font(14, 600);
   context.textBaseline = 'middle';
-  for (const plate of dimensions ? crop.plates : []) {
-    const text = dimensions![plate.of];
+  const plates = [
+    ...(dimensions ? crop.plates.map((plate) => ({ plate, text: dimensions[plate.of] })) : []),
+    ...(named ? crop.features.map(({ plate, seat }) => ({ plate, text: named.nameOf(seat) })) : []),
+  ];
+  for (const { plate, text } of plates) {
     const width = context.measureText(text).width + 8;
-    const from = Math.min(
-      crop.width - width,
-      Math.max(0, plate.anchor === 'middle' ? plate.at[0] - width / 2 : plate.at[0]),
-    );
+    const from = plateFrom(plate, width, crop);
     context.fillStyle = '#fff';
     context.fillRect(from, plate.at[1] - 10, width, 20);
     context.fillStyle = '#000';
@@ -208,4 +208,20 @@ function drawCrop(
   context.lineWidth = 1;
   context.strokeRect(0, 0, crop.width, crop.height);
   context.restore();
+}
+
+function trace(
+  context: Context,
+  lines: readonly (readonly PhotoPoint[])[],
+  colour: string,
+  width: number,
+): void {
+  context.strokeStyle = colour;
+  context.lineWidth = width;
+  context.beginPath();
+  for (const [from, ...rest] of lines) {
+    context.moveTo(...from);
+    for (const at of rest) context.lineTo(...at);
+  }
+  context.stroke();
 }

@@ -37,7 +37,7 @@ export async function sharedPicture(
     context.imageSmoothingQuality = 'high';
     context.drawImage(bitmap, 0, 0, layout.photo.widthPx, layout.photo.heightPx);
   }
-  const crop = threadCrop(sheet.shots[0]?.overlay ?? null);
+  const crop = threadCrop(sheet.shots[0]?.overlay ?? null, label.seats?.features);
   const image = bitmap && crop && paintCrop(bitmap, crop, cropPxPerUnit);
   bitmap?.close();
   const pixels = context.getImageData(0, 0, layout.widthPx, layout.heightPx);

@@ -16,6 +16,7 @@ import { bothSidesSpeak } from './5-measurement/follow-fit';
 import type { ThreadSolution } from './5-measurement/thread-solution';
 import { uncheckedPrint } from './5-measurement/uncertainty';
 import { conclude } from './7-next-reading/conclude';
+import type { ShownFeature } from './end-features';
 import type {
   Identification,
   Measured,
@@ -157,7 +158,7 @@ function measureSeated(
   const { photo, reference, field } = shot;
   const end = measureEnd(shot, seat, options.corrections?.side ?? 'both');
   if (!end.ok) return end;
-  const { solution, measurement } = end.value;
+  const { solution, measurement, features } = end.value;
   const { points, fit, zone } = solution;
   const other = fitting && otherEnd(photo.grey, reference, fitting, seat);
   const beside = other && measureEnd(shot, other, 'both');
@@ -171,7 +172,10 @@ function measureSeated(
       field,
     },
     measurement,
-    overlay: threadOverlay(photo, reference, solution),
+    overlay: {
+      ...threadOverlay(photo, reference, solution),
+      ends: featuresOf([features, beside?.ok ? beside.value.features : []]),
+    },
     profile: crestProfile(solution),
     crests: crestHeights(points, fit, zone, measurement.majorDiameterMm.u),
     otherEnds: beside?.ok
@@ -185,6 +189,10 @@ function measureSeated(
     notes: notesOn(shot, solution, options),
   });
 }
+
+/** By the ends that they belong to. */
+const featuresOf = (ends: readonly (readonly ShownFeature[])[]) =>
+  ends.flatMap((features, end) => features.map((feature) => ({ end, ...feature })));
 
 type Refusal = Extract<Result<Found, RefusalReason>, { ok: false }>;
 

@@ -12,6 +12,7 @@ import { solveSeated } from './5-measurement/solve-seated';
 import type { ThreadMeasurement } from './5-measurement/thread-measurement';
 import type { ThreadSolution } from './5-measurement/thread-solution';
 import { withUncertainty } from './5-measurement/uncertainty';
+import { endFeatures, type ShownFeature } from './end-features';
 
 /** What all ends of a part share: the photo, its camera, what lies under the part and the print's u, relative. */
 export interface EndShot {
@@ -21,13 +22,17 @@ export interface EndShot {
   readonly uPrint: number;
 }
 
-/** Pitch, diameter and nose of one threaded end, with their uncertainty. */
+/** Pitch, diameter and nose of one threaded end, with their uncertainty, and what is drawn of its seat. */
 export function measureEnd(
   { photo, reference, field, uPrint }: EndShot,
   seat: SeatedThread,
   sides: Side | 'both',
 ): Result<
-  { readonly solution: ThreadSolution; readonly measurement: ThreadMeasurement },
+  {
+    readonly solution: ThreadSolution;
+    readonly measurement: ThreadMeasurement;
+    readonly features: readonly ShownFeature[];
+  },
   'no-thread' | 'too-few-turns'
 > {
   const { grey, flashFired } = photo;
@@ -37,14 +42,12 @@ export function measureEnd(
   const { camera, response } = reference;
   const view = { grey, camera, response, mmPerPx: solution.mmPerPx, field };
   const threadShows = threadLook(view, solution);
-  return ok({
-    solution,
-    measurement: {
-      ...withUncertainty(reference, solution, { field, flashFired }, uPrint),
-      noseHalfAngleDeg: noseHalfAngle(view, solution),
-      hexAcrossFlatsMm: acrossFlats(solution),
-      endShows: endLook(view, solution),
-      ...(threadShows && { threadShows }),
-    },
-  });
+  const measurement = {
+    ...withUncertainty(reference, solution, { field, flashFired }, uPrint),
+    noseHalfAngleDeg: noseHalfAngle(view, solution),
+    hexAcrossFlatsMm: acrossFlats(solution),
+    endShows: endLook(view, solution),
+    ...(threadShows && { threadShows }),
+  };
+  return ok({ solution, measurement, features: endFeatures(view, solution, measurement) });
 }

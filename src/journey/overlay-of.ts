@@ -7,7 +7,7 @@ import type { ThreadSolution } from './5-measurement/thread-solution';
 import type { CrestMark, CrestProfile, Overlay, PhotoPoint } from './overlay';
 
 const round = (v: number) => Math.round(100 * v) / 100;
-const rounded = ([x, y]: PhotoPoint): PhotoPoint => [round(x), round(y)];
+export const rounded = ([x, y]: PhotoPoint): PhotoPoint => [round(x), round(y)];
 
 /** What is known before any thread: the markers, or the outline, as the fitted camera sees them. */
 export function referenceOverlay({ grey }: Photo, found: Reference): Overlay {

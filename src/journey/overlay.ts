@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { ReadOnly } from '../quantity/read-only';
+import { drawnSeats } from './drawn-seats';
 import { mm, point } from './schema-bounds';
 
 // Stages import the types alone: the schemas are loaded where sheets are read.
@@ -12,6 +13,14 @@ const crestMarkSchema = z.object({
   side: z.enum(['left', 'right']),
   /** Axial position along the axis from `axis[0]`. */
   axialMm: mm,
+});
+
+const endFeatureSchema = z.object({
+  /** 0: the end that was measured; otherwise the shot's other ends, from 1. */
+  end: z.number().int().min(0).max(3),
+  seat: z.enum(drawnSeats),
+  /** Of a cone its two sides, from the thread towards the free end; of a ring or a shoulder its two limbs. */
+  lines: z.array(z.array(point).min(2).max(20)).min(1).max(4),
 });
 
 export const overlaySchema = z.object({
@@ -28,6 +37,8 @@ export const overlaySchema = z.object({
   /** The two lines along which the view touches the crest cylinder or cone. */
   contactLines: z.array(axisSchema).max(20),
   crests: z.array(crestMarkSchema).max(2000),
+  /** What the photo shows plainly of the seats. Absent: older than this, or none is shown. */
+  ends: z.array(endFeatureSchema).max(8).optional(),
 });
 
 const radii = z.array(mm).max(20_000);
@@ -53,6 +64,8 @@ export const profileSchema = z
 /** In the upright full-size photo: pixels, x right, y down, pixel centres at integers. */
 export type PhotoPoint = ReadOnly<z.infer<typeof point>>;
 export type CrestMark = ReadOnly<z.infer<typeof crestMarkSchema>>;
+export type EndFeature = ReadOnly<z.infer<typeof endFeatureSchema>>;
+export type DrawnSeat = EndFeature['seat'];
 /** What was found, for drawing over the photo. */
 export type Overlay = ReadOnly<z.infer<typeof overlaySchema>>;
 /** Radius profile of the outline over the measured zone, both sides, with the fitted period. */

@@ -248,3 +248,28 @@ function throughCode(of: Sheet): Sheet {
   if (!read.ok) throw new Error(read.reason);
   return read.value;
 }
+
+test('what is drawn of the seats comes back to a ten-thousandth of the width', () => {
+  const lines: [number, number][][] = [
+    [
+      [190, 170],
+      [160, 200],
+    ],
+    [
+      [190, 310],
+      [160, 280],
+    ],
+  ];
+  const [shot] = sheet.shots;
+  const overlay = { ...shot!.overlay!, ends: [{ end: 0, seat: 'cone-37' as const, lines }] };
+  const coded = encodePictureCode({ ...sheet, shots: [{ ...shot!, overlay }] }, photo);
+  if (!coded.ok) throw new Error(coded.reason);
+  const read = decodePictureCode(coded.value);
+  const opened = read.ok && sheetFromCode(read.value, { widthPx: 640, heightPx: 480 });
+  if (!opened || !opened.ok) throw new Error('not read');
+  const [feature] = opened.value.shots[0]!.overlay!.ends!;
+  expect(feature).toMatchObject({ end: 0, seat: 'cone-37' });
+  for (const [i, line] of feature!.lines.entries())
+    for (const [k, [x, y]] of line.entries())
+      expect(Math.hypot(x - lines[i]![k]![0], y - lines[i]![k]![1])).toBeLessThan(0.064);
+});

@@ -13,7 +13,7 @@ export type NoseThread = Pick<ThreadSolution, 'frame' | 'zone'> & {
   readonly fit: Pick<ThreadSolution['fit'], 'crestRadiusMm' | 'halfTaper' | 'middleS' | 'pitchMm'>;
 };
 
-const sides: readonly Side[] = ['left', 'right'];
+export const sides: readonly Side[] = ['left', 'right'];
 
 /** What tells a cone from the chamfer that leads into any thread. A chamfer starts little below the
  *  root and climbs to the crests; a flare's cone ends at or below the root (common practice; the
@@ -21,7 +21,8 @@ const sides: readonly Side[] = ['left', 'right'];
 const leastFall = { ofRadius: 0.15, ofPitch: 0.5 };
 /** Below the roots no chamfer is as deep as this, pitches. */
 const deeperThanChamfers = 1.3;
-const crestBand = 0.5;
+/** What lies nearer to the crests than this is the thread itself, pitches. */
+export const crestBand = 0.5;
 const leastLength = { px: 8, mm: 0.9 };
 const widestDeg = { from: 20, to: 60 };
 /** Left and right of one cone agree; a shadow's edge rarely mirrors the metal's. */
@@ -64,7 +65,7 @@ export function noseHalfAngle(view: OutlineView, thread: NoseThread): Estimate |
 }
 
 /** The outline from beyond the free end to the first whole turn. */
-function noseOutline(
+export function noseOutline(
   view: OutlineView,
   { frame, zone, fit }: NoseThread,
   side: Side,

@@ -53,7 +53,7 @@ const countOf = (points: readonly NosePoint[], side: Side) =>
 export const uSystematicDeg = 0.5;
 
 /** Of each side the longest stretch without a gap; of both what they have in common along s. */
-function unbroken(points: readonly NosePoint[], gapMm: number): NosePoint[] {
+export function unbroken(points: readonly NosePoint[], gapMm: number): NosePoint[] {
   const stretches = (['left', 'right'] as const).map((side) => {
     const sorted = points.filter((q) => q.side === side).sort((a, b) => a.s - b.s);
     let best: NosePoint[] = [];

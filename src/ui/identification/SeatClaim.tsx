@@ -26,7 +26,11 @@ export function SeatClaim(props: {
   return (
     <Show when={openClaim(props.sheet)} keyed>
       {(seat) => (
-        <section class="panel stack tight seat-claim" aria-label={t().loop.seatClaim.title}>
+        <section
+          class="panel stack tight seat-claim"
+          aria-label={t().loop.seatClaim.title}
+          tabIndex={-1}
+        >
           <p>
             {t().loop.seatClaim.title}: <strong>{seatText(seat, 'male')}</strong>
           </p>

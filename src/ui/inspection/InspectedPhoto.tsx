@@ -1,5 +1,8 @@
 import { createSignal, Show } from 'solid-js';
 import { maxShots } from '../../journey/8-sheet/sheet-schema';
+import { drawnFeatures } from '../identification/drawn-features';
+import { goToClaim } from '../identification/go-to-question';
+import { openClaim } from '../identification/SeatClaim';
 import { t } from '../language/language';
 import { CornersByHand } from '../reference/CornersByHand';
 import { FileButton, photoTypes } from '../start/FileButton';
@@ -93,6 +96,13 @@ function ShownPhoto(
         of={{ photo, ...sizeOf(props.shown) }}
       />
     );
+  /** The handles alone while a person helps. */
+  const features = () => {
+    const { sheet } = openSheet()!;
+    if (props.history) return undefined;
+    const onAsk = openClaim(sheet) ? goToClaim : undefined;
+    return { list: drawnFeatures(sheet, props.shown.shot()), onAsk };
+  };
   return (
     <Show when={props.shown.photo()} keyed fallback={<div class="photo-stage" />}>
       {(photo) => (
@@ -100,6 +110,7 @@ function ShownPhoto(
           photo={photo}
           overlay={props.shown.shot().overlay}
           female={props.female}
+          features={features()}
           crest={props.crest}
           onCrest={props.onCrest}
         >

@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js';
 import { t } from '../language/language';
 import type { PhotoViewState } from './create-photo-view';
-import { boreLayers, type LayerName, layerNames } from './layers';
+import type { LayerName } from './layers';
 
 /** Zoom by buttons. */
 export function ZoomButtons(props: { readonly view: PhotoViewState }) {
@@ -37,11 +37,11 @@ export function ZoomButtons(props: { readonly view: PhotoViewState }) {
 
 /** Which layers of the drawing are shown. */
 export function LayerChoice(props: {
+  readonly layers: readonly LayerName[];
   readonly female: boolean;
   readonly shown: ReadonlySet<LayerName>;
   readonly onShown: (shown: ReadonlySet<LayerName>) => void;
 }) {
-  const layers = () => (props.female ? boreLayers : layerNames);
   const layerName = (layer: LayerName) =>
     props.female && layer === 'outline' ? t().end.rings : t().inspection.layer[layer];
   const toggle = (layer: LayerName) => {
@@ -52,7 +52,7 @@ export function LayerChoice(props: {
   return (
     <fieldset class="row photo-layers">
       <legend class="visually-hidden">{t().inspection.layers}</legend>
-      <For each={layers()}>
+      <For each={props.layers}>
         {(layer) => (
           <label class="choice small">
             <input

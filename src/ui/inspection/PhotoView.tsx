@@ -2,9 +2,11 @@ import { createSignal, type JSX, onCleanup, Show } from 'solid-js';
 import type { Overlay, PhotoPoint } from '../../journey/overlay';
 import { t } from '../language/language';
 import { createPhotoView } from './create-photo-view';
-import { type LayerName, layerNames } from './layers';
+import { EndFeatureLines, EndFeatureTags, type ShownFeatures } from './EndFeatures';
+import { boreLayers, type LayerName, layerNames } from './layers';
 import { OverlayLayers } from './OverlayLayers';
 import { LayerChoice, ZoomButtons } from './PhotoTools';
+import { middleOf } from './tag-place';
 import './photo-view.css';
 
 export interface PhotoViewProps {
@@ -12,6 +14,7 @@ export interface PhotoViewProps {
   readonly overlay: Overlay | null;
   /** Of a female end rings are drawn, which have no contact lines and no crests. */
   readonly female?: boolean;
+  readonly features?: ShownFeatures | undefined;
   /** Index into overlay.crests; linked with the profile plot. */
   readonly crest: number | null;
   readonly onCrest: (crest: number | null) => void;
@@ -31,6 +34,10 @@ export function PhotoView(props: PhotoViewProps) {
   const url = URL.createObjectURL(props.photo);
   onCleanup(() => URL.revokeObjectURL(url));
   const box = view.box;
+  const features = () => (props.features?.list.length ? props.features : null);
+  const threadAt = () => (props.overlay?.axis ? middleOf(props.overlay.axis) : null);
+  const layers = () =>
+    (props.female ? boreLayers : layerNames).filter((layer) => layer !== 'ends' || features());
 
   return (
     <div class="photo-view">
@@ -76,13 +83,24 @@ export function PhotoView(props: PhotoViewProps) {
               />
             )}
           </Show>
+          <Show when={shown().has('ends') && features()}>
+            {(some) => <EndFeatureLines features={some()} />}
+          </Show>
           {props.children?.(view.scale, view.toPhoto)}
         </svg>
+        <Show when={shown().has('ends') && features()}>
+          {(some) => <EndFeatureTags features={some()} threadAt={threadAt()} view={view} />}
+        </Show>
       </section>
       <div class="photo-tools">
         <ZoomButtons view={view} />
         <Show when={props.overlay}>
-          <LayerChoice female={props.female === true} shown={shown()} onShown={setShown} />
+          <LayerChoice
+            layers={layers()}
+            female={props.female === true}
+            shown={shown()}
+            onShown={setShown}
+          />
         </Show>
       </div>
     </div>

@@ -18,7 +18,7 @@ export function makeGestures(element: HTMLElement | SVGElement, target: GestureT
   };
 
   const down = (event: PointerEvent) => {
-    if ((event.target as Element).closest('.help-handle')) return;
+    if ((event.target as Element).closest('.help-handle, .end-reach, .end-tag')) return;
     if (event.button !== 0) return;
     held.set(event.pointerId, place(event));
     if (event.pointerType === 'mouse' || target.zoomed())

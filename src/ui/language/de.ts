@@ -202,6 +202,7 @@ export const de: Dictionary = {
       axis: 'Achse',
       contact: 'Berührlinien',
       crests: 'Spitzen',
+      ends: 'Sitz',
     },
     profile: 'Spitzenprofil',
     profileText: 'Der Umriss längs der Achse, beide Seiten, und die eingepasste Periode.',

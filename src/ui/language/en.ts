@@ -201,6 +201,7 @@ export const en = {
       axis: 'Axis',
       contact: 'Contact lines',
       crests: 'Crests',
+      ends: 'Seat',
     },
     profile: 'Crest profile',
     profileText: 'The outline seen along the axis, both sides, and the period fitted to it.',

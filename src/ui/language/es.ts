@@ -201,6 +201,7 @@ export const es: Dictionary = {
       axis: 'Eje',
       contact: 'Líneas de contacto',
       crests: 'Crestas',
+      ends: 'Asiento',
     },
     profile: 'Perfil de crestas',
     profileText: 'El contorno a lo largo del eje, por ambos lados, y el período ajustado.',

@@ -204,6 +204,7 @@ export const fr: Dictionary = {
       axis: 'Axe',
       contact: 'Lignes de contact',
       crests: 'Crêtes',
+      ends: 'Siège',
     },
     profile: 'Profil des crêtes',
     profileText: 'Le contour vu le long de l’axe, des deux côtés, et la période ajustée.',

@@ -4,6 +4,7 @@ import { ConnectionCandidates, ThreadCandidates } from '../identification/Candid
 import { Contradictions } from '../identification/Contradictions';
 import { withReadings } from '../identification/conclusion-actions';
 import { DecisionBlock } from '../identification/DecisionBlock';
+import { goToClaim, goToQuestion } from '../identification/go-to-question';
 import { AskedReading, ReadingList } from '../identification/Readings';
 import { openClaim, SeatClaim } from '../identification/SeatClaim';
 import { loadTables } from '../identification/table-rows';
@@ -87,7 +88,7 @@ function OpenedSheet() {
           contradictions={sheet().conclusion.contradictions}
           readings={sheet().readings}
         />
-        <ThreadPicture item={item()} />
+        <ThreadPicture item={item()} onAsk={openClaim(sheet()) ? goToClaim : undefined} />
         <OtherEnds />
         <BeforeAfter sheet={sheet()} />
         {/* Where the end is asked for, its tiles say what the photo shows. */}
@@ -143,13 +144,6 @@ function OpenedSheet() {
 function SheetSteps(props: { readonly settled: boolean }) {
   const sheet = () => openSheet()!.sheet;
   const result = () => hashOf({ screen: 'result', id: sheet().id });
-  const toQuestion = () => {
-    const title = document.getElementById('ask-title');
-    title?.scrollIntoView({ block: 'start', behavior: 'smooth' });
-    title?.closest('section')?.querySelector<HTMLElement>('button, input, select')?.focus({
-      preventScroll: true,
-    });
-  };
   const leave = async () => {
     await leaveToCounter();
     go({ screen: 'result', id: sheet().id });
@@ -183,7 +177,7 @@ function SheetSteps(props: { readonly settled: boolean }) {
               {t().loop.toResult}
             </a>
           </Show>
-          <button type="button" class="button strong" onClick={toQuestion}>
+          <button type="button" class="button strong" onClick={goToQuestion}>
             {t().loop.answer}
           </button>
         </Match>

@@ -2,6 +2,7 @@ import type { PictureLabel } from '../../handover/picture-label';
 import { stampOf, whatHolds } from '../../journey/8-sheet/what-holds';
 import { endOf } from '../end/end-choice';
 import { connectionTitle } from '../identification/connection-words';
+import { drawnFeatures, featureName } from '../identification/drawn-features';
 import { headline } from '../identification/headline';
 import { readingText } from '../identification/reading-text';
 import { loadTables } from '../identification/table-rows';
@@ -83,6 +84,7 @@ async function labelOf(sheet: Sheet): Promise<PictureLabel> {
   const held = whatHolds(sheet);
   const row = held.connection && (await loadTables()).rows(held.connection, held.thread)[0];
   const { measurement: m, counter } = sheet;
+  const shot = sheet.shots[0];
   const what = [
     held.thread,
     held.connection && connectionTitle(held.connection),
@@ -122,6 +124,7 @@ async function labelOf(sheet: Sheet): Promise<PictureLabel> {
       words.openAt(location.href.replace(/(index\.html)?(#.*)?$/, '')),
     ],
     dimensions: m && dimensionWords(m),
+    ...(shot && { seats: { features: drawnFeatures(sheet, shot), nameOf: featureName } }),
   };
 }
 

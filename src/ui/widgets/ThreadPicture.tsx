@@ -1,10 +1,12 @@
 import { createMemo, createResource, For, onCleanup, Show } from 'solid-js';
-import { arrowHead, paintCrop, type ThreadCrop } from '../../handover/crop-drawing';
+import { arrowHead, paintCrop, plateFrom, type ThreadCrop } from '../../handover/crop-drawing';
 import { threadCrop } from '../../handover/thread-crop';
+import { drawnFeatures, featureName } from '../identification/drawn-features';
 import { plusMinus } from '../language/format';
 import { t } from '../language/language';
 import type { Sheet, SheetWithPhotos } from '../work/open-sheet';
 import { uprightPhoto } from '../work/photo-bytes';
+import { CropFeatures, FeatureButton, plateWidth } from './CropFeatures';
 import './thread-picture.css';
 
 /** Enough for a dense screen and for paper. */
@@ -18,10 +20,22 @@ export function dimensionWords(measurement: NonNullable<Sheet['measurement']>) {
 }
 
 /** The thread of a sheet's first photo, level, with its dimensions: the picture that stands for
- *  the sheet. Where no drawing came along, the photo as it is. */
-export function ThreadPicture(props: { readonly item: SheetWithPhotos }) {
+ *  the sheet. Where no drawing came along, the photo as it is. `onAsk` leads from what is drawn of the seat to the
+ *  question about it. */
+export function ThreadPicture(props: {
+  readonly item: SheetWithPhotos;
+  readonly onAsk?: (() => void) | undefined;
+}) {
   const shot = () => props.item.sheet.shots[0] ?? null;
-  const crop = createMemo(() => threadCrop(shot()?.overlay ?? null));
+  const features = createMemo(
+    () => {
+      const of = shot();
+      return of ? drawnFeatures(props.item.sheet, of) : [];
+    },
+    undefined,
+    { equals: (a, b) => a.length === b.length && a.every((one, i) => one === b[i]) },
+  );
+  const crop = createMemo(() => threadCrop(shot()?.overlay ?? null, features()));
   const source = createMemo(
     () => {
       const bytes = props.item.photos[0];
@@ -43,6 +57,10 @@ export function ThreadPicture(props: { readonly item: SheetWithPhotos }) {
     const measured = props.item.sheet.measurement ?? shot()?.measurement;
     return measured ? dimensionWords(measured) : null;
   });
+  const said = (at: ThreadCrop) =>
+    [words()?.diameter, words()?.pitch, ...at.features.map(({ seat }) => featureName(seat))].join(
+      ', ',
+    );
   return (
     <Show when={shot()}>
       <Show
@@ -51,17 +69,27 @@ export function ThreadPicture(props: { readonly item: SheetWithPhotos }) {
         fallback={<img class="thread-photo" src={url()} alt={t().inspection.title} />}
       >
         {(at) => (
-          <svg
-            class="thread-picture"
-            viewBox={`0 0 ${at.width} ${at.height}`}
-            role="img"
-            aria-label={`${t().loop.crop}: ${words()?.diameter}, ${words()?.pitch}`}
-          >
-            <Show when={url()}>
-              {(href) => <image href={href()} width={at.width} height={at.height} />}
+          <div class="thread-frame">
+            <svg
+              class="thread-picture"
+              viewBox={`0 0 ${at.width} ${at.height}`}
+              role="img"
+              aria-label={`${t().loop.crop}: ${said(at)}`}
+            >
+              <Show when={url()}>
+                {(href) => <image href={href()} width={at.width} height={at.height} />}
+              </Show>
+              <Dimensions crop={at} words={words()} />
+              <CropFeatures crop={at} asked={props.onAsk !== undefined} />
+            </svg>
+            <Show when={props.onAsk} keyed>
+              {(ask) => (
+                <For each={at.features}>
+                  {(feature) => <FeatureButton crop={at} feature={feature} onAsk={ask} />}
+                </For>
+              )}
             </Show>
-            <Dimensions crop={at} words={words()} />
-          </svg>
+          </div>
         )}
       </Show>
     </Show>
@@ -86,13 +114,8 @@ function Dimensions(props: {
           <For each={props.crop.plates}>
             {(plate) => {
               const text = () => words()[plate.of];
-              /** A figure is up to 0.63 of its size wide. */
-              const width = () => text().length * 8.2 + 6;
-              const from = () =>
-                Math.min(
-                  props.crop.width - width(),
-                  Math.max(0, plate.anchor === 'middle' ? plate.at[0] - width() / 2 : plate.at[0]),
-                );
+              const width = () => plateWidth(text());
+              const from = () => plateFrom(plate, width(), props.crop);
               return (
                 <>
                   <rect x={from()} y={plate.at[1] - 10} width={width()} height={20} />

@@ -32,6 +32,38 @@ test('a sheet comes back as it was', () => {
   expect(sheetFromFile(file)).toEqual({ ok: true, value: { sheet, photos } });
 });
 
+test('a sheet from before seats were drawn opens as it was; drawn, they come back', () => {
+  const old = sheetFromFile(fileWith((raw) => void delete raw.shots[0].overlay.ends));
+  expect(old).toEqual({ ok: true, value: { sheet, photos } });
+  const ends = [
+    {
+      end: 0,
+      seat: 'cone-37',
+      lines: [
+        [
+          [190.5, 170],
+          [160, 200.25],
+        ],
+        [
+          [190.5, 310],
+          [160, 280],
+        ],
+      ],
+    },
+  ];
+  const drawn = sheetFromFile(
+    fileWith((raw) => {
+      raw.shots[0].overlay.ends = ends;
+    }),
+  );
+  if (!drawn.ok) throw new Error(drawn.reason);
+  expect(drawn.value.sheet.shots[0]!.overlay!.ends).toEqual(ends);
+  const unknown = fileWith((raw) => {
+    raw.shots[0].overlay.ends = [{ ...ends[0], seat: 'cone-24' }];
+  });
+  expect(sheetFromFile(unknown).ok).toBe(false);
+});
+
 test('equal sheets give equal files', () => {
   const again = sheetToFile({ sheet, photos });
   expect(again.ok && Buffer.compare(again.value, file)).toBe(0);

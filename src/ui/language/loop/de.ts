@@ -78,6 +78,12 @@ export const loopDe: Widen<LoopWords> = {
     no: 'Nein, es ist etwas anderes',
     denied: (seat: string) => `Verneint: am Ende ist das Foto im Irrtum (${seat})`,
   },
+  seatDrawn: {
+    cone: (deg: string) => `Kegel ${deg}°`,
+    ring: 'O-Ring',
+    shoulder: 'Bund',
+    toQuestion: 'stimmt das? Zur Frage',
+  },
   hexAcrossFlats: 'Schlüsselweite des Sechskants',
   spanner: 'Schlüssel',
   bothEnds: {

@@ -76,6 +76,12 @@ export const loopEn = {
     no: 'No, it is something else',
     denied: (seat: string) => `Denied: the photo is wrong about the end (${seat})`,
   },
+  seatDrawn: {
+    cone: (deg: string) => `Cone ${deg}°`,
+    ring: 'O-ring',
+    shoulder: 'Shoulder',
+    toQuestion: 'is it so? To the question',
+  },
   hexAcrossFlats: 'Hex across flats',
   spanner: 'spanner',
   bothEnds: {

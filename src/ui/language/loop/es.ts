@@ -78,6 +78,12 @@ export const loopEs: Widen<LoopWords> = {
     no: 'No, es otra cosa',
     denied: (seat: string) => `Negado: la foto se equivoca en el extremo (${seat})`,
   },
+  seatDrawn: {
+    cone: (deg: string) => `Cono ${deg}°`,
+    ring: 'Junta tórica',
+    shoulder: 'Resalte',
+    toQuestion: '¿es así? A la pregunta',
+  },
   hexAcrossFlats: 'Hexágono entre caras',
   spanner: 'llave',
   bothEnds: {

@@ -78,6 +78,12 @@ export const loopFr: Widen<LoopWords> = {
     no: 'Non, c’est autre chose',
     denied: (seat: string) => `Démenti : la photo se trompe sur l’extrémité (${seat})`,
   },
+  seatDrawn: {
+    cone: (deg: string) => `Cône ${deg}°`,
+    ring: 'Joint torique',
+    shoulder: 'Épaulement',
+    toQuestion: 'est-ce bien cela ? Vers la question',
+  },
   hexAcrossFlats: 'Cote sur plats de l’hexagone',
   spanner: 'clé',
   bothEnds: {
