@@ -12,6 +12,7 @@ import { cutWithinWindow, searchThread, showsWindow, threadFound } from './4-lim
 import { seatedAgain } from './4-limbs/lens-by-thread';
 import { otherEnd } from './4-limbs/other-end';
 import type { SeatedThread } from './4-limbs/seat-thread';
+import { isAnotherThread, severalFittings } from './4-limbs/several-fittings';
 import { bothSidesSpeak } from './5-measurement/follow-fit';
 import type { ThreadSolution } from './5-measurement/thread-solution';
 import { uncheckedPrint } from './5-measurement/uncertainty';
@@ -132,7 +133,10 @@ function measureFitting(
   }
   if (options.gender === 'female') return noBore;
   const seat = threadFound(search(), grey, shot.reference, drawn);
-  if (!seat.ok) return seat;
+  // Whoever has drawn an axis has said which of them is meant.
+  const beside = fitting && fitting.pieces.length > 0 && !drawn ? fitting : null;
+  if (!seat.ok) return beside ? severalFittings : seat;
+  if (beside && isAnotherThread(grey, shot.reference, beside, seat.value)) return severalFittings;
   enter('measurement');
   return measureThread(shot, seat.value, fitting, options);
 }

@@ -3,13 +3,13 @@ import { cardMiddle } from '../../scale-card/geometry';
 import type { GreyImage } from '../../vision/grey-image';
 import type { Vision } from '../../vision/vision';
 import type { Reference } from '../2-reference/reference';
-import type { FoundFitting } from './find-fitting';
+import type { Part } from './find-fitting';
 import { type Blob, fittingBlobs } from './fitting-blob';
 import { roughAxes } from './rough-axis';
 import { type WindowView, windowView } from './window-view';
 
 /** Something beside a rule that may carry a thread. */
-export interface Suspect extends Pick<FoundFitting, 'view' | 'blob' | 'axes'> {
+export interface Suspect extends Part {
   /** Narrower side of the blob, mm. */
   readonly widthMm: number;
 }

@@ -5,16 +5,23 @@ import type { GreyImage } from '../../vision/grey-image';
 import type { Vision } from '../../vision/vision';
 import type { Reference } from '../2-reference/reference';
 import type { RefusalReason } from '../identification';
-import { type Blob, fittingBlobs } from './fitting-blob';
+import { type Blob, fittingBlobs, together } from './fitting-blob';
 import { type RoughAxis, roughAxes } from './rough-axis';
 import { fieldOf, type WindowView, windowView } from './window-view';
 
-export interface FoundFitting {
+/** Something that lies by itself in the window. */
+export interface Part {
   readonly view: WindowView;
-  readonly field: Field;
   readonly blob: Blob;
   /** Mirror lines, likeliest first. */
   readonly axes: readonly RoughAxis[];
+}
+
+/** All that lies in the window, as one thing. */
+export interface FoundFitting extends Part {
+  readonly field: Field;
+  /** Where it is in pieces, each of them: of one fitting between which no edge is seen, or fittings side by side. */
+  readonly pieces: readonly Part[];
 }
 
 const viewPxPerMm = 5;
@@ -23,8 +30,11 @@ const mostBlobs = 20;
 const coarser = 0.6;
 /** A thread of M8 on a plug covers about this much, mm². */
 const smallestMm2 = 90;
+/** What may be a fitting beside the largest thing: as large as an M12 plug, and not small against that. */
+const anotherMm2 = 250;
+const anotherShare = 0.35;
 
-/** The one fitting where the reference says that it may lie. */
+/** What may be the fitting where the reference says that it lies. */
 export function findFitting(
   grey: GreyImage,
   reference: Reference,
@@ -33,39 +43,36 @@ export function findFitting(
   const scale = viewScale(reference);
   const fine = blobsAt(grey, reference, vision, scale);
   // In the noise of a dark photo a coarser view shows edges that a fine one does not.
-  const coarse = fine.count === 1 ? null : blobsAt(grey, reference, vision, coarser * scale);
-  const { view, blob, count } = coarse && coarse.count > 0 ? coarse : fine;
-  if (!blob)
+  const coarse = fine.blobs.length === 1 ? null : blobsAt(grey, reference, vision, coarser * scale);
+  const { view, blobs } = coarse && coarse.blobs.length > 0 ? coarse : fine;
+  if (blobs.length === 0)
     return refuse(
       'no-thread',
       reference.kind === 'card'
         ? 'No fitting is seen in the card’s window: lay it inside the ring of squares, thread in full view.'
         : 'No fitting is seen: lay it on the sheet, or on the table right beside the card, thread in full view.',
     );
-  if (count > 1)
-    return refuse(
-      'several-fittings',
-      'More than one thing lies in the window: shoot one fitting at a time.',
-    );
+  const part = (one: Blob): Part => ({ view, blob: one, axes: roughAxes(one) });
   return ok({
-    view,
+    ...part(together(blobs)),
     field: reference.search.field ?? fieldOf(view, paperLevel(reference, grey)),
-    blob,
-    axes: roughAxes(blob),
+    pieces: blobs.length > 1 ? blobs.map(part) : [],
   });
 }
 
-/** The window as seen at a scale, the largest thing in it, and how many fittings there seem to be: parts of one may show
- *  no edge between them, two of them lie apart. */
+/** The window as seen at a scale, and what in it is as large as fittings are: parts of one may show no edge between
+ *  them, two of them lie apart. */
 function blobsAt(grey: GreyImage, reference: Reference, vision: Vision, pxPerMm: number) {
   const view = windowView(grey, reference, pxPerMm);
   const look = view.outside ? { ignored: view.outside, most: mostBlobs } : {};
-  const [blob, second] = fittingBlobs(view, vision, look).filter(
+  const [blob, ...rest] = fittingBlobs(view, vision, look).filter(
     (one) => one.hullAreaMm2 > smallestMm2,
   );
-  const another =
-    second && second.hullAreaMm2 > 0.35 * blob.hullAreaMm2 && second.hullAreaMm2 > 250;
-  return { view, blob, count: another ? 2 : blob ? 1 : 0 };
+  if (!blob) return { view, blobs: [] };
+  const others = rest.filter(
+    ({ hullAreaMm2 }) => hullAreaMm2 > anotherMm2 && hullAreaMm2 > anotherShare * blob.hullAreaMm2,
+  );
+  return { view, blobs: [blob, ...others] };
 }
 
 /** What the fitting lies on, wherever it lies. */

@@ -68,6 +68,29 @@ export function fittingBlobs(view: WindowView, vision: Vision, look: Look = {}):
     .sort((a, b) => b.hullAreaMm2 - a.hullAreaMm2);
 }
 
+/** Several blobs of one view as one. */
+export function together(blobs: readonly Blob[]): Blob {
+  const [first, ...rest] = blobs;
+  if (rest.length === 0) return first;
+  const hull = convexHull(blobs.flatMap((one) => one.hull));
+  const { area, centroid } = areaAndCentroid(hull);
+  const own = areaAndCentroid(first.hull).area;
+  return {
+    edges: either(blobs.map(({ edges }) => edges)),
+    nearEdges: either(blobs.map(({ nearEdges }) => nearEdges)),
+    hull,
+    hullAreaMm2: (area / own) * first.hullAreaMm2,
+    centroid,
+  };
+}
+
+function either([first, ...rest]: readonly GreyImage[]): GreyImage {
+  const data = first.data.slice();
+  for (const { data: more } of rest)
+    for (let i = 0; i < data.length; i++) if (more[i]) data[i] = more[i];
+  return { ...first, data };
+}
+
 /** Andrew's monotone chain. */
 function convexHull(points: readonly Pixel[]): Pixel[] {
   const sorted = [...points].sort((a, b) => a[0] - b[0] || a[1] - b[1]);

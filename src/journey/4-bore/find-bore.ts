@@ -1,5 +1,5 @@
 import type { PosedCamera } from '../2-card-pose/camera';
-import type { FoundFitting } from '../3-find/find-fitting';
+import type { Part } from '../3-find/find-fitting';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { footOf, onPlane } from './face-plane';
 import { lyingGuesses, placedLying } from './lying-bore';
@@ -24,7 +24,7 @@ interface Found {
 /** Where a part's outline says that a mouth may be. */
 export function mouthGuesses(
   camera: PosedCamera,
-  fitting: Pick<FoundFitting, 'view' | 'blob'>,
+  fitting: Pick<Part, 'view' | 'blob'>,
 ): MouthGuesses {
   const outline = partOutline(camera, fitting);
   const standing = standingGuesses(outline);

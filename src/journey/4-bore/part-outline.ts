@@ -1,5 +1,5 @@
 import type { PosedCamera } from '../2-card-pose/camera';
-import type { FoundFitting } from '../3-find/find-fitting';
+import type { Part } from '../3-find/find-fitting';
 
 /** What was found of a part, on the card, as the camera sees it from its foot: a frame in which `u` runs away from there
  *  and `v` sideways. Millimetres. */
@@ -16,7 +16,7 @@ export interface PartOutline {
 
 export function partOutline(
   { centre }: PosedCamera,
-  { view, blob }: Pick<FoundFitting, 'view' | 'blob'>,
+  { view, blob }: Pick<Part, 'view' | 'blob'>,
 ): PartOutline {
   const onCard = ([x, y]: readonly [number, number]) =>
     [view.originXMm + x / view.pxPerMm, view.originYMm + y / view.pxPerMm] as const;

@@ -13,6 +13,7 @@ import type { Corrections } from '../identification';
 import { alongDrawn, findThreads } from './find-threads';
 import type { SeatedThread } from './seat-thread';
 import { enough, threadSearch } from './thread-search';
+import type { ThreadGuess } from './threads-on-axis';
 
 /** A thread seated beside a rule, in the unit and on the reference that it was found in. */
 export interface SeatBesideRule {
@@ -48,7 +49,7 @@ export function seatBesideRule(
         .map((one) => inUnit(one, unitMm));
       const found = findThreads(grey, reference, parts);
       const guesses = drawn ? alongDrawn(grey, camera, found, drawn) : found;
-      const seat = threadSearch(grey, camera, guesses, (tried) =>
+      const seat = threadSearch(grey, camera, shortened(guesses), (tried) =>
         isDivision(tried, photo, unitMm) ? division : 0,
       )();
       if (!seat || (best && seat.odds <= best.seat.odds)) continue;
@@ -57,6 +58,22 @@ export function seatBesideRule(
     }
   }
   return best;
+}
+
+/** Where a pattern ends is known to a wave. A fitting's thread ends at a relief or a hex that look otherwise; the plain
+ *  head or shank of a screw does not, and looks at the limbs there find none. */
+const wavesShorter = 1;
+const fewestWaves = 5;
+
+/** Guesses with a wave less at either end, where enough is left. */
+function* shortened(guesses: Iterable<ThreadGuess>): Generator<ThreadGuess> {
+  for (const guess of guesses) {
+    const { fromS, toS } = guess.zone;
+    const waveMm = guess.periods[0].periodMm;
+    const spare = Math.max(0, (toS - fromS - fewestWaves * waveMm) / 2);
+    const by = Math.min(spare, wavesShorter * waveMm);
+    yield { ...guess, zone: { fromS: fromS + by, toS: toS - by } };
+  }
 }
 
 /** Small threads are sought in half millimetres, large ones in double ones. */

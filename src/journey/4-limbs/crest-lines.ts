@@ -32,8 +32,6 @@ const uRadiusShare = 0.12;
 const uLineShare = 0.05;
 const uTurn = 0.02;
 const uTaper = 0.012;
-/** A zone is grown by waves that are met in part: it runs over the thread's ends by half a turn to one and a half. */
-const runOver = 1;
 
 /** A thread as it is taken to lie: `radiusMm` at the middle of its zone, and its growth along s. */
 export interface ThreadBody {
@@ -94,13 +92,11 @@ function windowsOf(
   mostWindows: number,
 ): Window[] {
   const { frame, zone } = body;
+  const length = zone.toS - zone.fromS;
   const wide = turns * foldMm;
-  const inset = Math.max(0, Math.min(runOver * foldMm, (zone.toS - zone.fromS - wide) / 2));
-  const fromS = zone.fromS + inset;
-  const length = zone.toS - inset - fromS;
   const count = Math.max(1, Math.min(mostWindows, Math.round(length / wide)));
   const places = Array.from({ length: count }, (_, k) =>
-    count === 1 ? middleOf(body) : fromS + wide / 2 + (k * (length - wide)) / (count - 1),
+    count === 1 ? middleOf(body) : zone.fromS + wide / 2 + (k * (length - wide)) / (count - 1),
   );
   return places.flatMap((s) => {
     const fold = { middleS: s, pitchMm: foldMm, radiusMm: radiusAt(body, s), halfTaper: 0 };

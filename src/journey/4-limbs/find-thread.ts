@@ -21,7 +21,7 @@ export function searchThread(
   drawn: Corrections['axis'],
 ): ThreadSearch {
   const { camera } = reference;
-  const found = fitting ? findThreads(grey, reference, [fitting]) : [];
+  const found = fitting ? findThreads(grey, reference, [fitting, ...fitting.pieces]) : [];
   return threadSearch(grey, camera, drawn ? alongDrawn(grey, camera, found, drawn) : found);
 }
 

@@ -2,7 +2,7 @@ import * as portable from '../../quantity/portable-math';
 import type { GreyImage } from '../../vision/grey-image';
 import { atHeight, type PosedCamera, project } from '../2-card-pose/camera';
 import type { Reference } from '../2-reference/reference';
-import type { FoundFitting } from '../3-find/find-fitting';
+import type { Part } from '../3-find/find-fitting';
 import { type Line, mirrorLines, rippleLines } from '../3-find/lines';
 import { rippleGroups } from '../3-find/ripple-groups';
 import { ripplesOf } from '../3-find/ripples';
@@ -32,7 +32,7 @@ const groupReachMm = 9;
 export function* findThreads(
   grey: GreyImage,
   reference: Reference,
-  parts: readonly Pick<FoundFitting, 'view' | 'blob' | 'axes'>[],
+  parts: readonly Part[],
 ): Generator<ThreadGuess> {
   const { camera } = reference;
   const mirrors = parts.flatMap(({ view, blob, axes }) => mirrorLines(view, blob, axes));

@@ -1,7 +1,7 @@
 import type { GreyImage } from '../../vision/grey-image';
 import { project } from '../2-card-pose/camera';
 import type { Reference } from '../2-reference/reference';
-import type { FoundFitting } from '../3-find/find-fitting';
+import type { Part } from '../3-find/find-fitting';
 import { type Extent, grazing, photoAt } from '../4-thread-signal/axis-frame';
 import { threadsBeside } from './find-threads';
 import { type SeatedThread, seatThread } from './seat-thread';
@@ -17,7 +17,7 @@ const fewestTurnsBetween = 3;
 export function otherEnd(
   grey: GreyImage,
   reference: Reference,
-  { view, blob }: FoundFitting,
+  { view, blob }: Part,
   seat: SeatedThread,
 ): SeatedThread | null {
   const { camera } = reference;
