@@ -100,6 +100,22 @@ test('two fittings in the window', async () => {
   expect(await reasonFor(makePng({ ...grey, data }))).toBe('several-fittings');
 });
 
+test('a block without a thread beside the fitting is no second one', async () => {
+  const grey = await greyOf('d17');
+  const data = grey.data.slice();
+  const [left, top, width, height] = [830, 950, 420, 190];
+  for (let y = top; y < top + height; y++)
+    data.fill(60, y * grey.width + left, y * grey.width + left + width);
+  const [alone, beside] = [
+    await identify(fixture('d17')),
+    await identify(makePng({ ...grey, data })),
+  ];
+  if (alone.outcome === 'refused' || beside.outcome === 'refused')
+    throw new Error(beside.outcome === 'refused' ? beside.refusal.reason : 'd17 is refused');
+  const { value, u } = alone.measurement.pitchMm;
+  expect(Math.abs(beside.measurement.pitchMm.value - value)).toBeLessThan(u);
+});
+
 test('a card shot through glass', async () => {
   expect(await reasonFor(makePng(mirrored(await greyOf('d26'))))).toBe('card-mirrored');
 });
