@@ -5,7 +5,7 @@ import { type ConePlace, conePlace, onCone } from './5-end/cone-place';
 import { limbPoint } from './5-end/limb-point';
 import { sides } from './5-measurement/nose-angle';
 import { outwardConeDeg } from './6-candidates/cone-angle';
-import { claimedSeat, type ShownEnd } from './6-candidates/end-seen';
+import { type ShownEnd, seatToDraw } from './6-candidates/end-seen';
 import { drawnSeats } from './drawn-seats';
 import type { DrawnSeat, EndFeature, PhotoPoint } from './overlay';
 import { rounded } from './overlay-of';
@@ -15,14 +15,14 @@ export type ShownFeature = Omit<EndFeature, 'end'>;
 
 type Sight = Pick<OutlineView, 'camera'> & Pick<BaseThread, 'frame'>;
 
-/** The seat that a photo shows plainly, by the rule by which pages claim it, where it lies in the photo. */
+/** The seat that a photo shows, where it lies in the photo. */
 export function endFeatures(
   view: OutlineView,
   thread: BaseThread,
   shown: ShownEnd,
 ): readonly ShownFeature[] {
-  const claimed = claimedSeat(shown);
-  const seat = drawnSeats.find((one) => one === claimed);
+  const drawn = seatToDraw(shown);
+  const seat = drawnSeats.find((one) => one === drawn);
   return seat ? [{ seat, lines: linesOf(seat, view, thread) }] : [];
 }
 

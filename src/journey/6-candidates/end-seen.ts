@@ -123,12 +123,24 @@ export function seatsSeen(shown: ShownEnd): Readonly<Record<Seat, number>> | nul
   >;
 }
 
-/** Of one seat, from which on a page says that the photo shows it: five to one, since a tap denies it (judgement). What
- *  rings are trusted leaves them at eight to one. */
-const claimed = 5 / 6;
+/** Of one seat, from which on a page says that the photo shows it. */
+const claimed = 0.9;
 
 /** The seat that the photo shows plainly; null where it shows none, or leaves it open. */
 export function claimedSeat(shown: ShownEnd): Seat | null {
   const seen = seatsSeen(shown);
   return (seen && seats.find((seat) => seen[seat] >= claimed)) ?? null;
+}
+
+/** Of a ring or a shoulder against the other kinds, from which on it is drawn. */
+const drawn = 0.9;
+
+/** The seat that is drawn on the photo: the claimed one, or a ring or shoulder that the end looks as though it had. What
+ *  those are trusted claims none of them, but whoever sees the drawing can say. */
+export function seatToDraw(shown: ShownEnd): Seat | null {
+  const seat = claimedSeat(shown);
+  if (seat || !shown.endShows) return seat;
+  const { base } = shown.endShows;
+  if (base['o-ring'] > drawn) return 'o-ring-at-hex';
+  return base.shoulder > drawn ? 'flat-washer-face' : null;
 }

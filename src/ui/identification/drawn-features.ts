@@ -1,15 +1,15 @@
-import { claimedSeat } from '../../journey/6-candidates/end-seen';
+import { seatToDraw } from '../../journey/6-candidates/end-seen';
 import type { Reading } from '../../journey/6-candidates/reading';
 import type { DrawnSeat, EndFeature } from '../../journey/overlay';
 import { t } from '../language/language';
 import type { Sheet, Shot } from '../work/open-sheet';
 
-/** What a photo is drawn to show of the seats: its own end's as long as the sheet claims it and nobody says otherwise,
- *  its other ends' as the photo has them. */
+/** What a photo is drawn to show of the seats: its own end's as long as the sheet has it and nobody says otherwise, its
+ *  other ends' as the photo has them. */
 export function drawnFeatures(sheet: Sheet, shot: Shot): readonly EndFeature[] {
-  const claimed = sheet.measurement && claimedSeat(sheet.measurement);
+  const seen = sheet.measurement && seatToDraw(sheet.measurement);
   const stands = (seat: DrawnSeat) =>
-    seat === claimed && !sheet.readings.some((reading) => denies(reading, seat));
+    seat === seen && !sheet.readings.some((reading) => denies(reading, seat));
   return (shot.overlay?.ends ?? []).filter(({ end, seat }) => end > 0 || stands(seat));
 }
 

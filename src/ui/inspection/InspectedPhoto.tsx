@@ -34,10 +34,11 @@ export function InspectedPhoto(props: { readonly shown: ShownShot } & Crest) {
   return (
     <>
       <PhotoChoice index={index()} onIndex={setIndex} />
-      <Show when={cornering() && props.shown.photo()} keyed>
+      {/* Not keyed: what a person is choosing outlives the photo that comes anew when it has been measured again. */}
+      <Show when={cornering() && props.shown.photo()}>
         {(photo) => (
           <CornersByHand
-            of={{ photo, ...sizeOf(props.shown) }}
+            of={{ photo: photo(), ...sizeOf(props.shown) }}
             overlay={shot().overlay}
             asked={shot().asked}
             busy={remeasuring() !== null}

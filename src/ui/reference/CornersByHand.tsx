@@ -1,4 +1,4 @@
-import { createSignal, For } from 'solid-js';
+import { createSignal, For, Show } from 'solid-js';
 import type { ReferenceAsked } from '../../journey/identification';
 import type { Overlay, PhotoPoint } from '../../journey/overlay';
 import { HistoryButtons } from '../inspection/HistoryButtons';
@@ -43,16 +43,15 @@ export function CornersByHand(props: {
   );
   return (
     <div class="stack tight">
-      <PhotoView
-        photo={props.of.photo}
-        overlay={props.overlay}
-        crest={null}
-        onCrest={() => undefined}
-      >
-        {(scale, toPhoto) => (
-          <CornerMarks of={props.of} history={history} scale={scale()} toPhoto={toPhoto} />
+      <Show when={props.of.photo} keyed>
+        {(photo) => (
+          <PhotoView photo={photo} overlay={props.overlay} crest={null} onCrest={() => undefined}>
+            {(scale, toPhoto) => (
+              <CornerMarks of={props.of} history={history} scale={scale()} toPhoto={toPhoto} />
+            )}
+          </PhotoView>
         )}
-      </PhotoView>
+      </Show>
       <section class="panel stack tight help-panel" aria-label={t().reference.showCorners}>
         <p class="small">{t().reference.cornersText}</p>
         <fieldset class="row help-modes">

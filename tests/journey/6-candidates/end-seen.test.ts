@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { EndShows } from '../../../src/journey/5-measurement/thread-measurement';
-import { claimedSeat, coneAngle, seatsSeen } from '../../../src/journey/6-candidates/end-seen';
+import {
+  claimedSeat,
+  coneAngle,
+  seatsSeen,
+  seatToDraw,
+} from '../../../src/journey/6-candidates/end-seen';
 import { parseReading } from '../../../src/journey/6-candidates/parse-reading';
 import type { MeasuredThread } from '../../../src/journey/6-candidates/photo-likelihood';
 import { conclude } from '../../../src/journey/7-next-reading/conclude';
@@ -45,6 +50,34 @@ describe('a cone measured ahead of the thread', () => {
   test('another seat seen by eye is not outvoted by the photo', () => {
     const { decision } = conclude(photo(37.2), [read('seat=o-ring-at-hex')]);
     expect(decision.connection?.family).not.toBe('ISO 8434-2');
+  });
+});
+
+describe('what is drawn of a seat', () => {
+  const looks = (ring: number, shoulder = 0) => ({
+    noseHalfAngleDeg: null,
+    endShows: {
+      nose: { none: 0.99, 'cone-30': 0.003, 'cone-37': 0.004, 'cone-45': 0.003 },
+      base: { none: 1 - ring - shoulder, 'o-ring': ring, shoulder },
+    },
+  });
+
+  test('a ring or shoulder that the end looks to have is drawn, though neither is claimed', () => {
+    expect(seatToDraw(looks(0.98))).toBe('o-ring-at-hex');
+    expect(claimedSeat(looks(0.98))).toBeNull();
+    expect(seatToDraw(looks(0.01, 0.98))).toBe('flat-washer-face');
+    expect(claimedSeat(looks(0.01, 0.98))).toBeNull();
+  });
+
+  test('what may as well be something else is not', () => {
+    expect(seatToDraw(looks(0.6, 0.2))).toBeNull();
+    expect(seatToDraw(looks(0.01))).toBeNull();
+  });
+
+  test('what is claimed is', () => {
+    const cone = { noseHalfAngleDeg: { value: 37.2, u: 0.8 } };
+    expect(seatToDraw(cone)).toBe(claimedSeat(cone));
+    expect(seatToDraw(cone)).toBe('cone-37');
   });
 });
 
