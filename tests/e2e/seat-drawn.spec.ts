@@ -22,6 +22,28 @@ async function openConed(page: Page): Promise<void> {
 }
 
 onBothSizes((size) => {
+  test('a ring that the end looks to have is drawn and asked about; No takes it away and opens the connection', async ({
+    page,
+  }) => {
+    // d26 is a render of a stud end with an O-ring under its hex (its truth file).
+    await openApp(page);
+    await chooseFile(page, `${photosFolder}d26.jpg`);
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
+    await unfold(page);
+    const lines = page.locator('.photo-view .layer-ends path.casing');
+    const crop = page.locator('.thread-picture .crop-feature');
+    const connection = page.locator('.decision').getByText('ISO 11926');
+    await expect(lines).toHaveCount(1);
+    await expect(crop).toContainText('O-ring');
+    await expect(connection.first()).toBeVisible();
+    const claim = page.getByRole('region', { name: 'The photo shows of this end' });
+    await expect(claim).toContainText('O-ring under the hex');
+    await claim.getByRole('button', { name: 'No, it is something else' }).click();
+    await expect(lines).toHaveCount(0);
+    await expect(crop).toHaveCount(0);
+    await expect(connection).toHaveCount(0);
+  });
+
   test('the cone that is claimed is drawn; a tap leads to the question; No takes it away, undo brings it back', async ({
     page,
   }) => {

@@ -125,22 +125,20 @@ export function seatsSeen(shown: ShownEnd): Readonly<Record<Seat, number>> | nul
 
 /** Of one seat, from which on a page says that the photo shows it. */
 const claimed = 0.9;
+/** Of a ring or a shoulder against the other kinds, from which on the end looks as though it had one. What they are
+ *  trusted leaves either short of `claimed`. */
+const looksSo = 0.9;
 
-/** The seat that the photo shows plainly; null where it shows none, or leaves it open. */
+/** The seat that the photo shows plainly; null where it shows none, or leaves it open. Only one seat has a ring. */
 export function claimedSeat(shown: ShownEnd): Seat | null {
   const seen = seatsSeen(shown);
-  return (seen && seats.find((seat) => seen[seat] >= claimed)) ?? null;
+  const seat = seen && seats.find((one) => seen[one] >= claimed);
+  if (seat) return seat;
+  return shown.endShows && shown.endShows.base['o-ring'] > looksSo ? 'o-ring-at-hex' : null;
 }
 
-/** Of a ring or a shoulder against the other kinds, from which on it is drawn. */
-const drawn = 0.9;
-
-/** The seat that is drawn on the photo: the claimed one, or a ring or shoulder that the end looks as though it had. What
- *  those are trusted claims none of them, but whoever sees the drawing can say. */
+/** The seat that is drawn on the photo: the claimed one, or a shoulder, which several seats have. */
 export function seatToDraw(shown: ShownEnd): Seat | null {
-  const seat = claimedSeat(shown);
-  if (seat || !shown.endShows) return seat;
-  const { base } = shown.endShows;
-  if (base['o-ring'] > drawn) return 'o-ring-at-hex';
-  return base.shoulder > drawn ? 'flat-washer-face' : null;
+  const shoulder = shown.endShows && shown.endShows.base.shoulder > looksSo;
+  return claimedSeat(shown) ?? (shoulder ? 'flat-washer-face' : null);
 }

@@ -110,7 +110,8 @@ function isSensible(
   if (kind === 'seat-gauge') {
     const looks = readings.flatMap((r) => (r.kind === 'seat' ? [r.seat] : []));
     if (looks.length > 0) return looks.some(isCone);
-    return declined('seat') || (photo !== null && claimedSeat(photo) !== null);
+    const shown = photo && claimedSeat(photo);
+    return declined('seat') || (shown !== null && isCone(shown));
   }
   return true;
 }
