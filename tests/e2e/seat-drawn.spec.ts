@@ -13,10 +13,13 @@ import {
 const overflow = (page: Page) =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
-/** d21 is a render of a 9/16-18 with a 37° cone (its truth file). */
-async function openConed(page: Page): Promise<void> {
+/** Renders of known ends (their truth files): of a 9/16-18 with a 37° cone, of a stud end with an O-ring under its hex. */
+const coned = 'd21';
+const ringed = 'd26';
+
+async function openShowing(page: Page, name: string): Promise<void> {
   await openApp(page);
-  await chooseFile(page, `${photosFolder}d21.jpg`);
+  await chooseFile(page, `${photosFolder}${name}.jpg`);
   await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
   await unfold(page);
 }
@@ -25,11 +28,7 @@ onBothSizes((size) => {
   test('a ring that the end looks to have is drawn and asked about; No takes it away and opens the connection', async ({
     page,
   }) => {
-    // d26 is a render of a stud end with an O-ring under its hex (its truth file).
-    await openApp(page);
-    await chooseFile(page, `${photosFolder}d26.jpg`);
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
-    await unfold(page);
+    await openShowing(page, ringed);
     const lines = page.locator('.photo-view .layer-ends path.casing');
     const crop = page.locator('.thread-picture .crop-feature');
     const connection = page.locator('.decision').getByText('ISO 11926');
@@ -47,7 +46,7 @@ onBothSizes((size) => {
   test('the cone that is claimed is drawn; a tap leads to the question; No takes it away, undo brings it back', async ({
     page,
   }) => {
-    await openConed(page);
+    await openShowing(page, coned);
     const lines = page.locator('.photo-view .layer-ends path.casing');
     const crop = page.locator('.thread-picture .crop-feature');
     const tag = page.locator('.end-tag').getByRole('button', { name: 'Cone 37°: is it so?' });
@@ -118,7 +117,7 @@ onBothSizes((size) => {
   test('is accessible, overflows nowhere, and is named in every language clear of the figures', async ({
     page,
   }) => {
-    await openConed(page);
+    await openShowing(page, coned);
     await page.getByRole('button', { name: 'Thread', exact: true }).click();
     expect(await axeViolationsInBothSchemes(page)).toEqual([]);
     for (const [code, name] of [
