@@ -125,6 +125,8 @@ function measureFitting(
   if (options.gender !== 'male' && fitting && !drawn) {
     const male = options.gender === 'auto' ? search : null;
     const bore = likelierBore(grey, shot.reference, fitting, male);
+    // Which of several pieces a bore is in is not asked: two females side by side show one outline.
+    if (bore && fitting.pieces.length > 0) return severalFittings;
     if (bore) {
       enter('measurement');
       const notes = notesOfScale(shot, options);

@@ -101,7 +101,7 @@ describe('threads', () => {
         blurMm: 0.02 * unit,
         form: anyForm,
         handed: 1,
-        ridges: null,
+        surfacePitch: null,
         mmPerPx: 0.1 * unit,
         uOffsetMm: 0.6 * unit,
       },

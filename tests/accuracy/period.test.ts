@@ -131,7 +131,7 @@ it('pitch by the joint fit of both sides, 6 to 10 turns: RMSE within 1.15 of the
         blurMm,
         form: anyForm,
         handed: 1,
-        ridges: null,
+        surfacePitch: null,
         mmPerPx: 0.15,
       } as const;
       const fit = fitThread(points, 0, start!, priors);

@@ -8,11 +8,10 @@ import type { PlanePoint, Reference } from './reference';
 import type { RulePhoto } from './rule-photo';
 import { stripCorners } from './rule-strip';
 
-/** The reference when only a rule gives the scale: a camera straight above the middle of the photo, which is the middle
- *  of the card's frame, as far from the
- *  rule's face as it is thought to be. Later stages run on it as they are; what the real camera does besides is the
- *  business of ruler-uncertainty.ts, so nothing here has an uncertainty. `unitMm` is the length that takes the part of a
- *  millimetre: small threads are sought as if they were seen at another size. */
+/** The reference when only a rule gives the scale: a camera straight above the middle of the photo, which is put at the
+ *  middle of the card's frame, as far from the rule's face as it is thought to be. Later stages run on it as they are;
+ *  what the real camera does besides is the business of ruler-uncertainty.ts, so nothing here has an uncertainty.
+ *  `unitMm` is the length that takes the part of a millimetre: small threads are sought as if seen at another size. */
 export function ruleReference(
   { grey, pxPerMm, distance, blurPx, strip }: RulePhoto,
   unitMm: number,

@@ -9,8 +9,8 @@ export interface ThreadPriors {
   readonly form: ThreadForm;
   /** +1 or −1: which way the helix climbs, as the sign of its slope on the left side. */
   readonly handed: 1 | -1;
-  /** Pitch that the ridges give, when they do. */
-  readonly ridges: Estimate | null;
+  /** Pitch by the unrolled surface, where it tells one. */
+  readonly surfacePitch: Estimate | null;
   readonly mmPerPx: number;
   /** Crest radius by where the metal's texture ends, when that is known. */
   readonly radius?: Estimate | null;
@@ -58,14 +58,21 @@ export interface PriorRow extends Estimate {
 }
 
 export function priorRows(start: PeriodStart, priors: ThreadPriors): readonly PriorRow[] {
-  const { form, ridges, radius, halfTaper = anyTaper, uOffsetMm = 0.6, uTurn = 0.02 } = priors;
+  const {
+    form,
+    surfacePitch,
+    radius,
+    halfTaper = anyTaper,
+    uOffsetMm = 0.6,
+    uTurn = 0.02,
+  } = priors;
   const free = leavesAngleFree(start.pitchMm, priors);
   return [
     { parameter: 'flat', ...form.flat },
     { parameter: 'depth', ...form.depth },
     { parameter: 'lnBlur', value: 0, u: uLnBlur },
     { parameter: 'halfAngle', value: form.halfAngleRad, u: free ? uAngle.free : uAngle.held },
-    { parameter: 'pitch', ...(ridges ?? nothing) },
+    { parameter: 'pitch', ...(surfacePitch ?? nothing) },
     // A crest lies somewhere in a pitch, which matters only where no edge says where.
     { parameter: 'crestS', value: start.crestS, u: start.pitchMm },
     { parameter: 'radius', ...(radius ?? nothing) },

@@ -6,7 +6,7 @@ import { alongOutline, cauchyWeights, flankBalance, scatterAbout } from './outli
 /** How far an outline is to be trusted, as a fit of it has shown. */
 export interface Weighting {
   readonly scatterMm: number;
-  /** Points are as many as their correlation along the outline leaves of them, against ridges and
+  /** Points are as many as their correlation along the outline leaves of them, against the surface and
    *  priors too. */
   readonly inflation: number;
   /** One kind of flank alone is where its highlight is, not where the tooth is. */

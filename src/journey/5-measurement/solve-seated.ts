@@ -231,7 +231,7 @@ function solve(
       blurMm: blurPx * mmPerPx,
       form,
       handed: period.hand === 'right' ? 1 : -1,
-      ridges: pitch,
+      surfacePitch: pitch,
       mmPerPx,
       rangeMm: frame.origin[2] - camera.centre[2],
       uOffsetMm: freedom.offset[warm ? 1 : 0] * period.periodMm,

@@ -17,6 +17,6 @@ export const drawnPriors = {
   blurMm: 0.02,
   form: anyForm,
   handed: 1 as const,
-  ridges: null,
+  surfacePitch: null,
   mmPerPx: 0.1,
 };

@@ -59,15 +59,15 @@ describe('a thread fitted to its outline', () => {
     expect(wrong.scatterMm).toBeCloseTo(right.scatterMm, 3);
   });
 
-  it('one kind of flank alone counts for less against the ridges', () => {
+  it('one kind of flank alone counts for less against the surface', () => {
     const rising = outline(0, 0, 0.02).filter(({ s, side }) => {
       const turns = s / pitchMm + (side === 'left' ? 0 : 0.5);
       return turns - Math.round(turns) < 0.05;
     });
     // As if the highlight on that flank moved along as the view turns: 1 % over the whole.
     const drifting = rising.map((q) => ({ ...q, s: q.s * 1.01 }));
-    const ridges = { value: pitchMm, u: 0.003 };
-    const fit = fitThread(drifting, 0, start(1.5), { ...drawnPriors, ridges });
+    const surfacePitch = { value: pitchMm, u: 0.003 };
+    const fit = fitThread(drifting, 0, start(1.5), { ...drawnPriors, surfacePitch });
     expect(fit.flankBalance).toBeLessThan(0.4);
     expect(fit.pitchMm / pitchMm - 1).toBeLessThan(0.006);
   });

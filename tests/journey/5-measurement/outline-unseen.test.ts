@@ -11,7 +11,7 @@ const priors = {
   blurMm: 0.1,
   form: anyForm,
   handed: 1,
-  ridges: pitch,
+  surfacePitch: pitch,
   mmPerPx: 0.1,
   radius,
 } as const;

@@ -88,7 +88,7 @@ describe('a Whitworth thread fitted', () => {
         amplitudeMm: 0.5,
         explained: 0.9,
       },
-      { blurMm: 0.02, form, handed: 1, ridges: null, mmPerPx: 0.15 },
+      { blurMm: 0.02, form, handed: 1, surfacePitch: null, mmPerPx: 0.15 },
     );
 
   it('by its own form, the diameter is right; by flat crests it is small', () => {

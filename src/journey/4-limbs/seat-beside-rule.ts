@@ -6,7 +6,7 @@ import { sampleLinear } from '../2-card-pose/sampling';
 import type { Reference } from '../2-reference/reference';
 import type { RulePhoto } from '../2-reference/rule-photo';
 import { ruleReference } from '../2-reference/rule-reference';
-import { besideRuleView, inUnit, suspects } from '../3-find/beside-rule';
+import { besideRuleView, inUnit, suspects } from '../3-find/rule-suspects';
 import { type Extent, photoAt } from '../4-thread-signal/axis-frame';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import type { Corrections } from '../identification';
