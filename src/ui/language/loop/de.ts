@@ -62,7 +62,7 @@ export const loopDe: Widen<LoopWords> = {
   labelReadings: 'Messwerte',
   labelBefore: 'Vorher',
   noCode:
-    'Der Code am unteren Rand fehlt; nur das Foto wird gemessen. Wurde es von hier geteilt, bitten Sie um das ganze Bild.',
+    'Dies wird als Foto gemessen. Wurde es von hier geteilt? Der Code am unteren Rand fehlt: Bitten Sie um das ganze Bild.',
   noSheet:
     'Diese Datei ist weder Foto noch Blatt. Wählen Sie ein Foto, ein geteiltes Bild oder eine Blattdatei.',
   details: 'Foto und alle Zahlen',

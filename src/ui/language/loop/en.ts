@@ -60,7 +60,7 @@ export const loopEn = {
   labelReadings: 'Readings',
   labelBefore: 'Before',
   noCode:
-    'The code at the bottom is missing; the photo alone is measured. If it was shared from here, ask for the whole picture.',
+    'This is measured as a photo. Was it shared from here? The code at the bottom is missing: ask for the whole picture.',
   noSheet:
     'This file is neither a photo nor a sheet. Choose a photo, a shared picture or a sheet file.',
   details: 'Photo and numbers in full',

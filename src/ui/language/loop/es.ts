@@ -62,7 +62,7 @@ export const loopEs: Widen<LoopWords> = {
   labelReadings: 'Lecturas',
   labelBefore: 'Antes',
   noCode:
-    'Falta el código de abajo; se mide solo la foto. Si se compartió desde aquí, pida la imagen entera.',
+    'Esto se mide como foto. ¿Se compartió desde aquí? Falta el código de abajo: pida la imagen entera.',
   noSheet:
     'Este archivo no es foto ni hoja. Elija una foto, una imagen compartida o un archivo de hoja.',
   details: 'Foto y todos los números',

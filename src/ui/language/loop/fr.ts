@@ -62,7 +62,7 @@ export const loopFr: Widen<LoopWords> = {
   labelReadings: 'Relevés',
   labelBefore: 'Avant',
   noCode:
-    'Le code du bas manque ; seule la photo est mesurée. Si elle a été partagée d’ici, demandez l’image entière.',
+    'Ceci est mesuré comme photo. A-t-elle été partagée d’ici ? Le code du bas manque : demandez l’image entière.',
   noSheet:
     'Ce fichier n’est ni une photo ni une fiche. Choisissez une photo, une image partagée ou un fichier de fiche.',
   details: 'Photo et tous les chiffres',
