@@ -8,16 +8,17 @@ import { fitBend } from './calibrate/fit-bend';
 import { fitPeriod } from './calibrate/fit-period';
 import { fitSeats } from './calibrate/fit-seats';
 import { fitSpread, widening } from './calibrate/fit-spread';
+import { fitSurface } from './calibrate/fit-surface';
 import { heldOut } from './calibrate/folds';
 import { type Residual, residualOf } from './calibrate/residual';
 import { rounded } from './calibrate/rounded';
 import { nodeDecoders } from './node-decoders';
 import { loadNodeVision } from './node-vision';
 
-const usage = `npm run calibrate -- FOLDER --set "SEED, DATE" [--part spreads|bend|odds] [--workers N] [--keep ROWS.json] [--rows ROWS.json]
+const usage = `npm run calibrate -- FOLDER --set "SEED, DATE" [--part spreads|pitch|surface|bend|odds] [--workers N] [--keep ROWS.json] [--rows ROWS.json]
 Sets the allowances of the measurement from photos with truth: what the traces of a measurement are worth as
-uncertainty. FOLDER must not be a set that judges. --part sets only how lengths are spread, only the bend by which lenses are told,
-or only the odds of seats and periods. --keep writes the residuals, --rows
+uncertainty. FOLDER must not be a set that judges. --part sets only how lengths are spread, of these only the pitch, only how far the surface's pitch is trusted,
+only the bend by which lenses are told, or only the odds of seats and periods. --keep writes the residuals, --rows
 fits to such a file again.`;
 
 const file = fileURLToPath(new URL('../journey/4-limbs/allowances.json', import.meta.url));
@@ -62,13 +63,20 @@ async function run(args: string[]): Promise<number> {
   if (kept.length < 30) throw new UsageError(`${kept.length} photos are too few to calibrate on.`);
   if (values.keep) await writeFile(pathFrom(values.keep), JSON.stringify(kept));
   const part = values.part ?? 'all';
-  if (!['all', 'spreads', 'bend', 'odds'].includes(part))
-    throw new UsageError('--part takes spreads, bend, odds.');
+  if (!['all', 'spreads', 'pitch', 'surface', 'bend', 'odds'].includes(part))
+    throw new UsageError('--part takes spreads, pitch, surface, bend, odds.');
   const sets = (one: string) => part === 'all' || part === one;
   const from = `npm run calibrate: ${kept.length} rendered photos, seed and date ${values.set}`;
+  const before = JSON.parse(await readFile(file, 'utf8'));
   const allowances = {
-    ...JSON.parse(await readFile(file, 'utf8')),
+    ...before,
     ...(sets('spreads') && { spreads: { from, ...spreadsOf(kept) } }),
+    ...(part === 'pitch' && {
+      spreads: { ...before.spreads, pitchFrom: from, pitch: pitchOf(kept) },
+    }),
+    ...(sets('surface') && {
+      surface: { from, ...fitSurface(kept.flatMap(({ surface }) => (surface ? [surface] : []))) },
+    }),
     ...(sets('bend') && {
       bend: { from, ...fitBend(kept.flatMap(({ bend }) => (bend ? [bend] : []))) },
     }),
@@ -76,18 +84,20 @@ async function run(args: string[]): Promise<number> {
   };
   await writeFile(file, `${JSON.stringify(allowances, null, 2)}\n`);
   console.log(JSON.stringify(allowances, null, 2));
-  if (sets('spreads')) console.log(worthOf(kept));
+  if (sets('spreads') || part === 'pitch') console.log(worthOf(kept));
   return 0;
 }
 
 const lengthsOf = (kept: readonly Residual[]) =>
   kept.flatMap((row) => (row.lengths ? [row.lengths] : []));
 
+const pitchOf = (kept: readonly Residual[]) => fitSpread(lengthsOf(kept).map((row) => row.pitch));
+
 function spreadsOf(kept: readonly Residual[]) {
   const lengths = lengthsOf(kept);
   const heights = lengths.map(({ height: { errorMm, uMm } }) => ({ errorMm, sharedMm: 0, uMm }));
   return {
-    pitch: fitSpread(lengths.map((row) => row.pitch)),
+    pitch: pitchOf(kept),
     radius: fitSpread(lengths.map((row) => row.radius)),
     growth: fitSpread(lengths.map((row) => row.growth)),
     // A hex that is not one is found out by nothing here; what it does to lengths is in their spreads.

@@ -5,7 +5,7 @@ import type { FoundFitting } from '../../journey/3-find/find-fitting';
 import { findFitting } from '../../journey/3-find/find-fitting';
 import { findThread } from '../../journey/4-limbs/find-thread';
 import { findThreads } from '../../journey/4-limbs/find-threads';
-import { bendThrough, seatedAgain } from '../../journey/4-limbs/lens-by-thread';
+import { bendSeen, seatedAgain } from '../../journey/4-limbs/lens-by-thread';
 import type { PeriodTraits } from '../../journey/4-limbs/period-odds';
 import { type SeatedThread, seatThread } from '../../journey/4-limbs/seat-thread';
 import { onAxisPlane } from '../../journey/4-thread-signal/axis-frame';
@@ -21,6 +21,7 @@ import type { Truth } from '../accuracy/truth';
 import type { Bend } from './fit-bend';
 import type { SeatSeen } from './fit-seats';
 import type { Off } from './fit-spread';
+import type { SurfaceOff } from './fit-surface';
 
 /** What is off on one photo, in mm, with what the measurement left behind to tell. */
 export interface Residual {
@@ -31,6 +32,8 @@ export interface Residual {
   readonly rivals: readonly Candidate[];
   /** Of its thread through a camera whose focal length was stated; null where none was. */
   readonly bend: Bend | null;
+  /** Of the surface's pitch; null where another period was chosen. */
+  readonly surface: SurfaceOff | null;
   /** Null where another period than the true one was chosen: no spread accounts for that. */
   readonly lengths: Lengths | null;
 }
@@ -67,7 +70,14 @@ export async function residualOf(
   const fitting = findFitting(grey, found.value, tools.vision);
   if (!fitting.ok) return null;
   const seats = withSeats ? seatsTried(grey, found.value, fitting.value, truth) : [];
-  const unmeasured = { name: truth.name, seats, rivals: [], bend: null, lengths: null };
+  const unmeasured = {
+    name: truth.name,
+    seats,
+    rivals: [],
+    bend: null,
+    surface: null,
+    lengths: null,
+  };
   const first = findThread(grey, found.value, fitting.value, null);
   if (!first.ok) return unmeasured;
   const { reference, seat } = seatedAgain(grey, found.value, first.value);
@@ -83,22 +93,28 @@ export async function residualOf(
   }));
   if (Math.abs(fit.pitchMm / truth.pitch_mm - 1) > 0.2) return { ...unmeasured, rivals };
   const { camera } = reference;
-  const bend = reference.usedExif ? bendThrough(grey, camera, seat, camera) : null;
+  const bend = reference.usedExif ? bendSeen(grey, camera, seat) : null;
   const lighting = { field, flashFired: photo.value.flashFired };
   const { budget } = withUncertainty(reference, solved.value, lighting, scale.u);
   const shared = budget.filter(({ source }) => sharedSources.includes(source));
   const traces = tracesOf(solved.value, known);
   const lengthMm = solved.value.zone.toS - solved.value.zone.fromS;
   const { hex } = seat;
+  const sharedPitchMm = Math.hypot(...shared.map((row) => row.pitchMm));
   return {
     name: truth.name,
     seats,
     rivals,
     bend,
+    surface: {
+      error: known.surfaceMm / truth.pitch_mm - 1,
+      shared: sharedPitchMm / fit.pitchMm,
+      turns: lengthMm / fit.pitchMm,
+    },
     lengths: {
       pitch: {
         errorMm: fit.pitchMm - truth.pitch_mm,
-        sharedMm: Math.hypot(...shared.map((row) => row.pitchMm)),
+        sharedMm: sharedPitchMm,
         traces: traces.pitch,
       },
       radius: {

@@ -4,25 +4,19 @@ import { atHeight, type PosedCamera } from '../2-card-pose/camera';
 import { cameraFrom } from '../2-card-pose/camera-parameters';
 import type { CameraFit } from '../2-card-pose/fit-camera';
 import type { Reference } from '../2-reference/reference';
-import {
-  type AxisFrame,
-  axisThrough,
-  type Extent,
-  leanAt,
-  middleOf,
-  photoAt,
-} from '../4-thread-signal/axis-frame';
-import { surfaceBend } from '../4-thread-signal/surface-bend';
-import { surfacePeriodNear } from '../4-thread-signal/surface-period';
-import { ridgesUnrolled } from '../4-thread-signal/unrolled-surface';
+import { type AxisFrame, axisThrough, type Extent, photoAt } from '../4-thread-signal/axis-frame';
 import type { PhotoPoint } from '../overlay';
 import learnt from './allowances.json';
+import { type HelixBend, helixBend } from './helix-bend';
 import { hexRatio } from './hex-height';
 import { type SeatedThread, seatThread } from './seat-thread';
+import { type TurnPhases, turnPhases, type WoundBody } from './turn-phases';
 
-/** Set by `npm run calibrate` from photos whose focal length is known: how far the pattern of a thread bends about a
- *  true camera, periods. */
+/** Set by `npm run calibrate` from photos whose focal length is known: how far a thread's helix bends about a true
+ *  camera, periods. */
 export interface BendSpread {
+  /** Expected of the networks' crests, with each unit of the view's lean along the axis. */
+  readonly drawn: number;
   /** Standard deviation seen straight from above, and what each unit of the view's lean along the axis adds. */
   readonly straight: number;
   readonly leaning: number;
@@ -30,27 +24,22 @@ export interface BendSpread {
   readonly astray: number;
 }
 
-/** Places on a normal distribution, in its standard deviations, and their weights: Gauss–Hermite of five points
- *  (Abramowitz and Stegun, table 25.10, carried over to unit variance). */
-const nodes = [
-  [-2.85697, 0.011257],
-  [-1.355626, 0.222076],
-  [0, 0.533333],
-  [1.355626, 0.222076],
-  [2.85697, 0.011257],
-] as const;
+/** Places on a normal distribution, in its standard deviations. */
+const nodes = Array.from({ length: 25 }, (_, i) => (i - 12) / 4);
 /** Cameras less likely than this are not looked through. */
-const leastShare = 1e-3;
-/** Span within which the period is sought again under another camera, relative. */
-const nearby = 0.006;
-/** Bends are sought within a period either way. */
-const anyBend = 1 / 2;
+const leastShare = 1e-4;
+/** Density of a bend of which nothing is known: they go round after one period. */
+const anyBend = 1;
 
 /** Density of a bend, periods, about the true camera. */
 export function bendDensity(bend: number, lean: number, s: BendSpread = learnt.bend): number {
   const u = Math.hypot(s.straight, s.leaning * lean);
-  const bell = portable.exp(-0.5 * (bend / u) ** 2) / (u * Math.sqrt(2 * Math.PI));
-  return (1 - s.astray) * bell + s.astray * anyBend;
+  const off = bend - s.drawn * lean;
+  const bell = [-1, 0, 1].reduce(
+    (sum, turns) => sum + portable.exp(-0.5 * ((off + turns) / u) ** 2),
+    0,
+  );
+  return ((1 - s.astray) * bell) / (u * Math.sqrt(2 * Math.PI)) + s.astray * anyBend;
 }
 
 /** A camera that the photo leaves possible. */
@@ -70,8 +59,8 @@ export interface SeenThrough {
 
 /** Each turn of a thread is a ring about its axis: seen along a ray that leans along the axis, its top is displaced
  *  against its sides by the radius times the lean, and the lean at a place off the middle of a photo says how far the
- *  camera was. Lenses that a photo from straight above leaves possible are weighed by how straight they make the
- *  unrolled thread. Whether or not they are told, the thread is seated once more from where it has come to lie: limbs and
+ *  camera was. Lenses that a photo from straight above leaves possible are weighed by how little they bend the helix on
+ *  which the crests of the top and of both limbs lie. Whether or not they are told, the thread is seated once more from where it has come to lie: limbs and
  *  hex are nearer then (on 46 seen renders that state their lens, the diameter within 1 % on 36 → 41). */
 export function seatedAgain(
   grey: GreyImage,
@@ -81,8 +70,9 @@ export function seatedAgain(
   const { camera } = reference;
   if (!reference.lenses)
     return { reference, seat: seatedUnder(grey, camera, seat, camera) ?? seat };
+  const phases = turnPhases({ grey, camera }, woundOf(seat));
   const told = possibleCameras(reference.lenses).map((one) => {
-    const seen = bendThrough(grey, camera, seat, cameraOf(one));
+    const seen = bendThrough(phases, camera, seat, cameraOf(one));
     return { ...one, share: one.share * (seen ? bendDensity(seen.bend, seen.lean) : anyBend) };
   });
   const likelier = { ...reference, ...together(told) };
@@ -90,12 +80,15 @@ export function seatedAgain(
   return again ? { reference: likelier, seat: again } : { reference, seat };
 }
 
-/** Each lens at five places of what the card leaves of its focal length; the rest of the camera goes along. */
+/** Each lens all over what the card leaves of its focal length; the rest of the camera goes along. */
 function possibleCameras(lenses: NonNullable<CameraFit['lenses']>): Possible[] {
   return lenses.flatMap(({ fit, share }) => {
     const n = fit.parameters.length;
     const u = Math.sqrt(fit.covariance[0]);
-    return nodes.flatMap(([z, weight]) => {
+    const weights = nodes.map((z) => portable.exp(-0.5 * z * z));
+    const all = weights.reduce((sum, w) => sum + w, 0);
+    return nodes.flatMap((z, i) => {
+      const weight = weights[i] / all;
       if (share * weight < leastShare) return [];
       const parameters = fit.parameters.map((p, i) => p + (z * fit.covariance[i * n]) / u);
       return [{ fit, lnF: z * u, parameters, share: share * weight }];
@@ -105,26 +98,37 @@ function possibleCameras(lenses: NonNullable<CameraFit['lenses']>): Possible[] {
 
 const cameraOf = ({ fit, parameters }: Possible): PosedCamera => cameraFrom(parameters, fit.prior);
 
-/** The bend that a seated thread shows through a camera, periods, and how that camera's view leans along the axis.
- *  Null where too little is seen. */
-export function bendThrough(
+/** A seated thread as its crests' phases are told about. */
+const woundOf = ({ frame, zone, crests, pitchMm, periods }: SeatedThread): WoundBody => ({
+  frame,
+  zone,
+  pitchMm,
+  radiusMm: crests.radiusMm,
+  halfTaper: crests.halfTaper,
+  hand: periods[0].hand,
+});
+
+/** The bend that a seated thread shows through the camera that it was seated under; null where too little is seen. */
+export function bendSeen(
   grey: GreyImage,
+  camera: PosedCamera,
+  seat: SeatedThread,
+): HelixBend | null {
+  const body = woundOf(seat);
+  return helixBend(camera, body, turnPhases({ grey, camera }, body));
+}
+
+/** The same crests through another camera. */
+function bendThrough(
+  phases: readonly TurnPhases[],
   seenBy: PosedCamera,
   seat: SeatedThread,
   camera: PosedCamera,
-): { readonly bend: number; readonly lean: number } | null {
+): HelixBend | null {
   const { frame, zone, scale } = moved(seenBy, seat, camera);
-  const { crests } = seat;
-  const cone = {
-    radiusMm: scale * crests.radiusMm,
-    halfTaper: crests.halfTaper,
-    middleS: middleOf(zone),
-  };
-  const periodMm = scale * seat.pitchMm;
-  const view = ridgesUnrolled({ grey, camera }, frame, zone, cone, periodMm);
-  const period = surfacePeriodNear(view, periodMm, nearby);
-  const seen = period && surfaceBend(view, period);
-  return seen && { bend: seen.bend, lean: leanAt(camera, frame, middleOf(zone)) };
+  const body = woundOf(seat);
+  const scaled = { pitchMm: scale * body.pitchMm, radiusMm: scale * body.radiusMm };
+  return helixBend(camera, { ...body, ...scaled, frame, zone }, phases);
 }
 
 /** A camera's place in the likeliest lens, and the covariance about it of all that is left possible. */

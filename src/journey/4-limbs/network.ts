@@ -162,6 +162,24 @@ export function pooled({ values, channels, rows, columns }: Planes): Planes {
   return { values: out, channels: 2 * channels, rows, columns: 1 };
 }
 
+/** Greatest, then mean of every column: twice the channels, one row. */
+export function pooledAlong({ values, channels, rows, columns }: Planes): Planes {
+  const out = new Float64Array(2 * channels * columns);
+  for (let c = 0; c < channels; c++)
+    for (let x = 0; x < columns; x++) {
+      let most = values[c * rows * columns + x];
+      let sum = 0;
+      for (let r = 0; r < rows; r++) {
+        const v = values[(c * rows + r) * columns + x];
+        if (v > most) most = v;
+        sum += v;
+      }
+      out[c * columns + x] = most;
+      out[(channels + c) * columns + x] = sum / rows;
+    }
+  return { values: out, channels: 2 * channels, rows: 1, columns };
+}
+
 /** A kernel over a run of values, added to `sum`: rows of the kernel begin at `at` and `far` apart. Written out for each
  *  size, all rows in one pass: half of all the time that a photo takes would go into loops over the taps. */
 type Accumulate = (
@@ -176,6 +194,17 @@ const accumulators: Readonly<Record<string, Accumulate>> = {
   '1×1': (sum, from, at, _, kernel) => {
     const a = kernel[0];
     for (let i = 0; i < sum.length; i++) sum[i] += a * from[at + i];
+  },
+  '1×5': (sum, from, at, _, kernel) => {
+    for (let i = 0; i < sum.length; i++) {
+      const q = at + i;
+      sum[i] +=
+        kernel[0] * from[q] +
+        kernel[1] * from[q + 1] +
+        kernel[2] * from[q + 2] +
+        kernel[3] * from[q + 3] +
+        kernel[4] * from[q + 4];
+    }
   },
   '5×1': (sum, from, at, far, kernel) => {
     const a = kernel[0];

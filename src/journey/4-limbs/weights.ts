@@ -3,7 +3,8 @@ import trained from './weights.json';
 /** Weights as fixtures/training writes them: per tensor a scale and 16-bit numbers. */
 export type Tensors = readonly { readonly scale: number; readonly values: string }[];
 
-export const weightsOf = (name: 'limb' | 'close' | 'hex'): Float32Array => weightsIn(trained[name]);
+export const weightsOf = (name: 'limb' | 'close' | 'hex' | 'turn' | 'face'): Float32Array =>
+  weightsIn(trained[name]);
 
 export function weightsIn(tensors: Tensors): Float32Array {
   const parts = tensors.map(({ scale, values }) => {

@@ -86,6 +86,16 @@ export const learntSpreads: Readonly<Record<'pitch' | 'radius' | 'growth', Sprea
   learnt.spreads;
 export const learntHeight: number = learnt.spreads.height;
 
+/** Of the surface's pitch, a share of it: `even` of any thread, and the pattern's drift against the ridges from end to
+ *  end, turns. Set by `npm run calibrate`. */
+export interface SurfaceSpread {
+  readonly even: number;
+  readonly drift: number;
+}
+
+export const surfaceU = (turns: number, { even, drift }: SurfaceSpread = learnt.surface): number =>
+  Math.hypot(even, drift / turns);
+
 /** What the traces of a seated thread amount to. `shadowMm`: what a shadow known to be there adds to the
  *  diameter. */
 export function learntSpread(solution: ThreadSolution, shadowMm: number): LocalSpread {

@@ -23,15 +23,15 @@ import { crestRim } from './crest-rim';
 import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { bandAbout, bothSidesSpeak, continued, startAt } from './follow-fit';
-import { learntHeight } from './learnt-spread';
+import { learntHeight, surfaceU } from './learnt-spread';
+import { pitchByPhases } from './pitch-by-phases';
 import type { PeriodStart } from './start-period';
 import { completeTurns } from './thread-extent';
 import { anyForm, type ThreadForm } from './thread-form';
 import type { ThreadSolution } from './thread-solution';
 
-/** Of what surface and limbs say, beside their own u: the surface's pattern moves against the ridges from end to end,
- *  limbs are told to a share of the pitch. */
-const priors = { surface: 0.001, surfaceDrift: 0.01, limb: 0.03, halfTaper: 0.002 };
+/** Of what the limbs say, beside their own u: they are told to a share of the pitch. */
+const priors = { limb: 0.03, halfTaper: 0.002 };
 /** Share of its height within which an axis lies that no hex holds. */
 const unknownHeight = 0.2;
 const rounds = 2;
@@ -89,7 +89,8 @@ interface Sight {
   readonly frame: AxisFrame;
   readonly zone: Extent;
   readonly points: readonly OutlinePoint[];
-  /** By the surface. */
+  /** By the surface, and by it and the crests' phases. */
+  readonly surface: Estimate;
   readonly pitch: Estimate;
 }
 
@@ -107,7 +108,7 @@ export function solveSeated(seated: SeatedView): Solved {
   const chosen = withOutline(points, middleOf(zone0), zone0, rivals);
   const told = toldOf(seat, chosen.period);
   const pitch = { value: chosen.period.periodMm, u: told.uPitchMm };
-  const sight: Sight = { frame: seat.frame, zone: zone0, points, pitch };
+  const sight: Sight = { frame: seat.frame, zone: zone0, points, surface: pitch, pitch };
   const start = startAt(pitch.value, chosen.crestS, crests.radiusMm, crests.halfTaper);
   let fitted: Fitted = { ...sight, fit: solve(task, told, sight, { start }) };
   for (let round = 0; round < rounds; round++) fitted = nextRound(task, told, fitted, round);
@@ -128,6 +129,7 @@ export function solveSeated(seated: SeatedView): Solved {
     hand: handOf(chosen.period, crests),
     known: {
       pitch: fitted.pitch,
+      surfaceMm: fitted.surface.value,
       radius: told.radius,
       others: chosen.others,
       rivals: chosen.rivals,
@@ -170,7 +172,7 @@ function toldOf({ crests, pitchMm, zone }: SeatedThread, period: RatedPeriod): T
       u: Math.hypot(crests.uHalfTaper, priors.halfTaper),
     },
     period,
-    uPitchMm: period.periodMm * Math.hypot(priors.surface, priors.surfaceDrift / turns),
+    uPitchMm: period.periodMm * surfaceU(turns),
   };
 }
 
@@ -196,8 +198,10 @@ function nextRound(task: Task, told: Told, before: Fitted, round: number): Fitte
   }
   // About an axis that is known better, the surface tells its period better.
   const again = surfaceAbout(view, frame, zone, fit);
-  const pitch = again ? { value: again.periodMm, u: told.uPitchMm } : before.pitch;
-  const sight = { frame, zone, points, pitch };
+  const surface = again ? { value: again.periodMm, u: told.uPitchMm } : before.surface;
+  const pitch =
+    round === rounds - 1 ? withPhases(view, { frame, zone }, told, fit, surface) : surface;
+  const sight = { frame, zone, points, surface, pitch };
   const start = continued(fit, middleOf(zone));
   return { ...sight, fit: solve(task, told, sight, { start, warm: fit }) };
 }
@@ -266,6 +270,26 @@ function surfaceAbout(
   const { crestRadiusMm: radiusMm, halfTaper, middleS, pitchMm } = fit;
   const view = ridgesUnrolled(photo, frame, zone, { radiusMm, halfTaper, middleS }, pitchMm);
   return surfacePeriodNear(view, pitchMm, nearby);
+}
+
+/** The surface's pitch and that of the crests' phases, each as sure as it is. */
+function withPhases(
+  photo: PosedPhoto,
+  { frame, zone }: Pick<Sight, 'frame' | 'zone'>,
+  { period }: Told,
+  { pitchMm, crestRadiusMm, halfTaper, middleS }: ThreadFit,
+  surface: Estimate,
+): Estimate {
+  const radiusMm = crestRadiusMm + halfTaper * (middleOf(zone) - middleS);
+  const body = { frame, zone, pitchMm, radiusMm, halfTaper, hand: period.hand };
+  const told = pitchByPhases(photo, body);
+  return told ? bothOf(surface, told) : surface;
+}
+
+/** The mean of two estimates, each weighed by its own u. */
+function bothOf(a: Estimate, b: Estimate): Estimate {
+  const share = b.u ** 2 / (a.u ** 2 + b.u ** 2);
+  return { value: share * a.value + (1 - share) * b.value, u: Math.sqrt(share) * a.u };
 }
 
 /** The hand, when the other one is less than a twentieth as likely at the same period. */

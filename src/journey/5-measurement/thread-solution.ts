@@ -34,6 +34,8 @@ export interface ThreadSolution extends FitAsMade {
 /** What limbs and surface know of a thread. */
 export interface Known {
   readonly pitch: Estimate;
+  /** The pitch by the surface alone. */
+  readonly surfaceMm: number;
   readonly radius: Estimate;
   /** What else may be the pitch. */
   readonly others: readonly OtherPeriod[];

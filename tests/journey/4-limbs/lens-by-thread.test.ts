@@ -84,7 +84,7 @@ test('where the focal length is known the camera stays, and the thread is seated
 }, 60_000);
 
 test('a bend tells less where the view leans along the axis', () => {
-  const odds = (lean: number) => bendDensity(0, lean) / bendDensity(0.3, lean);
+  const odds = (lean: number) => bendDensity(0, lean) / bendDensity(0.1, lean);
   expect(odds(0)).toBeGreaterThan(20 * odds(0.4));
   expect(odds(0.4)).toBeGreaterThan(1);
 });

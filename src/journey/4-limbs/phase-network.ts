@@ -1,0 +1,93 @@
+import * as portable from '../../quantity/portable-math';
+import {
+  added,
+  type Convolution,
+  convolution,
+  convolve,
+  type Planes,
+  pooledAlong,
+  rectified,
+  Weights,
+} from './network';
+import { faceLook, turnLook } from './turn-patch';
+import { weightsOf } from './weights';
+
+/** Where the crest next to a window's middle lies, periods along the frame, as a density on the circle of phases (von Mises,
+ *  concentration `sureness`; Mardia and Jupp, Directional Statistics, 3.5.4). Trained on rendered photos only
+ *  (fixtures/training). */
+export interface PhaseBelief {
+  readonly phase: number;
+  readonly sureness: number;
+}
+
+/** Whether a limb's patch is looked at, or the upper side's. */
+export type Looked = 'turn' | 'face';
+
+interface Network {
+  readonly first: Convolution;
+  readonly second: Convolution;
+  readonly adding: readonly Convolution[];
+  readonly head: Convolution;
+  readonly direction: Convolution;
+}
+
+const channels = { in: 4, first: 12, rest: 16, head: 24 } as const;
+const rowsOf = { turn: turnLook.bins, face: faceLook.rows } as const;
+const phases = faceLook.phases;
+/** Pixels of a pitch about which the networks were told how fine a photo is. */
+const usualPitchPx = 12;
+
+const networks = new Map<Looked, Network>();
+
+function read(name: Looked): Network {
+  const w = new Weights(weightsOf(name));
+  const c = channels.rest;
+  const network = {
+    first: convolution(w, { from: channels.in, to: channels.first, rows: 5, columns: 5 }),
+    second: convolution(w, { from: channels.first, to: c, rows: 5, columns: 3 }),
+    adding: [2, 4].map((dilation) =>
+      convolution(w, { from: c, to: c, rows: 5, columns: 3, dilation }),
+    ),
+    head: convolution(w, { from: 2 * c, to: channels.head, rows: 1, columns: 5 }),
+    direction: convolution(w, { from: channels.head, to: 2, rows: 1, columns: 1 }),
+  };
+  w.end();
+  return network;
+}
+
+const cosines = Float64Array.from({ length: phases }, (_, i) => portable.cos(angleOf(i)));
+const sines = Float64Array.from({ length: phases }, (_, i) => portable.sin(angleOf(i)));
+
+function angleOf(column: number): number {
+  return (2 * Math.PI * (column + 0.5)) / phases;
+}
+
+/** `lean`: how the view leans along the frame at the window (axis-frame.ts). */
+export function crestPhase(
+  looked: Looked,
+  patch: Float32Array,
+  lean: number,
+  pitchPx: number,
+): PhaseBelief {
+  const network = networks.get(looked) ?? read(looked);
+  networks.set(looked, network);
+  const rows = rowsOf[looked];
+  const values = new Float64Array(channels.in * rows * phases);
+  values.set(patch);
+  values.fill(lean, patch.length, patch.length + rows * phases);
+  values.fill(portable.log(pitchPx / usualPitchPx), patch.length + rows * phases);
+  let x: Planes = { values, channels: channels.in, rows, columns: phases };
+  x = rectified(convolve(x, network.first, true));
+  x = rectified(convolve(x, network.second, true));
+  for (const layer of network.adding) x = added(x, rectified(convolve(x, layer, true)));
+  const features = rectified(convolve(pooledAlong(x), network.head, true));
+  const z = convolve(features, network.direction, true).values;
+  let a = 0;
+  let b = 0;
+  for (let i = 0; i < phases; i++) {
+    a += z[i] * cosines[i] - z[phases + i] * sines[i];
+    b += z[i] * sines[i] + z[phases + i] * cosines[i];
+  }
+  const turn = portable.atan2(b, a) / (2 * Math.PI);
+  return { phase: turn - Math.floor(turn), sureness: Math.sqrt(a * a + b * b) };
+}
