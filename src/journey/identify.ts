@@ -8,6 +8,7 @@ import { findReference } from './2-reference/find-reference';
 import type { Reference } from './2-reference/reference';
 import { type FoundFitting, fieldAround, findFitting } from './3-find/find-fitting';
 import { likelierBore } from './4-bore/likelier-bore';
+import { isAnotherBeside } from './4-bore/several-bores';
 import { cutWithinWindow, searchThread, showsWindow, threadFound } from './4-limbs/find-thread';
 import { seatedAgain } from './4-limbs/lens-by-thread';
 import { otherEnd } from './4-limbs/other-end';
@@ -125,9 +126,8 @@ function measureFitting(
   if (options.gender !== 'male' && fitting && !drawn) {
     const male = options.gender === 'auto' ? search : null;
     const bore = likelierBore(grey, shot.reference, fitting, male);
-    // Which of several pieces a bore is in is not asked: two females side by side show one outline.
-    if (bore && fitting.pieces.length > 0) return severalFittings;
     if (bore) {
+      if (isAnotherBeside(grey, shot.reference, fitting, bore)) return severalFittings;
       enter('measurement');
       const notes = notesOfScale(shot, options);
       return ok({ ...measureBore(shot, bore), crests: [], otherEnds: [], notes });

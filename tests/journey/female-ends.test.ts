@@ -1,11 +1,14 @@
-import { expect, test } from 'vitest';
+import { readFile } from 'node:fs/promises';
+import { describe, expect, test } from 'vitest';
 import { casesInFolder } from '../../src/cli/accuracy/cases';
 import { score } from '../../src/cli/accuracy/score';
 import { identificationJson } from '../../src/cli/identification-json';
 import { nodeDecoders } from '../../src/cli/node-decoders';
 import { loadNodeVision } from '../../src/cli/node-vision';
+import { readPhoto } from '../../src/journey/1-photo/read-photo';
 import { defaultOptions } from '../../src/journey/identification';
 import { identifyPhoto } from '../../src/journey/identify';
+import { makePng } from './1-photo/make-files';
 
 const identify = async (bytes: Uint8Array, gender: 'female' | 'male') =>
   identifyPhoto(
@@ -40,3 +43,42 @@ test.each(['gf022', 'gf024', 'gl018'])(
   },
   120_000,
 );
+
+describe('beside the end of gf024', () => {
+  const [left, top, width, height, aside] = [820, 455, 170, 185, 300];
+
+  /** The photo with something else in the place beside the end. */
+  async function withBeside(paint: (row: Uint8Array, of: Uint8Array) => void): Promise<Uint8Array> {
+    const bytes = new Uint8Array(await readFile('fixtures/female/gf024.jpg'));
+    const photo = await readPhoto(new AbortController().signal, bytes, nodeDecoders);
+    if (!photo.ok) throw new Error(photo.reason);
+    const { grey } = photo.value;
+    const data = grey.data.slice();
+    for (let y = top; y < top + height; y++) {
+      const from = y * grey.width + left;
+      paint(
+        data.subarray(from - aside, from - aside + width),
+        grey.data.subarray(from, from + width),
+      );
+    }
+    return makePng({ ...grey, data });
+  }
+
+  test('a second one is told of', async () => {
+    const two = await withBeside((row, of) => row.set(of));
+    const answer = await identify(two, 'female');
+    expect(answer.outcome === 'refused' && answer.refusal.reason).toBe('several-fittings');
+  }, 60_000);
+
+  test('a block without a thread is no second one', async () => {
+    const beside = await withBeside((row) => row.fill(150));
+    const [alone, answer] = [
+      await identify(new Uint8Array(await readFile('fixtures/female/gf024.jpg')), 'female'),
+      await identify(beside, 'female'),
+    ];
+    if (alone.outcome === 'refused' || answer.outcome === 'refused')
+      throw new Error(answer.outcome === 'refused' ? answer.refusal.reason : 'gf024 is refused');
+    const { value, u } = alone.measurement.pitchMm;
+    expect(Math.abs(answer.measurement.pitchMm.value - value)).toBeLessThan(u);
+  }, 60_000);
+});

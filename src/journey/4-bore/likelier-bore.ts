@@ -21,7 +21,9 @@ export function likelierBore(
   male: ThreadSearch | null,
 ): PlacedBore | null {
   const photo = { grey, camera };
-  const { usual, others } = mouthGuesses(camera, fitting);
+  const guesses = [fitting, ...fitting.pieces].map((part) => mouthGuesses(camera, part));
+  const usual = guesses.flatMap((one) => one.usual);
+  const others = guesses.flatMap((one) => one.others);
   const soon = findBore(photo, usual);
   if (soon && soon.seat.odds > enough) return soon;
   const oddsOf = (most?: number) => male?.(most)?.odds ?? Number.NEGATIVE_INFINITY;
