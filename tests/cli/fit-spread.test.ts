@@ -13,7 +13,7 @@ const { uniform, normal } = seededRandom(3);
 const truth: SpreadWeights = {
   base: -4,
   fit: 0.6,
-  limb: 0.4,
+  doubt: 0.4,
   scatter: 0.2,
   score: -0.5,
   dark: 0.5,
@@ -33,7 +33,7 @@ const anyTraces = (): Traces => {
   return {
     pitchMm,
     fitMm: pitchMm * Math.exp(-6 + 3 * uniform()),
-    limbMm: pitchMm * Math.exp(-4 + 2 * uniform()),
+    doubtMm: pitchMm * Math.exp(-4 + 2 * uniform()),
     scatterMm: pitchMm * Math.exp(-4 + 3 * uniform()),
     score: -uniform(),
     radiusOdds: 14 * uniform(),
@@ -101,8 +101,8 @@ test('the covering u is the plain one where nothing goes astray, and grows with 
 test('a spread stays within what photos have shown', () => {
   const { traces } = rows[0]!;
   const { pitchMm } = traces;
-  const worst = { ...traces, fitMm: 50 * pitchMm, limbMm: 50 * pitchMm, scatterMm: 50 * pitchMm };
+  const worst = { ...traces, fitMm: 50 * pitchMm, doubtMm: 50 * pitchMm, scatterMm: 50 * pitchMm };
   expect(spreadOf(worst, found).u).toBeCloseTo(found.most * pitchMm, 12);
-  const surest = { ...traces, fitMm: 1e-12, limbMm: 0, scatterMm: 1e-12 };
+  const surest = { ...traces, fitMm: 1e-12, doubtMm: 0, scatterMm: 1e-12 };
   expect(spreadOf(surest, found).u).toBeCloseTo(found.least * pitchMm, 12);
 });

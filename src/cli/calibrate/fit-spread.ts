@@ -18,7 +18,7 @@ export interface Off {
 const names = [
   'base',
   'fit',
-  'limb',
+  'doubt',
   'scatter',
   'score',
   'dark',
@@ -35,7 +35,7 @@ type Sought = Readonly<Record<(typeof names)[number], number>>;
 const start: Sought = {
   base: -4,
   fit: 0.5,
-  limb: 0.5,
+  doubt: 0.5,
   scatter: 0,
   score: 0,
   dark: 0,
@@ -49,7 +49,7 @@ const start: Sought = {
   lostFar: 0,
 };
 /** What leaves more to doubt never makes a length surer. */
-const neverNegative: readonly string[] = ['fit', 'limb', 'scatter', 'astrayScatter', 'lostAstray'];
+const neverNegative: readonly string[] = ['fit', 'doubt', 'scatter', 'astrayScatter', 'lostAstray'];
 /** Weights stay small where photos say little: a ridge of so much per unit squared. */
 const ridge = 0.3;
 const ridged = names.filter((name) => !['base', 'astray', 'far', 'lost', 'lostFar'].includes(name));

@@ -10,8 +10,9 @@ export interface Traces {
   readonly pitchMm: number;
   /** Standard uncertainty by the outline's fit. */
   readonly fitMm: number;
-  /** Standard uncertainty of the radius that the limbs state. */
-  readonly limbMm: number;
+  /** What its witnesses leave to doubt: of a radius and its growth the u that the limbs state, of a pitch that of the
+   *  crests' phases, and how far they lie from the surface. */
+  readonly doubtMm: number;
   /** How far the outline's edges lie from the thread that was fitted, robust. */
   readonly scatterMm: number;
   /** How clear the surface's pattern is: logarithm of its score. */
@@ -30,7 +31,7 @@ export interface Traces {
 export interface SpreadWeights {
   readonly base: number;
   readonly fit: number;
-  readonly limb: number;
+  readonly doubt: number;
   readonly scatter: number;
   readonly score: number;
   readonly dark: number;
@@ -47,8 +48,9 @@ export interface SpreadWeights {
 }
 
 const usualShare = 0.02;
-/** Limbs are told by bins of a sixteenth of a pitch: what they state below this is no more than the last digits. */
-const leastLimbShare = 1e-3;
+/** Limbs and phases are told by bins of a sixteenth of a pitch and more: what they state below this is no more than the
+ *  last digits. */
+const leastDoubtShare = 1e-3;
 
 /** What a length's traces amount to. */
 export function spreadOf(t: Traces, w: SpreadWeights): Spread {
@@ -57,7 +59,7 @@ export function spreadOf(t: Traces, w: SpreadWeights): Spread {
   const spread = portable.exp(
     w.base +
       w.fit * over(t.fitMm) +
-      w.limb * over(t.limbMm + leastLimbShare * t.pitchMm) +
+      w.doubt * over(t.doubtMm + leastDoubtShare * t.pitchMm) +
       w.scatter * scatter +
       w.score * t.score +
       (t.dark ? w.dark : 0),
@@ -125,12 +127,18 @@ export function learntSpread(solution: ThreadSolution, shadowMm: number): LocalS
 /** Traces of pitch, crest radius, and how much the radius grows from end to end. */
 export function tracesOf(
   { fit, zone }: Pick<ThreadSolution, 'fit' | 'zone'>,
-  { uLimbMm, score, radiusOdds, dark }: Pick<Known, 'uLimbMm' | 'score' | 'radiusOdds' | 'dark'>,
+  {
+    uLimbMm,
+    uPhasesMm,
+    score,
+    radiusOdds,
+    dark,
+  }: Pick<Known, 'uLimbMm' | 'uPhasesMm' | 'score' | 'radiusOdds' | 'dark'>,
 ): { readonly pitch: Traces; readonly radius: Traces; readonly growth: Traces } {
   const traces = (of: FitParameter, lengthMm = 1): Traces => ({
     pitchMm: fit.pitchMm,
     fitMm: Math.sqrt(covarianceOf(fit, of)) * lengthMm,
-    limbMm: uLimbMm,
+    doubtMm: of === 'pitch' ? uPhasesMm : uLimbMm,
     scatterMm: fit.scatterMm,
     score,
     radiusOdds,

@@ -14,17 +14,20 @@ import {
   type SearchBand,
   type Side,
 } from '../4-thread-signal/outline-edges';
-import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { usualRim } from '../4-thread-signal/rim-edge';
-import { type SurfacePeriod, surfacePeriodNear } from '../4-thread-signal/surface-period';
-import { ridgesUnrolled } from '../4-thread-signal/unrolled-surface';
 import { withOutline } from './chosen-period';
 import { crestRim } from './crest-rim';
 import { fitAsMade } from './fit-as-made';
 import { fitThread, type ThreadFit } from './fit-thread';
 import { bandAbout, bothSidesSpeak, continued, startAt } from './follow-fit';
 import { learntHeight, surfaceU } from './learnt-spread';
-import { pitchByPhases } from './pitch-by-phases';
+import {
+  agreedPitch,
+  type PitchWitnesses,
+  phasesAbout,
+  pitchDoubt,
+  surfaceAbout,
+} from './pitch-witnesses';
 import type { PeriodStart } from './start-period';
 import { completeTurns } from './thread-extent';
 import { anyForm, type ThreadForm } from './thread-form';
@@ -35,8 +38,6 @@ const priors = { limb: 0.03, halfTaper: 0.002 };
 /** Share of its height within which an axis lies that no hex holds. */
 const unknownHeight = 0.2;
 const rounds = 2;
-/** Share of the pitch within which the surface is asked again. */
-const nearby = 0.012;
 const fewestTurns = 3;
 /** Periods less likely by the surface than this against the best are not asked about. */
 const leastOdds = 0.003;
@@ -89,9 +90,7 @@ interface Sight {
   readonly frame: AxisFrame;
   readonly zone: Extent;
   readonly points: readonly OutlinePoint[];
-  /** By the surface, and by it and the crests' phases. */
-  readonly surface: Estimate;
-  readonly pitch: Estimate;
+  readonly pitch: PitchWitnesses;
 }
 
 interface Fitted extends Sight {
@@ -107,9 +106,10 @@ export function solveSeated(seated: SeatedView): Solved {
   const points = firstEdges(task, rivals);
   const chosen = withOutline(points, middleOf(zone0), zone0, rivals);
   const told = toldOf(seat, chosen.period);
-  const pitch = { value: chosen.period.periodMm, u: told.uPitchMm };
-  const sight: Sight = { frame: seat.frame, zone: zone0, points, surface: pitch, pitch };
-  const start = startAt(pitch.value, chosen.crestS, crests.radiusMm, crests.halfTaper);
+  const surface = { value: chosen.period.periodMm, u: told.uPitchMm };
+  const pitch = { surface, phases: null };
+  const sight: Sight = { frame: seat.frame, zone: zone0, points, pitch };
+  const start = startAt(surface.value, chosen.crestS, crests.radiusMm, crests.halfTaper);
   let fitted: Fitted = { ...sight, fit: solve(task, told, sight, { start }) };
   for (let round = 0; round < rounds; round++) fitted = nextRound(task, told, fitted, round);
   const { frame, zone, fit } = fitted;
@@ -128,12 +128,12 @@ export function solveSeated(seated: SeatedView): Solved {
     mmPerPx: task.view.mmPerPx,
     hand: handOf(chosen.period, crests),
     known: {
-      pitch: fitted.pitch,
-      surfaceMm: fitted.surface.value,
+      surfaceMm: fitted.pitch.surface.value,
       radius: told.radius,
       others: chosen.others,
       rivals: chosen.rivals,
       uLimbMm: crests.uRadiusMm,
+      uPhasesMm: pitchDoubt(fitted.pitch),
       radiusOdds: seat.radiusOdds,
       score: chosen.period.traits.score,
       dark: field === 'dark',
@@ -197,11 +197,11 @@ function nextRound(task: Task, told: Told, before: Fitted, round: number): Fitte
     points = points.filter((q) => q.s >= fromS && q.s <= toS);
   }
   // About an axis that is known better, the surface tells its period better.
-  const again = surfaceAbout(view, frame, zone, fit);
-  const surface = again ? { value: again.periodMm, u: told.uPitchMm } : before.surface;
-  const pitch =
-    round === rounds - 1 ? withPhases(view, { frame, zone }, told, fit, surface) : surface;
-  const sight = { frame, zone, points, surface, pitch };
+  const place = { frame, zone, fit };
+  const again = surfaceAbout(view, place);
+  const surface = again ? { value: again, u: told.uPitchMm } : before.pitch.surface;
+  const phases = round === rounds - 1 ? phasesAbout(view, place, told.period.hand) : null;
+  const sight = { frame, zone, points, pitch: { surface, phases } };
   const start = continued(fit, middleOf(zone));
   return { ...sight, fit: solve(task, told, sight, { start, warm: fit }) };
 }
@@ -235,7 +235,7 @@ function solve(
       blurMm: blurPx * mmPerPx,
       form,
       handed: period.hand === 'right' ? 1 : -1,
-      surfacePitch: pitch,
+      surfacePitch: agreedPitch(pitch),
       mmPerPx,
       rangeMm: frame.origin[2] - camera.centre[2],
       uOffsetMm: freedom.offset[warm ? 1 : 0] * period.periodMm,
@@ -258,38 +258,6 @@ function restingOn({ hex }: SeatedThread): Pick<ThreadSolution, 'resting' | 'hex
     },
     hexHalfWidthMm: sure ? hex.halfWidthMm : null,
   };
-}
-
-/** The surface's period near a fit's, unrolled about its axis. */
-function surfaceAbout(
-  photo: PosedPhoto,
-  frame: AxisFrame,
-  zone: Extent,
-  fit: ThreadFit,
-): SurfacePeriod | null {
-  const { crestRadiusMm: radiusMm, halfTaper, middleS, pitchMm } = fit;
-  const view = ridgesUnrolled(photo, frame, zone, { radiusMm, halfTaper, middleS }, pitchMm);
-  return surfacePeriodNear(view, pitchMm, nearby);
-}
-
-/** The surface's pitch and that of the crests' phases, each as sure as it is. */
-function withPhases(
-  photo: PosedPhoto,
-  { frame, zone }: Pick<Sight, 'frame' | 'zone'>,
-  { period }: Told,
-  { pitchMm, crestRadiusMm, halfTaper, middleS }: ThreadFit,
-  surface: Estimate,
-): Estimate {
-  const radiusMm = crestRadiusMm + halfTaper * (middleOf(zone) - middleS);
-  const body = { frame, zone, pitchMm, radiusMm, halfTaper, hand: period.hand };
-  const told = pitchByPhases(photo, body);
-  return told ? bothOf(surface, told) : surface;
-}
-
-/** The mean of two estimates, each weighed by its own u. */
-function bothOf(a: Estimate, b: Estimate): Estimate {
-  const share = b.u ** 2 / (a.u ** 2 + b.u ** 2);
-  return { value: share * a.value + (1 - share) * b.value, u: Math.sqrt(share) * a.u };
 }
 
 /** The hand, when the other one is less than a twentieth as likely at the same period. */

@@ -33,7 +33,6 @@ export interface ThreadSolution extends FitAsMade {
 
 /** What limbs and surface know of a thread. */
 export interface Known {
-  readonly pitch: Estimate;
   /** The pitch by the surface alone. */
   readonly surfaceMm: number;
   readonly radius: Estimate;
@@ -42,6 +41,8 @@ export interface Known {
   readonly rivals: readonly Rival[];
   /** Standard uncertainty of the radius by the limbs' own account, mm. */
   readonly uLimbMm: number;
+  /** What the crests' phases leave to doubt of the pitch: their u, and how far they lie from the surface, mm. */
+  readonly uPhasesMm: number;
   /** Logarithm of the odds of the limbs' radius against any other. */
   readonly radiusOdds: number;
   /** How clear the surface's pattern is at this pitch: logarithm of its score. */
