@@ -129,11 +129,12 @@ function scoreOf(end: Truth, found: ThreadMeasurement | null): EndScore {
       : null,
     claimed: claimedSeat(found),
     angleError: angle && coneDeg !== null ? angle.value - coneDeg : null,
-    acrossFlats: flats
-      ? {
-          error: flats.value / end.hex_af_mm - 1,
-          z: (flats.value - end.hex_af_mm) / flats.u,
-        }
-      : null,
+    acrossFlats:
+      flats && end.hex_af_mm !== undefined
+        ? {
+            error: flats.value / end.hex_af_mm - 1,
+            z: (flats.value - end.hex_af_mm) / flats.u,
+          }
+        : null,
   };
 }

@@ -17,7 +17,8 @@ export const truthSchema = z.looseObject({
   crest_major_at_end_mm: z.number(),
   axis_p0: point,
   axis_p1: point,
-  hex_af_mm: z.number(),
+  /** None where the part has no hex: blocks, forged bodies. */
+  hex_af_mm: z.number().optional(),
   gender: z.enum(['male', 'female']).optional(),
   /** Over the crests inside; how it stands or lies, and how long it is: female ends only. */
   minor_mm: z.number().positive().optional(),
@@ -50,7 +51,8 @@ export const truthSchema = z.looseObject({
   family: z.string().optional(),
   size: z.string().optional(),
   /** What the end looks like: 'cone', 'plain', 'flat_face'; the cone's half angle; the section of a ring at
-   *  the hex; a turned shoulder. Of an adaptor, its other end, always plain, at `axis_rear`. */
+   *  the hex; a turned shoulder. Of an adaptor, its other end, always plain, at `axis_rear`
+   *  unless it says where its own thread lies (a bent body, a fitting with a tube). */
   nose: z.string().optional(),
   nose_half_angle_deg: z.number().nullish(),
   stud_oring: z.number().nullish(),
@@ -68,6 +70,8 @@ export const truthSchema = z.looseObject({
       crest_major_at_end_mm: z.number(),
       family: z.string().optional(),
       size: z.string().optional(),
+      axis_p0: point.optional(),
+      axis_p1: point.optional(),
     })
     .optional(),
   camera_height_mm: z.number().optional(),
@@ -89,8 +93,8 @@ export function otherEndOf(truth: Truth): Truth | null {
   return {
     ...truth,
     ...other,
-    axis_p0: rear,
-    axis_p1: inward as Truth['axis_p1'],
+    axis_p0: other.axis_p0 ?? rear,
+    axis_p1: other.axis_p1 ?? (inward as Truth['axis_p1']),
     axis_rear: nose,
     nose: truth.nose && 'plain',
     nose_half_angle_deg: null,

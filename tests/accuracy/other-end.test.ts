@@ -1,0 +1,56 @@
+import { expect, it } from 'vitest';
+import { otherEndOf, truthSchema } from '../../src/cli/accuracy/truth';
+
+/** Where a photo's second thread lies decides which measurement it is scored by. */
+
+const other = {
+  designation: 'M16x1.5',
+  system: 'M',
+  basic_major_mm: 16,
+  pitch_mm: 1.5,
+  taper: 0,
+  thread_len_mm: 12,
+  crest_major_at_start_mm: 15.9,
+  crest_major_at_end_mm: 15.9,
+};
+
+const truthWith = (its?: object) =>
+  truthSchema.parse({
+    name: 'x01',
+    designation: 'M18x1.5',
+    system: 'M',
+    basic_major_mm: 18,
+    pitch_mm: 1.5,
+    taper: 0,
+    crest_major_at_start_mm: 17.9,
+    crest_major_at_end_mm: 17.9,
+    axis_p0: [0, 0, 12],
+    axis_p1: [12, 0, 12],
+    axis_rear: [40, 0, 12],
+    f_px: 3000,
+    k1: 0,
+    distance_mm: 290,
+    tilt_deg: 1,
+    exif: 'f35',
+    field: 'light',
+    finish: 'zinc',
+    other: its,
+  });
+
+it("an adaptor's other end begins at the rear of the same axis", () => {
+  const end = otherEndOf(truthWith(other));
+  expect(end?.axis_p0).toEqual([40, 0, 12]);
+  expect(end?.axis_p1).toEqual([28, 0, 12]);
+});
+
+it("an elbow's other end lies where its leg does", () => {
+  const leg = { axis_p0: [40, 30, 12], axis_p1: [40, 18, 12] };
+  const end = otherEndOf(truthWith({ ...other, ...leg }));
+  expect(end?.designation).toBe('M16x1.5');
+  expect(end?.axis_p0).toEqual(leg.axis_p0);
+  expect(end?.axis_p1).toEqual(leg.axis_p1);
+});
+
+it('a plain leg is no other end', () => {
+  expect(otherEndOf(truthWith())).toBeNull();
+});
