@@ -76,7 +76,7 @@ export function convolve(
   const padC = kc >> 1;
   const width = columns + 2 * padC;
   const height = rows + 2 * padR;
-  const padded = new Float64Array(from * height * width + kc);
+  const padded = room(0, from * height * width + kc).fill(0);
   for (let c = 0; c < from; c++)
     for (let y = 0; y < rows; y++) {
       const source = (c * rows + y) * columns;
@@ -89,23 +89,40 @@ export function convolve(
       }
     }
   // Rows of the padded width in one run; what falls on the padding is not read.
-  const sum = new Float64Array((rows - 1) * width + columns);
+  const sum = room(1, (rows - 1) * width + columns);
+  const twin = room(2, sum.length);
   const out = new Float64Array(to * rows * columns);
   const accumulate = accumulators[`${kr}×${kc}`];
   if (!accumulate) throw new Error(`No kernel of ${kr} by ${kc} has been written.`);
   const taps = kr * kc;
-  let k = 0;
-  for (let o = 0; o < to; o++) {
+  for (let o = 0; o < to; o += 2) {
+    // Past the last output its own is summed again, for nothing.
+    const p = Math.min(o + 1, to - 1);
     sum.fill(bias[o]);
+    twin.fill(bias[p]);
     for (let c = 0; c < from; c++) {
+      const k = (o * from + c) * taps;
+      const l = (p * from + c) * taps;
       const kernel = weights.subarray(k, k + taps);
-      accumulate(sum, padded, c * height * width, dilation * width, kernel);
-      k += taps;
+      const other = weights.subarray(l, l + taps);
+      accumulate(sum, twin, padded, c * height * width, dilation * width, kernel, other);
     }
     for (let y = 0; y < rows; y++)
-      for (let x = 0; x < columns; x++) out[(o * rows + y) * columns + x] = sum[y * width + x];
+      for (let x = 0; x < columns; x++) {
+        out[(o * rows + y) * columns + x] = sum[y * width + x];
+        out[(p * rows + y) * columns + x] = twin[y * width + x];
+      }
   }
   return { values: out, channels: to, rows, columns };
+}
+
+/** Room that one convolution after the other uses, its values whatever was there: memory that is new each time has to be
+ *  mapped and collected. */
+const rooms = [new Float64Array(0), new Float64Array(0), new Float64Array(0)];
+
+function room(which: 0 | 1 | 2, size: number): Float64Array {
+  if (rooms[which].length < size) rooms[which] = new Float64Array(size);
+  return rooms[which].subarray(0, size);
 }
 
 export function rectified(planes: Planes): Planes {
@@ -180,50 +197,74 @@ export function pooledAlong({ values, channels, rows, columns }: Planes): Planes
   return { values: out, channels: 2 * channels, rows: 1, columns };
 }
 
-/** A kernel over a run of values, added to `sum`: rows of the kernel begin at `at` and `far` apart. Written out for each
- *  size, all rows in one pass: half of all the time that a photo takes would go into loops over the taps. */
+/** Kernels of two outputs over one run of values, added to `sum` and to `twin`: rows of a kernel begin at `at` and `far`
+ *  apart. Written out for each size, all rows in one pass: half of all the time that a photo takes would go into loops
+ *  over the taps. What is loaded serves both outputs; each is still summed in the order of its taps, to the same bits. */
 type Accumulate = (
   sum: Float64Array,
+  twin: Float64Array,
   from: Float64Array,
   at: number,
   far: number,
   kernel: Float32Array,
+  other: Float32Array,
 ) => void;
 
 const accumulators: Readonly<Record<string, Accumulate>> = {
-  '1×1': (sum, from, at, _, kernel) => {
+  '1×1': (sum, twin, from, at, _, kernel, other) => {
     const a = kernel[0];
-    for (let i = 0; i < sum.length; i++) sum[i] += a * from[at + i];
-  },
-  '1×5': (sum, from, at, _, kernel) => {
+    const p = other[0];
     for (let i = 0; i < sum.length; i++) {
-      const q = at + i;
-      sum[i] +=
-        kernel[0] * from[q] +
-        kernel[1] * from[q + 1] +
-        kernel[2] * from[q + 2] +
-        kernel[3] * from[q + 3] +
-        kernel[4] * from[q + 4];
+      const x = from[at + i];
+      sum[i] += a * x;
+      twin[i] += p * x;
     }
   },
-  '5×1': (sum, from, at, far, kernel) => {
+  '1×5': (sum, twin, from, at, _, kernel, other) => {
     const a = kernel[0];
     const b = kernel[1];
     const c = kernel[2];
     const d = kernel[3];
     const e = kernel[4];
+    const p = other[0];
+    const q = other[1];
+    const r = other[2];
+    const s = other[3];
+    const t = other[4];
     for (let i = 0; i < sum.length; i++) {
-      const q = at + i;
-      sum[i] =
-        sum[i] +
-        a * from[q] +
-        b * from[q + far] +
-        c * from[q + 2 * far] +
-        d * from[q + 3 * far] +
-        e * from[q + 4 * far];
+      const first = at + i;
+      const v = from[first];
+      const w = from[first + 1];
+      const x = from[first + 2];
+      const y = from[first + 3];
+      const z = from[first + 4];
+      sum[i] += a * v + b * w + c * x + d * y + e * z;
+      twin[i] += p * v + q * w + r * x + s * y + t * z;
     }
   },
-  '5×3': (sum, from, at, far, kernel) => {
+  '5×1': (sum, twin, from, at, far, kernel, other) => {
+    const a = kernel[0];
+    const b = kernel[1];
+    const c = kernel[2];
+    const d = kernel[3];
+    const e = kernel[4];
+    const p = other[0];
+    const q = other[1];
+    const r = other[2];
+    const s = other[3];
+    const t = other[4];
+    for (let i = 0; i < sum.length; i++) {
+      const first = at + i;
+      const v = from[first];
+      const w = from[first + far];
+      const x = from[first + 2 * far];
+      const y = from[first + 3 * far];
+      const z = from[first + 4 * far];
+      sum[i] = sum[i] + a * v + b * w + c * x + d * y + e * z;
+      twin[i] = twin[i] + p * v + q * w + r * x + s * y + t * z;
+    }
+  },
+  '5×3': (sum, twin, from, at, far, kernel, other) => {
     const a0 = kernel[0];
     const a1 = kernel[1];
     const a2 = kernel[2];
@@ -239,28 +280,43 @@ const accumulators: Readonly<Record<string, Accumulate>> = {
     const e0 = kernel[12];
     const e1 = kernel[13];
     const e2 = kernel[14];
-    const pa = at + 2;
-    const pb = pa + far;
-    const pc = pb + far;
-    const pd = pc + far;
-    const pe = pd + far;
+    const p0 = other[0];
+    const p1 = other[1];
+    const p2 = other[2];
+    const q0 = other[3];
+    const q1 = other[4];
+    const q2 = other[5];
+    const r0 = other[6];
+    const r1 = other[7];
+    const r2 = other[8];
+    const s0 = other[9];
+    const s1 = other[10];
+    const s2 = other[11];
+    const t0 = other[12];
+    const t1 = other[13];
+    const t2 = other[14];
+    const ia = at + 2;
+    const ib = ia + far;
+    const ic = ib + far;
+    const id = ic + far;
+    const ie = id + far;
     // Two of three values of a row are those of the step before.
-    let a = from[pa - 2];
-    let b = from[pb - 2];
-    let c = from[pc - 2];
-    let d = from[pd - 2];
-    let e = from[pe - 2];
-    let aa = from[pa - 1];
-    let bb = from[pb - 1];
-    let cc = from[pc - 1];
-    let dd = from[pd - 1];
-    let ee = from[pe - 1];
+    let a = from[ia - 2];
+    let b = from[ib - 2];
+    let c = from[ic - 2];
+    let d = from[id - 2];
+    let e = from[ie - 2];
+    let aa = from[ia - 1];
+    let bb = from[ib - 1];
+    let cc = from[ic - 1];
+    let dd = from[id - 1];
+    let ee = from[ie - 1];
     for (let i = 0; i < sum.length; i++) {
-      const a3 = from[pa + i];
-      const b3 = from[pb + i];
-      const c3 = from[pc + i];
-      const d3 = from[pd + i];
-      const e3 = from[pe + i];
+      const a3 = from[ia + i];
+      const b3 = from[ib + i];
+      const c3 = from[ic + i];
+      const d3 = from[id + i];
+      const e3 = from[ie + i];
       sum[i] =
         sum[i] +
         (a0 * a + a1 * aa + a2 * a3) +
@@ -268,6 +324,13 @@ const accumulators: Readonly<Record<string, Accumulate>> = {
         (c0 * c + c1 * cc + c2 * c3) +
         (d0 * d + d1 * dd + d2 * d3) +
         (e0 * e + e1 * ee + e2 * e3);
+      twin[i] =
+        twin[i] +
+        (p0 * a + p1 * aa + p2 * a3) +
+        (q0 * b + q1 * bb + q2 * b3) +
+        (r0 * c + r1 * cc + r2 * c3) +
+        (s0 * d + s1 * dd + s2 * d3) +
+        (t0 * e + t1 * ee + t2 * e3);
       a = aa;
       aa = a3;
       b = bb;
@@ -280,18 +343,32 @@ const accumulators: Readonly<Record<string, Accumulate>> = {
       ee = e3;
     }
   },
-  '5×5': (sum, from, at, far, kernel) => {
+  '5×5': (sum, twin, from, at, far, kernel, other) => {
     for (let row = 0; row < 5; row++) {
-      const a = kernel[5 * row + 0];
+      const a = kernel[5 * row];
       const b = kernel[5 * row + 1];
       const c = kernel[5 * row + 2];
       const d = kernel[5 * row + 3];
       const e = kernel[5 * row + 4];
-      const start = at + row * far;
+      const p = other[5 * row];
+      const q = other[5 * row + 1];
+      const r = other[5 * row + 2];
+      const s = other[5 * row + 3];
+      const t = other[5 * row + 4];
+      const start = at + row * far + 4;
+      // Four of five values are those of the step before.
+      let v = from[start - 4];
+      let w = from[start - 3];
+      let x = from[start - 2];
+      let y = from[start - 1];
       for (let i = 0; i < sum.length; i++) {
-        const q = start + i;
-        sum[i] +=
-          a * from[q] + b * from[q + 1] + c * from[q + 2] + d * from[q + 3] + e * from[q + 4];
+        const z = from[start + i];
+        sum[i] += a * v + b * w + c * x + d * y + e * z;
+        twin[i] += p * v + q * w + r * x + s * y + t * z;
+        v = w;
+        w = x;
+        x = y;
+        y = z;
       }
     }
   },
