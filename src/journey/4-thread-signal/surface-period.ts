@@ -25,6 +25,8 @@ const baselines = [1 / 16, 1 / 8, 1 / 5, 2 / 7];
 const peaksKept = 8;
 const refinedPeriods = 7;
 const fractions = [0.5, 1, 2, 3];
+/** Of how many spacings of rows the climbs' waves are kept: memory only (judgement). */
+const spacingsKept = 16;
 /** Fewest samples to a wave. */
 export const samplesPerWave = 3.2;
 
@@ -254,10 +256,8 @@ function scored(surface: Windowed, periodMm: number): SurfacePeriod {
         im += y;
         all += Math.sqrt(x * x + y * y);
       }
-      for (let m = 0; m < climbSteps; m++) {
-        const angle = k * climbAt(m) * b * spacing;
-        together[m] += re * portable.cos(angle) - im * portable.sin(angle);
-      }
+      const { cosines, sines } = climbs(k, b, spacing);
+      for (let m = 0; m < climbSteps; m++) together[m] += re * cosines[m] - im * sines[m];
     }
     const share = (2 * power(a)) / (window2 * energy);
     for (let m = 0; m < climbSteps; m++) sums[m] += share * Math.max(together[m] / all, -0.2);
@@ -269,6 +269,34 @@ function scored(surface: Windowed, periodMm: number): SurfacePeriod {
   const bend = before - 2 * sums[top] + after;
   const shift = bend < 0 ? Math.max(-0.5, Math.min(0.5, (before - after) / (2 * bend))) : 0;
   return { periodMm, climb: climbAt(top + shift), score: sums[top] };
+}
+
+interface Climbs {
+  readonly cosines: Float64Array;
+  readonly sines: Float64Array;
+}
+
+/** By the rows' spacing, then by baseline and harmonic; views have few spacings, and each is scored hundreds of times. */
+const climbsAt = new Map<number, (Climbs | undefined)[]>();
+
+/** What a harmonic turns over a baseline of so many rows, for each climb that is tried. */
+function climbs(harmonic: number, baseline: number, spacing: number): Climbs {
+  let known = climbsAt.get(spacing);
+  if (!known) {
+    if (climbsAt.size >= spacingsKept) climbsAt.clear();
+    known = [];
+    climbsAt.set(spacing, known);
+  }
+  const at = baseline * (harmonics + 1) + harmonic;
+  const found = known[at];
+  if (found) return found;
+  const angles = Float64Array.from(
+    { length: climbSteps },
+    (_, m) => harmonic * climbAt(m) * baseline * spacing,
+  );
+  const made = { cosines: angles.map(portable.cos), sines: angles.map(portable.sin) };
+  known[at] = made;
+  return made;
 }
 
 const climbAt = (m: number): number => mostClimb * ((2 * m) / (climbSteps - 1) - 1);
