@@ -140,7 +140,7 @@ export function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null 
 }
 
 /** Rows summed at once: one sum alone waits for its own last addition. */
-const abreast = 3;
+const abreast = 4;
 
 /** Complex amplitude of every row at a frequency, per mm: real and imaginary in turn. */
 export function amplitudes({ rows, stepMm, middle }: Windowed, frequency: number): Float64Array {
@@ -160,28 +160,50 @@ export function amplitudes({ rows, stepMm, middle }: Windowed, frequency: number
     s = s * ct + c * st;
     c = next;
   }
+  const last = rows.length - 1;
   for (let j = 0; j < rows.length; j += abreast) {
     // Past the last row its own is summed again, for nothing.
     const p = rows[j];
-    const q = rows[Math.min(j + 1, rows.length - 1)];
-    const r = rows[Math.min(j + 2, rows.length - 1)];
+    const q = rows[Math.min(j + 1, last)];
+    const r = rows[Math.min(j + 2, last)];
+    const t = rows[Math.min(j + 3, last)];
     let pa = 0;
     let pb = 0;
     let qa = 0;
     let qb = 0;
     let ra = 0;
     let rb = 0;
+    let ta = 0;
+    let tb = 0;
     for (let i = 0; i < n; i++) {
       const x = cosines[i];
       const y = sines[i];
-      pa += p[i] * x;
-      pb -= p[i] * y;
-      qa += q[i] * x;
-      qb -= q[i] * y;
-      ra += r[i] * x;
-      rb -= r[i] * y;
+      const pi = p[i];
+      pa += pi * x;
+      pb -= pi * y;
+      const qi = q[i];
+      qa += qi * x;
+      qb -= qi * y;
+      const ri = r[i];
+      ra += ri * x;
+      rb -= ri * y;
+      const ti = t[i];
+      ta += ti * x;
+      tb -= ti * y;
     }
-    out.set([pa, pb, qa, qb, ra, rb].slice(0, 2 * (rows.length - j)), 2 * j);
+    // The last row's sum is written once more to the same place.
+    const at0 = 2 * j;
+    out[at0] = pa;
+    out[at0 + 1] = pb;
+    const at1 = 2 * Math.min(j + 1, last);
+    out[at1] = qa;
+    out[at1 + 1] = qb;
+    const at2 = 2 * Math.min(j + 2, last);
+    out[at2] = ra;
+    out[at2 + 1] = rb;
+    const at3 = 2 * Math.min(j + 3, last);
+    out[at3] = ta;
+    out[at3 + 1] = tb;
   }
   return out;
 }
