@@ -80,7 +80,7 @@ export function convolve(
   const padC = kc >> 1;
   const width = columns + 2 * padC;
   const height = rows + 2 * padR;
-  const padded = room(0, from * height * width + kc).fill(0);
+  const padded = zeros(from * height * width + kc);
   for (let c = 0; c < from; c++)
     for (let y = 0; y < rows; y++) {
       const source = (c * rows + y) * columns;
@@ -92,42 +92,33 @@ export function convolve(
         padded[at + padC + columns + x] = values[source + x];
       }
     }
-  // Rows of the padded width in one run; what falls on the padding is not read.
-  const sum = room(1, (rows - 1) * width + columns);
-  const twin = room(2, sum.length);
   const wide = columns / every;
-  const out = new Float64Array(to * rows * wide);
+  const plane = rows * wide;
+  // Two outputs are summed at once: past the last of an odd number its own is summed again, for nothing.
+  const out = new Float64Array((to + (to % 2)) * plane);
+  // Without padding aside, all rows are one.
+  const size = kc === 1 ? { rows: 1, columns: plane } : { rows, columns: wide };
+  const run = { from: padded, width, far: dilation * width, out, ...size, weights };
   const accumulate = (every === 2 ? thinning : accumulators)[`${kr}×${kc}`];
   if (!accumulate) throw new Error(`No kernel of ${kr} by ${kc} has been written.`);
   const taps = kr * kc;
   for (let o = 0; o < to; o += 2) {
-    // Past the last output its own is summed again, for nothing.
     const p = Math.min(o + 1, to - 1);
-    sum.fill(bias[o]);
-    twin.fill(bias[p]);
-    for (let c = 0; c < from; c++) {
-      const k = (o * from + c) * taps;
-      const l = (p * from + c) * taps;
-      const kernel = weights.subarray(k, k + taps);
-      const other = weights.subarray(l, l + taps);
-      accumulate(sum, twin, padded, c * height * width, dilation * width, kernel, other);
-    }
-    for (let y = 0; y < rows; y++)
-      for (let x = 0; x < wide; x++) {
-        out[(o * rows + y) * wide + x] = sum[y * width + every * x];
-        out[(p * rows + y) * wide + x] = twin[y * width + every * x];
-      }
+    out.fill(bias[o], o * plane, (o + 1) * plane);
+    out.fill(bias[p], (o + 1) * plane, (o + 2) * plane);
+    for (let c = 0; c < from; c++)
+      accumulate(run, c * height * width, o * plane, (o * from + c) * taps, (p * from + c) * taps);
   }
-  return { values: out, channels: to, rows, columns: wide };
+  return { values: out.subarray(0, to * plane), channels: to, rows, columns: wide };
 }
 
-/** Room that one convolution after the other uses, its values whatever was there: memory that is new each time has to be
- *  mapped and collected. */
-const rooms = [new Float64Array(0), new Float64Array(0), new Float64Array(0)];
+/** Room that one convolution after the other uses: memory that is new each time has to be mapped and collected. */
+let room = new Float64Array(0);
 
-function room(which: 0 | 1 | 2, size: number): Float64Array {
-  if (rooms[which].length < size) rooms[which] = new Float64Array(size);
-  return rooms[which].subarray(0, size);
+/** So many zeros, until the next ones are asked for. */
+function zeros(size: number): Float64Array {
+  if (room.length < size) room = new Float64Array(size);
+  return room.subarray(0, size).fill(0);
 }
 
 export function rectified(planes: Planes): Planes {
