@@ -174,41 +174,54 @@ function logDensity({ belief, from, to }: Look, r: number): number {
 function joined(lefts: readonly Line[], rights: readonly Line[], grid: Grid): CloseLines {
   const { radiusMm, pitchMm } = grid;
   const uRadius = Math.hypot(2 * grid.uRadiusMm, priors.radius * radiusMm);
-  const each: { radius: number; taper: number; offset: number; turn: number; log: number }[] = [];
+  // Of all pairs only the logarithms are kept: what else a pair is takes less time to make again than to collect.
+  const logs = new Float64Array(lefts.length * rights.length);
+  const usual = usualTapers();
   let top = 0;
+  let k = 0;
   for (const a of lefts)
     for (const b of rights) {
       const radius = (a.at + b.at) / 2;
-      const taper = (a.growth + b.growth) / 2;
       const offset = (a.at - b.at) / 2;
       const turn = (a.growth - b.growth) / 2;
       const z2 =
         ((radius - radiusMm) / uRadius) ** 2 +
         ((offset - grid.aside.value) / grid.aside.u) ** 2 +
         (turn / priors.turn) ** 2;
-      const log = a.log + b.log - 0.5 * z2 + usualTaper(taper);
-      each.push({ radius, taper, offset, turn, log });
-      if (each[each.length - 1].log > each[top].log) top = each.length - 1;
+      logs[k] = a.log + b.log - 0.5 * z2 + usual((a.growth + b.growth) / 2);
+      if (logs[k] > logs[top]) top = k;
+      k++;
     }
-  const best = each[top];
+  const left = lefts[Math.floor(top / rights.length)];
+  const right = rights[top % rights.length];
+  const best = {
+    radius: (left.at + right.at) / 2,
+    taper: (left.growth + right.growth) / 2,
+    turn: (left.growth - right.growth) / 2,
+  };
   let near = 0;
   let far = 0;
   const sums = { radius: 0, radius2: 0, taper: 0, taper2: 0, offset: 0, turn: 0, turn2: 0 };
-  for (const q of each) {
-    const p = portable.exp(q.log - best.log);
-    if (Math.abs(q.radius - best.radius) > peakPitches * pitchMm) {
-      far += p;
-      continue;
+  k = 0;
+  for (const a of lefts)
+    for (const b of rights) {
+      const p = portable.exp(logs[k++] - logs[top]);
+      const radius = (a.at + b.at) / 2;
+      if (Math.abs(radius - best.radius) > peakPitches * pitchMm) {
+        far += p;
+        continue;
+      }
+      const taper = (a.growth + b.growth) / 2;
+      const turn = (a.growth - b.growth) / 2;
+      near += p;
+      sums.radius += p * radius;
+      sums.radius2 += p * (radius - best.radius) ** 2;
+      sums.taper += p * taper;
+      sums.taper2 += p * (taper - best.taper) ** 2;
+      sums.offset += p * ((a.at - b.at) / 2);
+      sums.turn += p * turn;
+      sums.turn2 += p * (turn - best.turn) ** 2;
     }
-    near += p;
-    sums.radius += p * q.radius;
-    sums.radius2 += p * (q.radius - best.radius) ** 2;
-    sums.taper += p * q.taper;
-    sums.taper2 += p * (q.taper - best.taper) ** 2;
-    sums.offset += p * q.offset;
-    sums.turn += p * q.turn;
-    sums.turn2 += p * (q.turn - best.turn) ** 2;
-  }
   const mean = (sum: number) => sum / near;
   const spread = (sum2: number, about: number) => Math.sqrt(Math.max(0, sum2 / near - about ** 2));
   const radius = mean(sums.radius);
@@ -223,6 +236,19 @@ function joined(lefts: readonly Line[], rights: readonly Line[], grid: Grid): Cl
     turn,
     uTurn: spread(sums.turn2, turn - best.turn),
     odds: -portable.log(far / near + leastFar),
+  };
+}
+
+/** `usualTaper`, each reckoned once: pairs of lines share few growths. */
+function usualTapers(): (growth: number) => number {
+  const known = new Map<number, number>();
+  return (growth) => {
+    let usual = known.get(growth);
+    if (usual === undefined) {
+      usual = usualTaper(growth);
+      known.set(growth, usual);
+    }
+    return usual;
   };
 }
 

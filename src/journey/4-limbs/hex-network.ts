@@ -1,6 +1,6 @@
 import * as portable from '../../quantity/portable-math';
 import { type HexPatch, hexColumns, hexRows } from './hex-patch';
-import { halved, Weights } from './network';
+import { Weights } from './network';
 import { readTrunk, shares, throughTrunk, trunkChannels, weighed } from './trunk';
 import { weightsOf } from './weights';
 
@@ -38,7 +38,7 @@ function believed(net: Network, own: Float32Array, other: Float32Array, thread: 
   values.set(other, size);
   values.set(thread, 2 * size);
   const input = { values, channels: 3, rows: hexRows, columns: hexColumns };
-  const { planes, logits } = throughTrunk(net.trunk, input, false, (x) => halved(x, false));
+  const { planes, logits } = throughTrunk(net.trunk, input, false, { every: 2 });
   return {
     rows: shares(logits, Math.max(...logits)).each,
     ahead: weighed(planes, net.ahead.weights, net.ahead.bias),

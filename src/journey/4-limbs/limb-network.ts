@@ -69,9 +69,9 @@ function believed(
   for (const [i, value] of told.entries())
     values.fill(value, (2 * limbChannels + i) * cells, (2 * limbChannels + i + 1) * cells);
   const input = { values, channels, rows, columns };
-  const { features, logits } = throughTrunk(net.trunk, input, true, (planes, after) =>
-    after === 0 ? halved(planes, true) : planes,
-  );
+  const { features, logits } = throughTrunk(net.trunk, input, true, {
+    thinned: (planes) => halved(planes, true),
+  });
   const none = weighed(features, net.none.weights, net.none.bias);
   const most = logits.reduce((a, b) => Math.max(a, b), none);
   const { each: bins, sum } = shares(logits, most);

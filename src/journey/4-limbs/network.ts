@@ -1,5 +1,7 @@
 /** Layers of a small convolutional network, in plain double arithmetic: the same bits in every engine. */
 
+import { accumulators, thinning } from './kernels';
+
 /** Values[(channel·rows + row)·columns + column]. */
 export interface Planes {
   readonly values: Float64Array;
@@ -66,17 +68,19 @@ export function through({ weights, bias }: Dense, values: Float64Array): Float64
   });
 }
 
-/** Same size out as in: zeros above and below; left and right zeros too, or the pattern going round. */
+/** Same size out as in: zeros above and below; left and right zeros too, or the pattern going round. Of every second
+ *  column only with `every` 2, for an even number of them. */
 export function convolve(
   { values, rows, columns }: Planes,
   { weights, bias, from, to, rows: kr, columns: kc, dilation }: Convolution,
   round: boolean,
+  every: 1 | 2 = 1,
 ): Planes {
   const padR = (kr >> 1) * dilation;
   const padC = kc >> 1;
   const width = columns + 2 * padC;
   const height = rows + 2 * padR;
-  const padded = new Float64Array(from * height * width + kc);
+  const padded = zeros(from * height * width + kc);
   for (let c = 0; c < from; c++)
     for (let y = 0; y < rows; y++) {
       const source = (c * rows + y) * columns;
@@ -88,24 +92,33 @@ export function convolve(
         padded[at + padC + columns + x] = values[source + x];
       }
     }
-  // Rows of the padded width in one run; what falls on the padding is not read.
-  const sum = new Float64Array((rows - 1) * width + columns);
-  const out = new Float64Array(to * rows * columns);
-  const accumulate = accumulators[`${kr}×${kc}`];
+  const wide = columns / every;
+  const plane = rows * wide;
+  // Two outputs are summed at once: past the last of an odd number its own is summed again, for nothing.
+  const out = new Float64Array((to + (to % 2)) * plane);
+  // Without padding aside, all rows are one.
+  const size = kc === 1 ? { rows: 1, columns: plane } : { rows, columns: wide };
+  const run = { from: padded, width, far: dilation * width, out, ...size, weights };
+  const accumulate = (every === 2 ? thinning : accumulators)[`${kr}×${kc}`];
   if (!accumulate) throw new Error(`No kernel of ${kr} by ${kc} has been written.`);
   const taps = kr * kc;
-  let k = 0;
-  for (let o = 0; o < to; o++) {
-    sum.fill(bias[o]);
-    for (let c = 0; c < from; c++) {
-      const kernel = weights.subarray(k, k + taps);
-      accumulate(sum, padded, c * height * width, dilation * width, kernel);
-      k += taps;
-    }
-    for (let y = 0; y < rows; y++)
-      for (let x = 0; x < columns; x++) out[(o * rows + y) * columns + x] = sum[y * width + x];
+  for (let o = 0; o < to; o += 2) {
+    const p = Math.min(o + 1, to - 1);
+    out.fill(bias[o], o * plane, (o + 1) * plane);
+    out.fill(bias[p], (o + 1) * plane, (o + 2) * plane);
+    for (let c = 0; c < from; c++)
+      accumulate(run, c * height * width, o * plane, (o * from + c) * taps, (p * from + c) * taps);
   }
-  return { values: out, channels: to, rows, columns };
+  return { values: out.subarray(0, to * plane), channels: to, rows, columns: wide };
+}
+
+/** Room that one convolution after the other uses: memory that is new each time has to be mapped and collected. */
+let room = new Float64Array(0);
+
+/** So many zeros, until the next ones are asked for. */
+function zeros(size: number): Float64Array {
+  if (room.length < size) room = new Float64Array(size);
+  return room.subarray(0, size).fill(0);
 }
 
 export function rectified(planes: Planes): Planes {
@@ -179,120 +192,3 @@ export function pooledAlong({ values, channels, rows, columns }: Planes): Planes
     }
   return { values: out, channels: 2 * channels, rows: 1, columns };
 }
-
-/** A kernel over a run of values, added to `sum`: rows of the kernel begin at `at` and `far` apart. Written out for each
- *  size, all rows in one pass: half of all the time that a photo takes would go into loops over the taps. */
-type Accumulate = (
-  sum: Float64Array,
-  from: Float64Array,
-  at: number,
-  far: number,
-  kernel: Float32Array,
-) => void;
-
-const accumulators: Readonly<Record<string, Accumulate>> = {
-  '1×1': (sum, from, at, _, kernel) => {
-    const a = kernel[0];
-    for (let i = 0; i < sum.length; i++) sum[i] += a * from[at + i];
-  },
-  '1×5': (sum, from, at, _, kernel) => {
-    for (let i = 0; i < sum.length; i++) {
-      const q = at + i;
-      sum[i] +=
-        kernel[0] * from[q] +
-        kernel[1] * from[q + 1] +
-        kernel[2] * from[q + 2] +
-        kernel[3] * from[q + 3] +
-        kernel[4] * from[q + 4];
-    }
-  },
-  '5×1': (sum, from, at, far, kernel) => {
-    const a = kernel[0];
-    const b = kernel[1];
-    const c = kernel[2];
-    const d = kernel[3];
-    const e = kernel[4];
-    for (let i = 0; i < sum.length; i++) {
-      const q = at + i;
-      sum[i] =
-        sum[i] +
-        a * from[q] +
-        b * from[q + far] +
-        c * from[q + 2 * far] +
-        d * from[q + 3 * far] +
-        e * from[q + 4 * far];
-    }
-  },
-  '5×3': (sum, from, at, far, kernel) => {
-    const a0 = kernel[0];
-    const a1 = kernel[1];
-    const a2 = kernel[2];
-    const b0 = kernel[3];
-    const b1 = kernel[4];
-    const b2 = kernel[5];
-    const c0 = kernel[6];
-    const c1 = kernel[7];
-    const c2 = kernel[8];
-    const d0 = kernel[9];
-    const d1 = kernel[10];
-    const d2 = kernel[11];
-    const e0 = kernel[12];
-    const e1 = kernel[13];
-    const e2 = kernel[14];
-    const pa = at + 2;
-    const pb = pa + far;
-    const pc = pb + far;
-    const pd = pc + far;
-    const pe = pd + far;
-    // Two of three values of a row are those of the step before.
-    let a = from[pa - 2];
-    let b = from[pb - 2];
-    let c = from[pc - 2];
-    let d = from[pd - 2];
-    let e = from[pe - 2];
-    let aa = from[pa - 1];
-    let bb = from[pb - 1];
-    let cc = from[pc - 1];
-    let dd = from[pd - 1];
-    let ee = from[pe - 1];
-    for (let i = 0; i < sum.length; i++) {
-      const a3 = from[pa + i];
-      const b3 = from[pb + i];
-      const c3 = from[pc + i];
-      const d3 = from[pd + i];
-      const e3 = from[pe + i];
-      sum[i] =
-        sum[i] +
-        (a0 * a + a1 * aa + a2 * a3) +
-        (b0 * b + b1 * bb + b2 * b3) +
-        (c0 * c + c1 * cc + c2 * c3) +
-        (d0 * d + d1 * dd + d2 * d3) +
-        (e0 * e + e1 * ee + e2 * e3);
-      a = aa;
-      aa = a3;
-      b = bb;
-      bb = b3;
-      c = cc;
-      cc = c3;
-      d = dd;
-      dd = d3;
-      e = ee;
-      ee = e3;
-    }
-  },
-  '5×5': (sum, from, at, far, kernel) => {
-    for (let row = 0; row < 5; row++) {
-      const a = kernel[5 * row + 0];
-      const b = kernel[5 * row + 1];
-      const c = kernel[5 * row + 2];
-      const d = kernel[5 * row + 3];
-      const e = kernel[5 * row + 4];
-      const start = at + row * far;
-      for (let i = 0; i < sum.length; i++) {
-        const q = start + i;
-        sum[i] +=
-          a * from[q] + b * from[q + 1] + c * from[q + 2] + d * from[q + 3] + e * from[q + 4];
-      }
-    }
-  },
-};

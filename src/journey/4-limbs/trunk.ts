@@ -20,6 +20,12 @@ export interface Trunk {
   readonly logit: Convolution;
 }
 
+/** How fewer columns are made. */
+export interface Thinning {
+  readonly every?: 1 | 2;
+  readonly thinned?: (planes: Planes) => Planes;
+}
+
 export const trunkChannels = 16;
 export const headChannels = 24;
 
@@ -37,16 +43,16 @@ export function readTrunk(w: Weights, inputs: number, dilations: readonly number
   };
 }
 
-/** `round`: whether columns go round. `thinned` makes fewer columns of what the first and the second
- *  convolution (0, 1) give. */
+/** `round`: whether columns go round. Of what the first and the second convolution give, `every` 2 leaves every
+ *  second column only; `thinned` makes fewer of what the first gives. */
 export function throughTrunk(
   trunk: Trunk,
   input: Planes,
   round: boolean,
-  thinned: (planes: Planes, after: 0 | 1) => Planes,
+  { every = 1, thinned = (planes) => planes }: Thinning,
 ): { readonly planes: Planes; readonly features: Planes; readonly logits: Float64Array } {
-  let x = thinned(rectified(convolve(input, trunk.first, round)), 0);
-  x = thinned(rectified(convolve(x, trunk.second, round)), 1);
+  let x = thinned(rectified(convolve(input, trunk.first, round, every)));
+  x = rectified(convolve(x, trunk.second, round, every));
   for (const layer of trunk.adding) x = added(x, rectified(convolve(x, layer, round)));
   const features = rectified(convolve(pooled(x), trunk.head, false));
   return { planes: x, features, logits: convolve(features, trunk.logit, false).values };

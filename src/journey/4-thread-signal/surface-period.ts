@@ -25,6 +25,8 @@ const baselines = [1 / 16, 1 / 8, 1 / 5, 2 / 7];
 const peaksKept = 8;
 const refinedPeriods = 7;
 const fractions = [0.5, 1, 2, 3];
+/** Of how many spacings of rows the climbs' waves are kept: memory only (judgement). */
+const spacingsKept = 16;
 /** Fewest samples to a wave. */
 export const samplesPerWave = 3.2;
 
@@ -138,7 +140,7 @@ export function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null 
 }
 
 /** Rows summed at once: one sum alone waits for its own last addition. */
-const abreast = 3;
+const abreast = 4;
 
 /** Complex amplitude of every row at a frequency, per mm: real and imaginary in turn. */
 export function amplitudes({ rows, stepMm, middle }: Windowed, frequency: number): Float64Array {
@@ -158,28 +160,50 @@ export function amplitudes({ rows, stepMm, middle }: Windowed, frequency: number
     s = s * ct + c * st;
     c = next;
   }
+  const last = rows.length - 1;
   for (let j = 0; j < rows.length; j += abreast) {
     // Past the last row its own is summed again, for nothing.
     const p = rows[j];
-    const q = rows[Math.min(j + 1, rows.length - 1)];
-    const r = rows[Math.min(j + 2, rows.length - 1)];
+    const q = rows[Math.min(j + 1, last)];
+    const r = rows[Math.min(j + 2, last)];
+    const t = rows[Math.min(j + 3, last)];
     let pa = 0;
     let pb = 0;
     let qa = 0;
     let qb = 0;
     let ra = 0;
     let rb = 0;
+    let ta = 0;
+    let tb = 0;
     for (let i = 0; i < n; i++) {
       const x = cosines[i];
       const y = sines[i];
-      pa += p[i] * x;
-      pb -= p[i] * y;
-      qa += q[i] * x;
-      qb -= q[i] * y;
-      ra += r[i] * x;
-      rb -= r[i] * y;
+      const pi = p[i];
+      pa += pi * x;
+      pb -= pi * y;
+      const qi = q[i];
+      qa += qi * x;
+      qb -= qi * y;
+      const ri = r[i];
+      ra += ri * x;
+      rb -= ri * y;
+      const ti = t[i];
+      ta += ti * x;
+      tb -= ti * y;
     }
-    out.set([pa, pb, qa, qb, ra, rb].slice(0, 2 * (rows.length - j)), 2 * j);
+    // The last row's sum is written once more to the same place.
+    const at0 = 2 * j;
+    out[at0] = pa;
+    out[at0 + 1] = pb;
+    const at1 = 2 * Math.min(j + 1, last);
+    out[at1] = qa;
+    out[at1 + 1] = qb;
+    const at2 = 2 * Math.min(j + 2, last);
+    out[at2] = ra;
+    out[at2 + 1] = rb;
+    const at3 = 2 * Math.min(j + 3, last);
+    out[at3] = ta;
+    out[at3 + 1] = tb;
   }
   return out;
 }
@@ -254,10 +278,8 @@ function scored(surface: Windowed, periodMm: number): SurfacePeriod {
         im += y;
         all += Math.sqrt(x * x + y * y);
       }
-      for (let m = 0; m < climbSteps; m++) {
-        const angle = k * climbAt(m) * b * spacing;
-        together[m] += re * portable.cos(angle) - im * portable.sin(angle);
-      }
+      const { cosines, sines } = climbs(k, b, spacing);
+      for (let m = 0; m < climbSteps; m++) together[m] += re * cosines[m] - im * sines[m];
     }
     const share = (2 * power(a)) / (window2 * energy);
     for (let m = 0; m < climbSteps; m++) sums[m] += share * Math.max(together[m] / all, -0.2);
@@ -269,6 +291,34 @@ function scored(surface: Windowed, periodMm: number): SurfacePeriod {
   const bend = before - 2 * sums[top] + after;
   const shift = bend < 0 ? Math.max(-0.5, Math.min(0.5, (before - after) / (2 * bend))) : 0;
   return { periodMm, climb: climbAt(top + shift), score: sums[top] };
+}
+
+interface Climbs {
+  readonly cosines: Float64Array;
+  readonly sines: Float64Array;
+}
+
+/** By the rows' spacing, then by baseline and harmonic; views have few spacings, and each is scored hundreds of times. */
+const climbsAt = new Map<number, (Climbs | undefined)[]>();
+
+/** What a harmonic turns over a baseline of so many rows, for each climb that is tried. */
+function climbs(harmonic: number, baseline: number, spacing: number): Climbs {
+  let known = climbsAt.get(spacing);
+  if (!known) {
+    if (climbsAt.size >= spacingsKept) climbsAt.clear();
+    known = [];
+    climbsAt.set(spacing, known);
+  }
+  const at = baseline * (harmonics + 1) + harmonic;
+  const found = known[at];
+  if (found) return found;
+  const angles = Float64Array.from(
+    { length: climbSteps },
+    (_, m) => harmonic * climbAt(m) * baseline * spacing,
+  );
+  const made = { cosines: angles.map(portable.cos), sines: angles.map(portable.sin) };
+  known[at] = made;
+  return made;
 }
 
 const climbAt = (m: number): number => mostClimb * ((2 * m) / (climbSteps - 1) - 1);

@@ -65,6 +65,22 @@ test.each([
   },
 );
 
+test.each([
+  [5, 5, 1, true],
+  [5, 3, 2, true],
+  [5, 3, 4, false],
+])(
+  'of every second column, a convolution of %i × %i, dilation %i, round %s, gives the bits of the whole',
+  (rows, columns, dilation, round) => {
+    const x = planes(3, 11, 8);
+    const weights = Float32Array.from({ length: 3 * 3 * rows * columns }, () => uniform() - 0.5);
+    const bias = Float32Array.of(0.25, -0.5, 0.125);
+    const layer = { weights, bias, from: 3, to: 3, rows, columns, dilation };
+    const seen = convolve(x, layer, round, 2);
+    expect(seen).toEqual(halved(convolve(x, layer, round), false));
+  },
+);
+
 test('halving takes means or every second column, pooling the greatest and the mean', () => {
   const x: Planes = { values: Float64Array.of(1, 3, 5, 9), channels: 1, rows: 1, columns: 4 };
   expect([...halved(x, true).values]).toEqual([2, 7]);
