@@ -28,6 +28,17 @@ const mostAside = 6;
 const usuallyAside = 2.5;
 const uAside = 0.03;
 
+/** Across flats as most fittings have it, mm over the thread's diameter, and how widely that spreads, ln; one hex in a
+ *  hundred is of any size (common practice and judgement, from spanner sizes of stud ends: M22 27, G1/2 27, 3/4 24). */
+const usualFlats = { perDiameter: 1.1, overMm: 3, u: 0.22, any: 0.01 };
+
+/** How usual a hex is beside a thread, up to a constant. */
+export function usualHex(acrossFlatsMm: number, diameterMm: number): number {
+  const { perDiameter, overMm, u, any } = usualFlats;
+  const z = portable.log(acrossFlatsMm / (perDiameter * diameterMm + overMm)) / u;
+  return any + portable.exp(-0.5 * z * z);
+}
+
 export function hexHeight(
   grey: GreyImage,
   camera: PosedCamera,
@@ -52,19 +63,27 @@ export function hexHeight(
       aside2[i] += p * d * d;
     }
   }
+  const high = -camera.centre[2];
+  const heightAt = (row: number): number => {
+    const slope = (hexRatio * ((row + 0.5) / rowsPerRadius) * radiusMm) / (high + frame.origin[2]);
+    return (slope * high) / (1 + slope);
+  };
+  const likely = both.map((p, i) => p * usualHex(2 * heightAt(i), 2 * radiusMm));
   let top = 1;
   let all = 0;
   for (let i = 0; i < n; i++) {
-    if (both[i] > both[top]) top = i;
-    all += both[i];
+    if (likely[i] > likely[top]) top = i;
+    all += likely[i];
   }
   let share = 0;
+  let near = 0;
   let mean = 0;
   let second = 0;
   let off = 0;
   let off2 = 0;
   for (let i = Math.max(0, top - 3); i <= Math.min(n - 1, top + 3); i++) {
     share += both[i];
+    near += likely[i];
     mean += both[i] * i;
     second += both[i] * i * i;
     off += aside[i];
@@ -74,15 +93,12 @@ export function hexHeight(
   off /= share;
   const uOff = Math.sqrt(Math.max(0, off2 / share - off * off));
   const spread = Math.sqrt(Math.max(0.04, second / share - mean * mean));
-  const mm = ((mean + 0.5) / rowsPerRadius) * radiusMm;
-  const high = -camera.centre[2];
-  const slope = (hexRatio * mm) / (high + frame.origin[2]);
-  const heightMm = (slope * high) / (1 + slope);
+  const heightMm = heightAt(mean);
   return {
     halfWidthMm: heightMm / hexRatio,
     heightMm,
     uHeightMm: (heightMm * spread) / (mean + 0.5),
-    share: share / all,
+    share: near / all,
     ahead: belief.ahead,
     offsetMm: (off / rowsPerRadius) * radiusMm,
     uOffsetMm: Math.hypot(uOff / rowsPerRadius, uAside) * radiusMm,
