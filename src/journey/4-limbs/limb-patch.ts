@@ -1,9 +1,7 @@
-import * as portable from '../../quantity/portable-math';
 import { projectRow, type Vec3 } from '../2-card-pose/camera';
-import { sampleLinear } from '../2-card-pose/sampling';
 import { type AxisFrame, onAxisPlane } from '../4-thread-signal/axis-frame';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
-import { darkLight } from './level-light';
+import { addLine, foldChannels, folded, folding } from './folded-light';
 
 /** A few turns of a thread folded on one pitch, both sides: what a limb looks like whatever its size. */
 export interface LimbPatch {
@@ -16,7 +14,7 @@ export interface LimbPatch {
   readonly binMm: number;
 }
 
-export const limbChannels = 2;
+export const limbChannels = foldChannels;
 
 /** How finely a limb is looked at: bins across, so many to a pitch and so many of them inside the radius that is
  *  expected, and phases along. What lies inside is metal to level by; the rest is for what lies outside. */
@@ -66,14 +64,14 @@ export function limbPatch(
   const fromR = fold.radiusMm - grid.binsInside * binMm;
   const [x, y, z] = frame.left;
   const mirrored = { ...frame, left: [-x, -y, -z] as const };
-  const left = folded(photo, frame, grid, fold, fromR);
-  const right = folded(photo, mirrored, grid, fold, fromR);
+  const left = foldedSide(photo, frame, grid, fold, fromR);
+  const right = foldedSide(photo, mirrored, grid, fold, fromR);
   if (!left || !right) return null;
   level(left, right);
   return { left, right, fromR, binMm };
 }
 
-function folded(
+function foldedSide(
   { grey, camera }: PosedPhoto,
   frame: AxisFrame,
   { turns, bins, binsPerPitch, phases }: LimbGrid,
@@ -86,28 +84,14 @@ function folded(
   const firstS = middleS - ((columns - 1) / 2) * along;
   const { along: d, left: l } = frame;
   const step = [0, 1, 2].map((k) => along * (d[k] + halfTaper * l[k])) as unknown as Vec3;
-  const out = new Float32Array(limbChannels * bins * phases);
-  const cells = bins * phases;
+  const fold = folding({ rows: bins, phases, turns, sub });
   const at = new Float64Array(2 * columns);
   for (let j = 0; j < bins * sub; j++) {
     const r = fromR + (j + 0.5) * across + halfTaper * (firstS - middleS);
     projectRow(camera, onAxisPlane(frame, firstS, r), step, columns, at);
-    const row = Math.floor(j / sub) * phases;
-    for (let i = 0; i < columns; i++) {
-      const v = portable.log(sampleLinear(grey, at[2 * i], at[2 * i + 1]) + darkLight);
-      if (Number.isNaN(v)) return null;
-      const cell = row + (Math.floor(i / sub) % phases);
-      out[cell] += v;
-      out[cells + cell] += v * v;
-    }
+    if (!addLine(fold, grey, at, Math.floor(j / sub))) return null;
   }
-  const n = turns * sub * sub;
-  for (let k = 0; k < cells; k++) {
-    const mean = out[k] / n;
-    out[cells + k] = Math.sqrt(Math.max(0, out[cells + k] / n - mean * mean));
-    out[k] = mean;
-  }
-  return out;
+  return folded(fold);
 }
 
 /** Both sides less their common mean, over their common spread. */

@@ -1,9 +1,8 @@
 import * as portable from '../../quantity/portable-math';
 import { projectRow, type Vec3 } from '../2-card-pose/camera';
-import { sampleLinear } from '../2-card-pose/sampling';
 import { type AxisFrame, onAxisPlane } from '../4-thread-signal/axis-frame';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
-import { darkLight } from './level-light';
+import { addLine, folded, folding } from './folded-light';
 import type { LimbGrid } from './limb-patch';
 
 /** How finely a limb is looked at to say where along the axis its crests are. */
@@ -19,7 +18,6 @@ export const turnLook: LimbGrid = {
 export const faceLook = { turns: 2, rows: 24, phases: 24, widestRad: (70 * Math.PI) / 180 };
 /** How far below the crests it is unrolled, in pitches. */
 export const faceDepth = 0.3;
-export const faceChannels = 2;
 /** Sub-samples of a phase, and of a row. */
 const sub = 2;
 
@@ -43,8 +41,7 @@ export function facePatch(
   const depthMm = faceDepth * pitchMm;
   const along = pitchMm / (phases * sub);
   const columns = turns * phases * sub;
-  const cells = rows * phases;
-  const out = new Float32Array(faceChannels * cells);
+  const fold = folding({ rows, phases, turns, sub });
   const at = new Float64Array(2 * columns);
   const { along: d, left: l } = frame;
   const climbs = hand === 'right' ? -1 : 1;
@@ -63,21 +60,9 @@ export function facePatch(
       along * d[2] - grows * b,
     ];
     projectRow(camera, start, step, columns, at);
-    const row = Math.floor(j / sub) * phases;
-    for (let i = 0; i < columns; i++) {
-      const v = portable.log(sampleLinear(grey, at[2 * i], at[2 * i + 1]) + darkLight);
-      if (Number.isNaN(v)) return null;
-      const cell = row + (Math.floor(i / sub) % phases);
-      out[cell] += v;
-      out[cells + cell] += v * v;
-    }
+    if (!addLine(fold, grey, at, Math.floor(j / sub))) return null;
   }
-  const n = turns * sub * sub;
-  for (let k = 0; k < cells; k++) {
-    const mean = out[k] / n;
-    out[cells + k] = Math.sqrt(Math.max(0, out[cells + k] / n - mean * mean));
-    out[k] = mean;
-  }
+  const out = folded(fold);
   levelRows(out, rows, phases);
   return out;
 }
