@@ -59,16 +59,28 @@ export function log(x: number): number {
   if (x < 2.3e-308) return log(x * 2 ** 54) - 54 * Math.LN2;
   asDouble[0] = x;
   let k = ((asWords[high] >>> 20) & 0x7ff) - 1023;
-  asWords[high] = (asWords[high] & 0xfffff) | 0x3ff00000;
-  let m = asDouble[0];
+  // Exact, as long as x is normal. To write the exponent's word instead would have the next read wait for both stores.
+  let m = x * powersOfTwo[1074 - k];
   if (m > Math.SQRT2) {
     m /= 2;
     k++;
   }
   const s = (m - 1) / (m + 1);
   const z = s * s;
-  let series = 1 / 23;
-  for (let n = 21; n >= 3; n -= 2) series = series * z + 1 / n;
+  const series =
+    1 / 3 +
+    z *
+      (1 / 5 +
+        z *
+          (1 / 7 +
+            z *
+              (1 / 9 +
+                z *
+                  (1 / 11 +
+                    z *
+                      (1 / 13 +
+                        z *
+                          (1 / 15 + z * (1 / 17 + z * (1 / 19 + z * (1 / 21 + z * (1 / 23))))))))));
   return k * ln2High + (2 * s + (2 * s * z * series + k * ln2Low));
 }
 
@@ -155,8 +167,23 @@ export function atan(x: number): number {
   let t = inverse ? 1 / size : size;
   for (let i = 0; i < 2; i++) t /= 1 + Math.sqrt(1 + t * t);
   const z = t * t;
-  let series = -1 / 23;
-  for (let n = 21; n >= 1; n -= 2) series = series * z + (n % 4 === 1 ? 1 : -1) / n;
+  const series =
+    1 +
+    z *
+      (-1 / 3 +
+        z *
+          (1 / 5 +
+            z *
+              (-1 / 7 +
+                z *
+                  (1 / 9 +
+                    z *
+                      (-1 / 11 +
+                        z *
+                          (1 / 13 +
+                            z *
+                              (-1 / 15 +
+                                z * (1 / 17 + z * (-1 / 19 + z * (1 / 21 + z * (-1 / 23)))))))))));
   const angle = 4 * t * series;
   const turned = inverse ? Math.PI / 2 - angle : angle;
   return x < 0 ? -turned : turned;

@@ -30,13 +30,15 @@ export function addLine(
 ): boolean {
   const cells = rows * phases;
   const first = row * phases;
-  for (let i = 0; i < turns * phases * sub; i++) {
-    const v = portable.log(sampleLinear(grey, at[2 * i], at[2 * i + 1]) + darkLight);
-    if (Number.isNaN(v)) return false;
-    const cell = first + (Math.floor(i / sub) % phases);
-    values[cell] += v;
-    values[cells + cell] += v * v;
-  }
+  let i = 0;
+  for (let turn = 0; turn < turns; turn++)
+    for (let cell = first; cell < first + phases; cell++)
+      for (let k = 0; k < sub; k++, i += 2) {
+        const v = portable.log(sampleLinear(grey, at[i], at[i + 1]) + darkLight);
+        if (Number.isNaN(v)) return false;
+        values[cell] += v;
+        values[cells + cell] += v * v;
+      }
   return true;
 }
 
