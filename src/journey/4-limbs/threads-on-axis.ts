@@ -147,6 +147,8 @@ function worthOf(
   return (q.score * size) / (1 + turn * turn) / (1 + aside * aside);
 }
 
+const looks = 2;
+
 /** A place looked at twice: its zone grown and trimmed, its axis turned as the climb of its pattern asks. */
 function settled(
   photo: PosedPhoto,
@@ -160,7 +162,7 @@ function settled(
   let waveMm = seed.periodMm;
   const mmPerPx = mmPerPxAt(photo.camera, frame, seed);
   let guess: ThreadGuess | null = null;
-  for (let round = 0; round < 2; round++) {
+  for (let round = 0; round < looks; round++) {
     const middleS = middleOf(zone);
     const cone = { radiusMm, halfTaper: 0, middleS };
     if (round === 0) {
@@ -175,10 +177,12 @@ function settled(
     const worth = (q: SurfacePeriod) => worthOf(q, radiusMm, off, line);
     const ranked = [...periods].sort((x, y) => worth(y) - worth(x));
     if (!(worth(ranked[0]) > 0)) return guess;
+    guess = { frame, zone, radiusMm, periods: ranked, worth: worth(ranked[0]) };
+    // What comes after serves the next look only.
+    if (round === looks - 1) break;
     const pitch = ranked
       .filter((q) => worth(q) >= 0.9 * worth(ranked[0]))
       .sort((x, y) => x.periodMm - y.periodMm)[0];
-    guess = { frame, zone, radiusMm, periods: ranked, worth: worth(ranked[0]) };
     waveMm = pitch.periodMm;
     zone = trimmed(part, waveMm, zone);
     frame = recentred(photo.camera, frame, middleOf(zone), 0, -turnFor(pitch, radiusMm));

@@ -1,4 +1,5 @@
 import * as portable from '../../quantity/portable-math';
+import { fadingWindow } from './fading-window';
 import type { Unrolled } from './unrolled-surface';
 
 /** A period of the unrolled surface, and what speaks for it. */
@@ -54,18 +55,20 @@ export function surfacePeriods(
     .slice(0, peaksKept)
     .map(({ i }) => 1 / topOf(frequencies, energy, i));
   const found: SurfacePeriod[] = [];
+  // Every second harmonic of a period is one of its half's.
+  const known = new Map<number, Float64Array>();
   for (const peak of peaks)
     for (const fraction of fractions) {
       const periodMm = peak * fraction;
       if (periodMm < range.fromMm || periodMm > longest) continue;
       if (found.some((q) => Math.abs(q.periodMm / periodMm - 1) < 0.004)) continue;
-      found.push(scored(surface, periodMm));
+      found.push(scored(surface, periodMm, known));
     }
   return distinct(
     found
       .sort((a, b) => b.score - a.score)
       .slice(0, refinedPeriods)
-      .map((q) => refined(surface, q.periodMm))
+      .map((q) => refined(surface, q))
       .sort((a, b) => b.score - a.score),
   );
 }
@@ -85,7 +88,7 @@ export function surfacePeriodNear(
     const tried = scored(surface, periodMm * (1 + (span * k) / steps));
     if (tried.score > best.score) best = tried;
   }
-  return refined(surface, best.periodMm);
+  return refined(surface, best);
 }
 
 /** How well a wave's pattern holds over a stretch of the view, as `SurfacePeriod.score`; 0 where too little of it
@@ -118,10 +121,7 @@ export interface Windowed {
 export function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null {
   const n = rows[0]?.length ?? 0;
   if (rows.length < 12 || n < 16) return null;
-  const w = Float64Array.from(
-    { length: n },
-    (_, i) => portable.sin((Math.PI * (i + 0.5)) / n) ** 2,
-  );
+  const { w, window2 } = fadingWindow(n);
   let energy = 1e-9;
   const out = rows.map((row) => {
     const v = row.map((x, i) => x * w[i]);
@@ -135,7 +135,7 @@ export function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null 
     lengthMm: n * stepMm,
     middle: (n - 1) / 2,
     energy,
-    window2: w.reduce((s, x) => s + x * x, 0),
+    window2,
   };
 }
 
@@ -253,14 +253,21 @@ export function topOf(
   return frequencies[i] + shift * (frequencies[1] - frequencies[0]);
 }
 
-function scored(surface: Windowed, periodMm: number): SurfacePeriod {
+/** `known`: amplitudes of this surface by frequency, which it adds to. */
+function scored(
+  surface: Windowed,
+  periodMm: number,
+  known?: Map<number, Float64Array>,
+): SurfacePeriod {
   const { azimuths, stepMm, energy, window2 } = surface;
   const sums = new Float64Array(climbSteps);
   const spacing = azimuths[1] - azimuths[0];
   const rows = azimuths.length;
   for (let k = 1; k <= harmonics; k++) {
     if (periodMm / k < samplesPerWave * stepMm) break;
-    const a = amplitudes(surface, k / periodMm);
+    const frequency = k / periodMm;
+    const a = known?.get(frequency) ?? amplitudes(surface, frequency);
+    known?.set(frequency, a);
     const together = new Float64Array(climbSteps);
     let all = 1e-12;
     for (const share of baselines) {
@@ -324,9 +331,9 @@ function climbs(harmonic: number, baseline: number, spacing: number): Climbs {
 const climbAt = (m: number): number => mostClimb * ((2 * m) / (climbSteps - 1) - 1);
 
 /** The best period about a first one, by ever smaller steps. */
-function refined(surface: Windowed, periodMm: number): SurfacePeriod {
-  const resolution = periodMm / surface.lengthMm;
-  let best = scored(surface, periodMm);
+function refined(surface: Windowed, first: SurfacePeriod): SurfacePeriod {
+  const resolution = first.periodMm / surface.lengthMm;
+  let best = first;
   for (let h = 0.12 * resolution; h > 0.005 * resolution; h /= 3) {
     const middle = best;
     const below = scored(surface, middle.periodMm * (1 - h));
