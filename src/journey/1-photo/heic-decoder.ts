@@ -91,10 +91,14 @@ export async function withHeic<T>(
     });
     return use(open(lib, bytes));
   } catch (error) {
-    // Memory that cannot grow is a RangeError of the engine's, or ends the instance.
-    const text = error instanceof Error ? `${error.name} ${error.message}` : '';
-    return /no-memory|RangeError|memory|OOM/i.test(text) ? 'no-memory' : 'damaged';
+    return isOutOfMemory(error) ? 'no-memory' : 'damaged';
   }
+}
+
+/** libheif says so, or its C++ aborts where an allocation fails, or the engine refuses to grow the memory. */
+function isOutOfMemory(error: unknown): boolean {
+  if (!(error instanceof Error)) return false;
+  return error instanceof RangeError || /^(no-memory|Aborted)/.test(error.message);
 }
 
 function open(lib: LibHeif, bytes: Uint8Array): HeicDecoder {

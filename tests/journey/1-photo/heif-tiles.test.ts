@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { expect, test } from 'vitest';
 import { nodeDecoders } from '../../../src/cli/node-decoders';
 import { readHeifHeader } from '../../../src/journey/1-photo/heif-header';
@@ -12,7 +13,8 @@ import type { GreyImage } from '../../../src/vision/grey-image';
 const fixture = (name: string) =>
   new Uint8Array(readFileSync(new URL(`../../../fixtures/${name}`, import.meta.url)));
 const tiled = fixture('heif/d26-tiles.heic');
-const read = (bytes: Uint8Array) => readPhoto(new AbortController().signal, bytes, nodeDecoders);
+const never = new AbortController().signal;
+const read = (bytes: Uint8Array) => readPhoto(never, bytes, nodeDecoders);
 
 async function accepted(bytes: Uint8Array): Promise<Photo> {
   const result = await read(bytes);
@@ -149,8 +151,12 @@ function unlinkFromTiles(bytes: Uint8Array, view: DataView): void {
   }
 }
 
-test('48 megapixels are held in full, each tile in its place', async () => {
-  const { grey, f35Mm } = await accepted(fixture('heif/48-megapixel.heic'));
+test('48 megapixels are held in full, each tile in its place, and never in colour', async () => {
+  // 73 MB of luma and chroma take 143 MB of the decoder's memory; in colour they would take 329.
+  const enough = { ...nodeDecoders, heic: () => decoderWithPages(2600) };
+  const result = await readPhoto(never, fixture('heif/48-megapixel.heic'), enough);
+  if (!result.ok) throw new Error(`refused: ${result.reason}`);
+  const { grey, f35Mm } = result.value;
   expect([grey.width, grey.height, f35Mm]).toEqual([6048, 8064, 27]);
   const one = (await accepted(tiled)).grey;
   // The sixth of the twelve, second in the second row. Turned clockwise, rows run leftwards from the right.
@@ -163,4 +169,95 @@ test('48 megapixels are held in full, each tile in its place', async () => {
     const repeated = Buffer.concat(Array.from({ length: 12 }, () => strip(y % 512)));
     expect(row.equals(repeated.subarray(repeated.length - 6048))).toBe(true);
   }
+});
+
+/** The decoder with no more memory than so many pages of 64 KiB, as on a device that has no more to give: the
+ *  largest size that its memory section states, overwritten (WebAssembly 1.0, 5.5.8). */
+function decoderWithPages(pages: number): Promise<WebAssembly.Module> {
+  const require = createRequire(import.meta.url);
+  const code = new Uint8Array(
+    readFileSync(require.resolve('libheif-js/libheif-wasm/libheif.wasm')),
+  );
+  let at = 8;
+  const number = () => {
+    let value = 0;
+    for (let shift = 0; ; shift += 7) {
+      const byte = code[at++];
+      value |= (byte & 127) << shift;
+      if (byte < 128) return value;
+    }
+  };
+  while (code[at] !== 5) {
+    at++;
+    const size = number();
+    at += size;
+  }
+  at++;
+  // Its size, one memory, with a largest size, and the smallest.
+  const [, count, limited] = [number(), number(), number(), number()];
+  expect([count, limited]).toEqual([1, 1]);
+  const from = at;
+  number();
+  for (let byte = from, left = pages; byte < at; byte++, left >>>= 7)
+    code[byte] = (left & 127) | (byte < at - 1 ? 128 : 0);
+  return WebAssembly.compile(code);
+}
+
+test.each([300, 1000, 1200, 2000])(
+  'with memory of %i pages it is refused: a smaller size',
+  async (pages) => {
+    const poor = { ...nodeDecoders, heic: () => decoderWithPages(pages) };
+    const result = await readPhoto(never, fixture('heif/48-megapixel.heic'), poor);
+    expect(result).toMatchObject({
+      ok: false,
+      reason: 'too-large',
+      advice: expect.stringContaining('12 megapixels'),
+    });
+  },
+);
+
+/** The file of 48 megapixels with other numbers for its size. */
+function ofSize(width: number, height: number): Uint8Array {
+  const bytes = fixture('heif/48-megapixel.heic');
+  const view = new DataView(bytes.buffer);
+  const large = (at: number) => view.getUint32(at) === 8064 && view.getUint32(at + 4) === 6048;
+  const extent = bytes.findIndex((_, at) => at + 8 <= bytes.length && large(at));
+  view.setUint32(extent, width);
+  view.setUint32(extent + 4, height);
+  // Version, flags, rows, columns, and 16 bits each (23008-12, 6.6.2.3).
+  const grid = Buffer.from(bytes.buffer).indexOf('idat') + 8;
+  view.setUint16(grid, width);
+  view.setUint16(grid + 2, height);
+  return bytes;
+}
+
+test('beyond 50 megapixels it is held at half its size, as a JPEG is', async () => {
+  const whole = (await accepted(tiled)).grey;
+  const { grey, originalSize } = await accepted(ofSize(8192, 6144));
+  expect(originalSize).toEqual({ width: 6144, height: 8192 });
+  expect([grey.width, grey.height]).toEqual([3072, 4096]);
+  // The tile of the second row and column, by means of four pixels; it begins 1024 from the right.
+  const mean = (x: number, y: number) => {
+    const at = 1500 * (512 + 2 * y) + 1500 - 1024 + 2 * x;
+    const four = [at, at + 1, at + 1500, at + 1501].map((place) => whole.data[place]);
+    return Math.round(four.reduce((sum, one) => sum + one) / 4);
+  };
+  for (const [left, top] of [
+    [0, 0],
+    [2816, 3840],
+  ])
+    for (let y = 0; y < 256; y++)
+      for (let x = 0; x < 256; x++) {
+        const got = grey.data[3072 * (top + y) + left + x];
+        if (got !== mean(x, y)) expect([x, y, got]).toEqual([x, y, mean(x, y)]);
+      }
+});
+
+test('beyond 200 megapixels it is refused before anything is decoded', async () => {
+  const unasked = { ...nodeDecoders, heic: () => Promise.reject(new Error('not asked for')) };
+  expect(await readPhoto(never, ofSize(20_000, 10_240), unasked)).toMatchObject({
+    ok: false,
+    reason: 'too-large',
+    advice: expect.stringContaining('12 megapixels'),
+  });
 });
