@@ -106,12 +106,15 @@ function drawText(
   for (const row of laid.foot) write(row);
 }
 
+/** A number stays beside its unit, and a sign beside what it stands for. */
+const apart = /(?<![±⌀=])\s+(?!(?:mm|in|tpi)\b)/;
+
 /** Lines that fit; a word wider than the room is broken. */
 function wrapped(context: Context, text: string, widthPx: number): string[] {
   const fits = (line: string) => context.measureText(line).width <= widthPx;
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).flatMap((one) => broken(one, fits))) {
+  for (const word of text.split(apart).flatMap((one) => broken(one, fits))) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (fits(longer)) line = longer;
     else {

@@ -79,6 +79,46 @@ onSize('phone', () => {
   });
 });
 
+onSize('phone', () => {
+  /** d11 leaves the look at its end open, of an M26x1.5; d13 settles, and claims a cone (their truth). */
+  test('of a new card, its question, the verdict and the first tile are on the first screen', async ({
+    page,
+  }) => {
+    for (const [photo, asks] of [
+      ['d11', true],
+      ['d13', false],
+    ] as const) {
+      await openApp(page);
+      await chooseFile(page, `${photosFolder}${photo}.jpg`);
+      await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
+      await expect(page.locator('.thread-picture image')).toBeAttached();
+      const trust = page.locator('.card-trust');
+      await expect(trust.getByRole('button', { name: 'Check it now' })).toBeInViewport();
+      await expect(trust.getByRole('button', { name: 'Later' })).toBeInViewport();
+      await expect(page.locator('.decision')).toBeInViewport({ ratio: 1 });
+      await expect(page.locator('.seat-choice:visible')).toHaveCount(asks ? 3 : 0);
+      if (asks) {
+        const tile = (await page.locator('.seat-choice').first().boundingBox())!;
+        const bar = (await page.locator('.next-step').boundingBox())!;
+        expect(tile.y + 60).toBeLessThan(bar.y);
+      }
+      const height = await page.evaluate(() => document.documentElement.scrollHeight);
+      expect(height, photo).toBeLessThan(1500);
+    }
+    for (const code of ['de', 'fr', 'es']) {
+      await page.locator('.language-picker select').selectOption(code);
+      await expect(page.locator('html')).toHaveAttribute('lang', code);
+      // In a line, or in two, it leaves the verdict its place.
+      const box = (await page.locator('.card-trust').boundingBox())!;
+      expect(box.height, code).toBeLessThan(70);
+    }
+    await page.locator('.language-picker select').selectOption('en');
+    await page.locator('.card-trust').getByRole('button', { name: 'Check it now' }).click();
+    await expect(page.locator('.card-trust')).toContainText('can name the wrong thread');
+    await expect(page.getByRole('textbox', { name: 'Long bar' })).toBeVisible();
+  });
+});
+
 test.describe('a card on the screen', () => {
   test.use({ ...sizes.phone, locale: 'en-GB' });
 

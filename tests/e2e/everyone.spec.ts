@@ -168,6 +168,38 @@ test('nothing overflows from 320 to 2560 px', async ({ page }) => {
   }
 });
 
+test('in every language nothing overflows at 320 px, and no button cuts its words', async ({
+  page,
+}) => {
+  test.slow();
+  await page.setViewportSize({ width: 320, height: 720 });
+  await openMeasuredSample(page, 'sample-cone');
+  const sheet = new URL(page.url()).hash;
+  for (const code of ['de', 'fr', 'es']) {
+    await page.locator('.language-picker select').selectOption(code);
+    await expect(page.locator('html')).toHaveAttribute('lang', code);
+    for (const hash of [
+      ...quietScreens,
+      sheet,
+      ...['result', 'counter'].map((one) => sheet.replace('sheet', one)),
+    ]) {
+      await page.goto(`./${hash}`);
+      await expect(page.locator('main h1').first()).toBeAttached();
+      const found = await page.evaluate(() => ({
+        over: document.documentElement.scrollWidth - innerWidth,
+        cut: [...document.querySelectorAll('button, .button, th, dt, dd, h1, h2, .places a')]
+          .filter(
+            (one) =>
+              one.checkVisibility() && one.clientWidth > 1 && one.scrollWidth > one.clientWidth + 1,
+          )
+          .map((one) => one.textContent),
+      }));
+      expect(found, `${hash || 'start'} in ${code}`).toEqual({ over: expect.any(Number), cut: [] });
+      expect(found.over, `${hash || 'start'} in ${code}`).toBeLessThanOrEqual(0);
+    }
+  }
+});
+
 test('touch targets are at least 44 px high on a phone', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   for (const hash of quietScreens) {

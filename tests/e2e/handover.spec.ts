@@ -107,6 +107,8 @@ onBothSizes((size) => {
     await counter.getByLabel('Notes').blur();
     await expect(stamp(counter)).toContainText('confirmed');
     await expect(counter.locator('.judge')).toContainText('by Desk 2');
+    const found = counter.getByRole('region', { name: 'What was found' });
+    await expect(found).toContainText('the connection is still open');
     expect(await axeViolationsInBothSchemes(counter), 'counter').toEqual([]);
     expect(await overflow(counter), 'counter at 320 px').toBeLessThanOrEqual(0);
     const answer = await throughMessenger(
@@ -123,6 +125,9 @@ onBothSizes((size) => {
     await expect(page.locator('.answer')).toContainText('two in stock');
     await expect(page.locator('.answer')).toContainText('Desk 2');
     await expect(page.locator('.answer')).toContainText('SAE J512 -6');
+    // What the sender wrote is still there, and says whose words it is.
+    const said = page.getByRole('region', { name: 'What the sender says' });
+    await expect(said).toContainText('Boom cylinder, two of them');
     // The facts are those of what the counter identified.
     await expect(page.locator('.result-page')).toContainText('cone of 45°');
     expect(await axeViolationsInBothSchemes(page), 'answer').toEqual([]);

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
 import { chooseFile, decidedThread, onSize, openApp, unfold } from './support';
 
@@ -42,6 +43,45 @@ onSize('phone', () => {
     await expect(page.locator('.inspection .alert')).toHaveCount(0);
     await expect(page.getByText('does not say its focal length')).toHaveCount(0);
     expect(Math.abs(Number.parseFloat(await pitch.innerText()) / before - 1)).toBeLessThan(0.01);
+  });
+});
+
+onSize('phone', () => {
+  test('a photo in tiles is measured, and shown upright', async ({ page }) => {
+    await openApp(page);
+    await chooseFile(page, `${heif}d26-tiles.heic`);
+    await expect(decidedThread(page)).toContainText('3/4-16', { timeout: 180_000 });
+    await unfold(page);
+    const shown = page.locator('.photo-stage img');
+    const natural = await shown.evaluate(async (img: HTMLImageElement) => {
+      await img.decode();
+      return [img.naturalWidth, img.naturalHeight];
+    });
+    expect(natural).toEqual([1500, 2000]);
+    await expect(page.getByText('does not say its focal length')).toHaveCount(0);
+  });
+
+  test('a photo in tiles that was received in part is refused with the way on', async ({
+    page,
+  }) => {
+    const buffer = readFileSync(`${heif}d26-tiles.heic`);
+    buffer.fill(0, buffer.length >> 1);
+    await openApp(page);
+    await chooseFile(page, { name: 'IMG.heic', mimeType: 'image/heic', buffer });
+    const said = page.getByRole('heading', { level: 1 });
+    await expect(said).toContainText('cannot be read', { timeout: 180_000 });
+    await expect(page.locator('.refused')).toContainText('send it again', { ignoreCase: true });
+  });
+
+  test('a photo of 48 megapixels is looked at, and the page goes on', async ({ page }) => {
+    await openApp(page);
+    await chooseFile(page, `${heif}48-megapixel.heic`);
+    // One tile 192 times shows no card; it was opened, or another refusal would stand here.
+    const said = page.getByRole('heading', { level: 1 });
+    await expect(said).toContainText('No scale card', { timeout: 180_000 });
+    await openApp(page);
+    await chooseFile(page, `${heif}d26-tiles.heic`);
+    await expect(decidedThread(page)).toContainText('3/4-16', { timeout: 180_000 });
   });
 });
 

@@ -46,7 +46,8 @@ const identifyFile = (page: Page, file: URL) =>
 
 test('the browser and the command line give the same numbers', async ({ page }) => {
   const names = ['photos/d01.jpg', 'photos/d09.jpg', 'photos/d17.jpg', 'photos/d26.jpg'];
-  const files = [...names, 'heif/d26.heic', 'heif/d26.avif'].map((name) => new URL(name, fixtures));
+  const boxed = ['heif/d26.heic', 'heif/d26-tiles.heic', 'heif/d26.avif'];
+  const files = [...names, ...boxed].map((name) => new URL(name, fixtures));
   const paths = files.map((file) => file.pathname);
   const lines = execFileSync('npm', ['run', '--silent', 'measure', '--', '--json', ...paths], {
     encoding: 'utf8',

@@ -1,6 +1,6 @@
 /** `npm run screenshots`: every screen, phone and desk, light and dark, into screenshots/. */
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, rmSync } from 'node:fs';
+import { copyFileSync, mkdirSync, rmSync } from 'node:fs';
 import { type BrowserContext, chromium, type Page } from '@playwright/test';
 import { serve } from '../../.ci/serve.mjs';
 import { blankPhoto, unfold } from '../e2e/support';
@@ -49,13 +49,16 @@ async function tour(context: BrowserContext, prefix: string): Promise<void> {
   const page = await context.newPage();
   page.on('pageerror', (error) => console.error(prefix, error.message));
   let count = 0;
-  const take = async (name: string) => {
+  const take = async (name: string, of = page) => {
     count += 1;
-    await page.waitForTimeout(250);
+    await of.waitForTimeout(250);
     const number = String(count).padStart(2, '0');
-    await page.screenshot({ path: `${folder}${prefix}-${number}-${name}.png`, fullPage: true });
-    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    await of.screenshot({ path: `${folder}${prefix}-${number}-${name}.png`, fullPage: true });
+    const over = await of.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     if (over > 0) console.error(`${prefix} ${name}: ${over} px too wide`);
+  };
+  const keep = (name: string, picture: string) => {
+    copyFileSync(picture, `${folder}${prefix}-${name}.jpg`);
   };
   const open = async (hash: string) => {
     await page.goto(`${address}${hash}`);
@@ -65,7 +68,7 @@ async function tour(context: BrowserContext, prefix: string): Promise<void> {
 
   await open('');
   await take('start-first-visit');
-  await sheetScreens(page, open, take);
+  await sheetScreens(page, open, { take, keep });
   await open('#/shoot');
   await page.waitForTimeout(1500);
   await take('shoot');
@@ -104,24 +107,35 @@ async function tour(context: BrowserContext, prefix: string): Promise<void> {
   }
 }
 
+interface Camera {
+  readonly take: (name: string, of?: Page) => Promise<void>;
+  readonly keep: (name: string, picture: string) => void;
+}
+
 async function sheetScreens(
   page: Page,
   open: (hash: string) => Promise<void>,
-  take: (name: string) => Promise<void>,
+  camera: Camera,
 ): Promise<void> {
-  await page.locator('[data-sample="sample-stud"]').click();
+  const { take } = camera;
+  await page.locator('[data-sample="sample-cone"]').click();
   await page.locator('.stages').waitFor();
   await take('measuring');
   await page.locator('.decision').waitFor({ timeout: 60_000 });
-  await unfold(page);
-  await page.locator('.candidate').first().waitFor();
+  await page.locator('.thread-picture image').waitFor({ state: 'attached' });
   await take('sheet-asked');
+  await acrossTheCounter(page, open, camera);
+  await page.getByRole('link', { name: 'Back to the identification' }).click();
+  await unfold(page);
   await page.getByRole('button', { name: 'Thread', exact: true }).click();
   await page.locator('.crest-stepper input').fill('4');
   await page.getByRole('button', { name: 'Show it by hand' }).click();
   await take('sheet-by-hand');
-  await page.locator('[data-seat="o-ring-at-hex"]').click();
-  await page.locator('.decision[data-state="settled"]').waitFor();
+  await open('');
+  await page.locator('[data-sample="sample-stud"]').click();
+  await page.locator('.decision[data-state="settled"]').waitFor({ timeout: 60_000 });
+  await unfold(page);
+  await page.locator('.candidate').first().waitFor();
   await take('sheet-settled');
   await page.getByRole('link', { name: 'Result' }).click();
   await page.locator('.result-page').waitFor();
@@ -144,4 +158,49 @@ async function sheetScreens(
   });
   await page.locator('.refused').waitFor({ timeout: 60_000 });
   await take('refused');
+}
+
+/** The open sheet goes out as a picture, is judged elsewhere, and its answer is read. */
+async function acrossTheCounter(
+  page: Page,
+  open: (hash: string) => Promise<void>,
+  { take, keep }: Camera,
+): Promise<void> {
+  const picture = async (from: Page, button: string) => {
+    const download = from.waitForEvent('download');
+    await from.getByRole('button', { name: button }).click();
+    return (await download).path();
+  };
+  await unfold(page);
+  await page.getByLabel('Remarks for the counter').fill('Boom cylinder, two of them');
+  await page.getByRole('button', { name: 'let the counter decide' }).click();
+  await page.locator('.result-page').waitFor();
+  await take('result-open');
+  const sent = await picture(page, 'Send to the counter');
+  keep('picture-sent', sent);
+  const colorScheme = await page.evaluate(() => matchMedia('(prefers-color-scheme: dark)').matches);
+  const context = await browser.newContext({
+    viewport: page.viewportSize(),
+    colorScheme: colorScheme ? 'dark' : 'light',
+    reducedMotion: 'reduce',
+    locale: 'en-GB',
+  });
+  const counter = await context.newPage();
+  await counter.goto(address);
+  await counter.getByLabel('Choose a photo').setInputFiles(sent);
+  await counter.locator('.counter-page .thread-picture image').waitFor({ state: 'attached' });
+  await take('counter', counter);
+  const flare = counter.locator('.judge option', { hasText: 'SAE J512 -6' }).first();
+  await counter.getByLabel('It is').selectOption((await flare.getAttribute('value'))!);
+  await counter.getByLabel('Your name').fill('Desk 2');
+  await counter.getByRole('button', { name: 'Confirm' }).click();
+  await counter.getByLabel(/Our part numbers/).fill('K-4711');
+  await take('counter-confirmed', counter);
+  const answer = await picture(counter, 'Send the answer back');
+  keep('picture-answered', answer);
+  await open('');
+  await page.getByLabel('Choose a photo').setInputFiles(answer);
+  await page.locator('.answer').waitFor();
+  await take('answer');
+  await context.close();
 }

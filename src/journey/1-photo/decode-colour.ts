@@ -35,7 +35,7 @@ export function ownBuffer(bytes: Uint8Array): ArrayBuffer {
 export interface Rgba {
   readonly width: number;
   readonly height: number;
-  readonly data: ArrayLike<number>;
+  readonly data: Uint8Array | Uint8ClampedArray;
 }
 
 /** ITU-R BT.601 luma in 16-bit fixed point, rounded, as libjpeg computes Y; what is transparent

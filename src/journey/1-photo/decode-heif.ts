@@ -1,80 +1,73 @@
-import { ownBuffer, type Rgba } from './decode-colour';
+import type { GreyImage } from '../../vision/grey-image';
+import { ownBuffer, type Rgba, toGrey } from './decode-colour';
+import { type HeicFault, type HeicPlane, withHeic } from './heic-decoder';
+import { isHevcHollow } from './hevc-hollow';
 
-/** What we call of libheif's own JavaScript interface (libheif-js 1.23, emscripten). Everything it
- *  holds is gone with the instance, so that a damaged file leaves nothing behind. */
-interface LibHeif {
-  heif_context_alloc(): object;
-  heif_context_read_from_memory(context: object, bytes: Uint8Array): { code: object };
-  heif_js_context_get_primary_image_handle(context: object): object;
-  heif_js_decode_image2(handle: object, space: object, chroma: object): DecodedHeif;
-  readonly heif_error_code: { readonly heif_error_Ok: object };
-  readonly heif_colorspace: { readonly heif_colorspace_RGB: object };
-  readonly heif_chroma: { readonly heif_chroma_interleaved_RGBA: object };
+/** The primary image's luma, turned and clipped as its container asks; `reduction` 2 takes the mean of four
+ *  pixels. Of a telephone's photo the coded luma itself: in colour 48 megapixels would take 200 MB more. */
+export async function decodeHeic(
+  module: WebAssembly.Module,
+  bytes: Uint8Array,
+  reduction: 1 | 2,
+): Promise<GreyImage | HeicFault> {
+  if (isHevcHollow(bytes)) return 'damaged';
+  return withHeic(module, bytes, (decoder) => {
+    const luma = decoder.luma();
+    const plane = luma ?? greyOf(rowsTogether(decoder.colour()));
+    return reduction === 2 ? halved(plane) : rowsOf(plane);
+  });
 }
 
-interface DecodedHeif {
-  readonly code?: object;
-  readonly channels?: readonly {
-    readonly width: number;
-    readonly height: number;
-    readonly stride: number;
-    readonly data: Uint8Array;
-  }[];
-}
-
-type Factory = (options: {
-  instantiateWasm(
-    imports: WebAssembly.Imports,
-    receive: (instance: WebAssembly.Instance) => void,
-  ): WebAssembly.Exports;
-  print(text: string): void;
-  printErr(text: string): void;
-}) => LibHeif;
-
-/** The primary image in colour, turned as its container asks. `take` reads from the decoder's own
- *  memory, which ends with this call: a colour copy of a 12 MP photo would be another 48 MB. Null when
- *  the file is damaged. */
-export async function decodeHeic<T>(
+/** The same in colour. `take` reads from the decoder's own memory, which ends with this call: a colour copy
+ *  of a 12 MP photo would be another 48 MB. Null when the file is damaged or too large. */
+export async function decodeHeicColour<T extends object>(
   module: WebAssembly.Module,
   bytes: Uint8Array,
   take: (image: Rgba) => T,
 ): Promise<T | null> {
-  const { default: make } = (await import('libheif-js/libheif-wasm/libheif.js')) as {
-    default: Factory;
-  };
-  try {
-    const lib = make({
-      instantiateWasm(imports, receive) {
-        const instance = new WebAssembly.Instance(module, imports);
-        receive(instance);
-        return instance.exports;
-      },
-      print: () => {},
-      printErr: () => {},
-    });
-    const context = lib.heif_context_alloc();
-    const read = lib.heif_context_read_from_memory(context, bytes);
-    if (read.code !== lib.heif_error_code.heif_error_Ok) return null;
-    const handle = lib.heif_js_context_get_primary_image_handle(context);
-    const { channels, code } = lib.heif_js_decode_image2(
-      handle,
-      lib.heif_colorspace.heif_colorspace_RGB,
-      lib.heif_chroma.heif_chroma_interleaved_RGBA,
-    );
-    const channel = channels?.[0];
-    return code || !channel ? null : take(rowsTogether(channel));
-  } catch {
-    return null;
-  }
+  if (isHevcHollow(bytes)) return null;
+  const taken = await withHeic(module, bytes, (decoder) => take(rowsTogether(decoder.colour())));
+  return typeof taken === 'string' ? null : taken;
 }
 
-function rowsTogether(channel: NonNullable<DecodedHeif['channels']>[number]): Rgba {
-  const { width, height, stride, data } = channel;
-  if (stride === 4 * width) return { width, height, data };
-  const packed = new Uint8ClampedArray(4 * width * height);
-  for (let y = 0; y < height; y++)
-    packed.set(data.subarray(y * stride, y * stride + 4 * width), 4 * width * y);
-  return { width, height, data: packed };
+function rowsTogether({ width, height, stride, data }: HeicPlane): Rgba {
+  return { width, height, data: packed(data, stride, 4 * width, height) };
+}
+
+function greyOf(image: Rgba): HeicPlane {
+  return { ...toGrey(image), stride: image.width };
+}
+
+function rowsOf({ width, height, stride, data }: HeicPlane): GreyImage {
+  const rows = packed(data, stride, width, height);
+  // Out of the decoder's memory.
+  return { width, height, data: rows === data ? data.slice() : rows };
+}
+
+function packed(data: Uint8Array, stride: number, length: number, rows: number): Uint8Array {
+  if (stride === length) return data;
+  const together = new Uint8Array(length * rows);
+  for (let y = 0; y < rows; y++)
+    together.set(data.subarray(y * stride, y * stride + length), length * y);
+  return together;
+}
+
+/** Means of two by two pixels, rounded; an odd last row or column stands for the next one too. */
+function halved({ width, height, stride, data }: HeicPlane): GreyImage {
+  const half = { width: Math.ceil(width / 2), height: Math.ceil(height / 2) };
+  const means = new Uint8Array(half.width * half.height);
+  for (let y = 0, i = 0; y < half.height; y++) {
+    const upper = 2 * y * stride;
+    const lower = Math.min(2 * y + 1, height - 1) * stride;
+    for (let x = 0; x < half.width; x++, i++) {
+      const left = 2 * x;
+      const right = Math.min(left + 1, width - 1);
+      means[i] =
+        (data[upper + left] + data[upper + right] + data[lower + left] + data[lower + right] + 2) >>
+        2;
+    }
+  }
+  return { ...half, data: means };
 }
 
 /** AVIF in colour, as stored: its turns are the reader's. Null when the file is damaged. */

@@ -34,7 +34,8 @@ export interface Decoders {
 
 /** Held in full up to here, pixels: a 12 MP photo is the usual case, 48 MP the largest common one. */
 export const fullSizeLimitPx = 50_000_000;
-/** JPEGs up to here are decoded at half size, which its transform does by itself. */
+/** JPEGs up to here are decoded at half size, which its transform does by itself; so are HEICs, of which
+ *  only the luma is decoded in full. */
 export const reducedLimitPx = 200_000_000;
 /** Below this long side a thread has too few pixels per turn even when it fills the window. */
 export const coarsestLongSidePx = 600;

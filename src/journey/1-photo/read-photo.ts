@@ -51,11 +51,12 @@ export async function readPhoto(
     jpeg: () => decodeJpeg(module, bytes, size),
     png: () => decodePng(module, bytes),
     webp: () => decodeWebp(module, bytes),
-    heic: () => decodeHeic(module, bytes, toGrey),
+    heic: () => decodeHeic(module, bytes, reduction),
     avif: () => decodeAvif(module, bytes, toGrey),
   }[codec]();
   signal.throwIfAborted();
-  if (stored === null || !isWhole(stored)) return damaged;
+  if (stored === 'no-memory') return tooLarge(header);
+  if (stored === null || stored === 'damaged' || !isWhole(stored)) return damaged;
 
   const exif = readExif(header.exif);
   const grey = header.turns(exif.orientation).reduce(makeUpright, stored);
@@ -78,7 +79,7 @@ export async function readPhoto(
 function reductionFor({ codec, width, height }: Readable): 1 | 2 | null {
   const pixels = width * height;
   if (pixels <= fullSizeLimitPx) return 1;
-  return codec === 'jpeg' && pixels <= reducedLimitPx ? 2 : null;
+  return (codec === 'jpeg' || codec === 'heic') && pixels <= reducedLimitPx ? 2 : null;
 }
 
 function isTooCoarse({ width, height }: ImageHeader): boolean {

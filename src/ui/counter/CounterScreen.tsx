@@ -49,7 +49,8 @@ function Counter(props: { readonly tables: Tables }) {
           <SheetFacts sheet={sheet()} />
         </dl>
       </header>
-      <section class="counter-found stack" aria-label={t().loop.found}>
+      <section class="counter-found stack" aria-labelledby="found-title">
+        <h2 id="found-title">{t().loop.found}</h2>
         <ThreadPicture item={openSheet()!} />
         <DecisionBlock conclusion={sheet().conclusion} />
         <Contradictions

@@ -56,6 +56,12 @@ function Result(props: { readonly tables: Tables }) {
         <ResultHead facts={facts()} />
         <AnswerBlock sheet={sheet()} />
         <OpenQuestions sheet={sheet()} />
+        <Show when={sheet().remarks}>
+          <section class="stack tight" aria-labelledby="remarks-title">
+            <h2 id="remarks-title">{t().loop.remarks}</h2>
+            <p class="result-remarks">{sheet().remarks}</p>
+          </section>
+        </Show>
         <Show when={sheet().conclusion.hand === 'left'}>
           <p class="alert">
             <strong>{t().trade.leftHand}.</strong> {t().trade.leftHandWarning}
@@ -123,7 +129,7 @@ function ResultHead(props: { readonly facts: ResultFacts | null }) {
   );
 }
 
-/** What the answer rests on: the photo's numbers, remarks, readings. */
+/** What the answer rests on: the photo's numbers, readings. */
 function Evidence(props: { readonly thread: Thread | null }) {
   const sheet = () => openSheet()!.sheet;
   /** Before the thread is known, millimetres. */
@@ -143,9 +149,6 @@ function Evidence(props: { readonly thread: Thread | null }) {
         )}
       </Show>
       <BeforeAfter sheet={sheet()} />
-      <Show when={sheet().remarks}>
-        <p class="result-remarks">{sheet().remarks}</p>
-      </Show>
       <SeatClaim sheet={sheet()} />
       <ReadingLines sheet={sheet()} />
     </section>

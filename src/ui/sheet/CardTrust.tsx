@@ -6,6 +6,7 @@ import { dateTime } from '../language/format';
 import { t } from '../language/language';
 import { notify } from '../shell/notices';
 import { keepText, keptText } from '../widgets/kept-text';
+import { narrow } from '../widgets/narrow';
 import { remeasure, remeasuring } from '../work/remeasure';
 import { openSheet } from '../work/sheets';
 import './card-trust.css';
@@ -20,7 +21,8 @@ export function CardTrust() {
   const unchecked = () =>
     !sheet().received &&
     sheet().shots.some((shot) => shot.reference.kind === 'card' && shot.bars === null);
-  const [asking, setAsking] = createSignal(!later());
+  // On a telephone the form would take the room of the verdict and of its question.
+  const [asking, setAsking] = createSignal(!later() && !narrow());
   const putOff = () => {
     setLater(true);
     setAsking(false);
@@ -56,6 +58,17 @@ export function CardTrust() {
             <h2 id="card-trust-title">{t().loop.uncheckedCard.title}</h2>
             <p class="small">{t().loop.uncheckedCard.lead}</p>
             <BarsForm onKept={() => void apply()} onLater={putOff} />
+          </Match>
+          <Match when={!later()}>
+            <h2 id="card-trust-title">{t().loop.uncheckedCard.title}</h2>
+            <div class="row">
+              <button type="button" class="button" onClick={() => setAsking(true)}>
+                {t().loop.uncheckedCard.now}
+              </button>
+              <button type="button" class="button" onClick={putOff}>
+                {t().loop.uncheckedCard.later}
+              </button>
+            </div>
           </Match>
           <Match when={true}>
             <h2 id="card-trust-title" class="card-trust-waiting">

@@ -3,6 +3,7 @@ import { recall } from './keep';
 import type { Sheet, SheetWithPhotos } from './open-sheet';
 import { adopt } from './sheets';
 import { toolsAtHand } from './tools';
+import { uncut } from './uncut';
 
 /** A sheet from elsewhere, shown where its next step is: at the counter it is judged; whoever gets
  *  an answer reads it. One that is here already is what the other side says to it: what was
@@ -33,14 +34,12 @@ async function merged(here: SheetWithPhotos, arrived: SheetWithPhotos): Promise<
     (shrunk(arrived.sheet) && !shrunk(here.sheet)) ||
     (here.sheet.measuredBy === 'counter' && arrived.sheet.measuredBy === 'sender');
   if (!poorer) return { ...arrived, sheet: { ...arrived.sheet, received, counter } };
-  const { title, remarks, readings, handedOver, updatedAt } = arrived.sheet;
+  const { handedOver, updatedAt } = arrived.sheet;
   return concluded({
     sheet: {
       ...here.sheet,
       ...othersMeasurement(here.sheet, arrived.sheet),
-      title,
-      remarks,
-      readings,
+      ...uncut(here.sheet, arrived.sheet),
       counter,
       wear: arrived.sheet.wear ?? here.sheet.wear,
       handedOver,

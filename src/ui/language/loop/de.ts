@@ -100,7 +100,7 @@ export const loopDe: Widen<LoopWords> = {
     leave: 'Weglassen',
   },
   uncheckedCard: {
-    title: 'Ist diese Karte maßhaltig gedruckt?',
+    title: 'Karte maßhaltig gedruckt?',
     lead: 'Noch nicht geprüft. Ein Druck, der 2 % zu groß ist, kann das falsche Gewinde ergeben. Messen Sie einmal die zwei Strecken: lang 150 mm, kurz 100 mm.',
     check: 'Anwenden',
     later: 'Später',

@@ -100,7 +100,7 @@ export const loopEs: Widen<LoopWords> = {
     leave: 'Dejarla fuera',
   },
   uncheckedCard: {
-    title: '¿Está impresa esta tarjeta a su tamaño?',
+    title: '¿Tarjeta impresa a su tamaño?',
     lead: 'Aún sin comprobar. Una impresión un 2 % mayor puede dar la rosca equivocada. Mida una vez sus dos barras: la larga 150 mm, la corta 100 mm.',
     check: 'Aplicar',
     later: 'Más tarde',

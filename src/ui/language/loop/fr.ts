@@ -100,7 +100,7 @@ export const loopFr: Widen<LoopWords> = {
     leave: 'La laisser de côté',
   },
   uncheckedCard: {
-    title: 'Cette carte est-elle imprimée à la bonne taille ?',
+    title: 'Carte imprimée à la bonne taille ?',
     lead: 'Pas encore contrôlée. Une impression 2 % trop grande peut donner le mauvais filetage. Mesurez une fois ses deux barres : la longue 150 mm, la courte 100 mm.',
     check: 'Appliquer',
     later: 'Plus tard',
