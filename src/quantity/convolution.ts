@@ -1,0 +1,102 @@
+import { convolveWasm } from './convolve-wasm';
+
+/** What is summed: each output is a plane of weighted sums over a kernel that slides over all channels' planes. A matrix
+ *  product is one whose kernel is 1 by 1. */
+export interface ConvolutionShape {
+  readonly channels: number;
+  readonly outputs: number;
+  /** Of an output's plane. A channel's is larger by what the kernel reaches beyond it, zeros or whatever: `tallOf`,
+   *  `broadOf`. */
+  readonly rows: number;
+  readonly columns: number;
+  /** The kernel's rows and columns, and how far apart its rows lie. */
+  readonly tall: number;
+  readonly broad: number;
+  readonly dilation: number;
+  /** What sums are raised to: 0 rectifies them, −∞ leaves them. */
+  readonly floor: number;
+}
+
+export const tallOf = ({ rows, tall, dilation }: ConvolutionShape): number =>
+  rows + (tall - 1) * dilation;
+export const broadOf = ({ columns, broad }: ConvolutionShape): number => columns + broad - 1;
+
+type Convolve = (
+  shape: ConvolutionShape,
+  planes: Float32Array,
+  weights: Float32Array,
+  bias: Float32Array,
+) => Float32Array;
+
+/** Planes of the sums: out[(output·rows + row)·columns + column]. Planes hold `channels` of `tallOf` rows by `broadOf`
+ *  columns, weights [(output·channels + channel)·tall + row]·broad + column, bias one value for each output. Each sum
+ *  begins with its bias and goes on in the order of its weights, every product and sum rounded to single precision: the
+ *  same bits from compiled code and from plain, in every engine. */
+export function convolveSingle(...operands: Parameters<Convolve>): Float32Array {
+  compiled ??= compiledConvolve() ?? convolvePlain;
+  // Compiled code takes four columns at once.
+  return operands[0].columns < 4 ? convolvePlain(...operands) : compiled(...operands);
+}
+
+/** Where the engine has no SIMD, or planes are narrow. */
+export const convolvePlain: Convolve = (shape, planes, weights, bias) => {
+  const { channels, outputs, rows, columns, tall, broad, dilation, floor } = shape;
+  const [height, width] = [tallOf(shape), broadOf(shape)];
+  const out = new Float32Array(outputs * rows * columns);
+  let weight = 0;
+  for (let o = 0; o < outputs; o++) {
+    const plane = out.subarray(o * rows * columns, (o + 1) * rows * columns).fill(bias[o]);
+    for (let c = 0; c < channels; c++)
+      for (let i = 0; i < tall; i++)
+        for (let j = 0; j < broad; j++, weight++) {
+          const w = weights[weight];
+          for (let y = 0; y < rows; y++) {
+            const from = (c * height + y + i * dilation) * width + j;
+            for (let x = 0; x < columns; x++)
+              plane[y * columns + x] += Math.fround(w * planes[from + x]);
+          }
+        }
+    for (let i = 0; i < plane.length; i++) plane[i] = Math.max(plane[i], floor);
+  }
+  return out;
+};
+
+let compiled: Convolve | undefined;
+
+/** wasm/convolve.c, which has its operands one after the other in its memory; null where an engine does not know its
+ *  instructions. */
+export function compiledConvolve(): Convolve | null {
+  const module = compiledModule();
+  if (!module) return null;
+  const { memory, convolve, __heap_base } = new WebAssembly.Instance(module).exports as unknown as {
+    readonly memory: WebAssembly.Memory;
+    readonly convolve: (...pointers: readonly number[]) => void;
+    readonly __heap_base: WebAssembly.Global<'i32'>;
+  };
+  const first = __heap_base.value;
+  return (shape, planes, weights, bias) => {
+    const { channels, outputs, rows, columns, tall, broad, dilation, floor } = shape;
+    const counts = [channels, outputs, rows, columns, tall, broad, dilation];
+    const operands = [planes, weights, bias];
+    const size = outputs * rows * columns;
+    const starts = [first, first + 4 * (counts.length + 1)];
+    for (const operand of operands) starts.push(starts[starts.length - 1] + 4 * operand.length);
+    const out = starts[starts.length - 1];
+    const missing = out + 4 * size - memory.buffer.byteLength;
+    if (missing > 0) memory.grow(Math.ceil(missing / 65536));
+    new Int32Array(memory.buffer, first).set(counts);
+    const floats = new Float32Array(memory.buffer);
+    floats[first / 4 + counts.length] = floor;
+    for (const [i, operand] of operands.entries()) floats.set(operand, starts[i + 1] / 4);
+    convolve(...starts);
+    return floats.slice(out / 4, out / 4 + size);
+  };
+}
+
+function compiledModule(): WebAssembly.Module | null {
+  try {
+    return new WebAssembly.Module(Uint8Array.from(atob(convolveWasm), (c) => c.charCodeAt(0)));
+  } catch {
+    return null;
+  }
+}
