@@ -38,6 +38,19 @@ export function convolveSingle(...operands: Parameters<Convolve>): Float32Array 
   return operands[0].columns < 4 ? convolvePlain(...operands) : compiled(...operands);
 }
 
+/** a·b: out[row·columns + column], of `a` [row·inner + i] with `rows` rows and `b` [i·columns + column]. */
+export function matrixProduct(
+  a: Float32Array,
+  b: Float32Array,
+  rows: number,
+  columns: number,
+): Float32Array {
+  const channels = b.length / columns;
+  const plane = { rows: 1, columns, tall: 1, broad: 1, dilation: 1 };
+  const shape = { channels, outputs: rows, ...plane, floor: Number.NEGATIVE_INFINITY };
+  return convolveSingle(shape, b, a, new Float32Array(rows));
+}
+
 /** Where the engine has no SIMD, or planes are narrow. */
 export const convolvePlain: Convolve = (shape, planes, weights, bias) => {
   const { channels, outputs, rows, columns, tall, broad, dilation, floor } = shape;
