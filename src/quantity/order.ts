@@ -26,4 +26,5 @@ export function betweenRanks(sorted: ArrayLike<number>, share: number): number {
   return sorted[low] + (at - low) * (sorted[high] - sorted[low]);
 }
 
-export const ascending = (values: readonly number[]) => [...values].sort((a, b) => a - b);
+export const ascending = (values: readonly number[]): Float64Array =>
+  new Float64Array(values).sort();

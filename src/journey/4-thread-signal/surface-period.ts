@@ -175,9 +175,10 @@ function scored(surface: Windowed, periodMm: number): SurfacePeriod {
   for (let k = 1; k <= harmonics && periodMm / k >= samplesPerWave * stepMm; k++)
     frequencies.push(k / periodMm);
   const { re, im } = amplitudesAt(surface, frequencies);
+  const together = new Float64Array(climbSteps);
   for (let k = 1; k <= frequencies.length; k++) {
     const first = (k - 1) * rows;
-    const together = new Float64Array(climbSteps);
+    together.fill(0);
     let all = 1e-12;
     for (const share of baselines) {
       const b = Math.max(1, Math.round(share * rows));

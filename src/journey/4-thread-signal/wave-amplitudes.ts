@@ -46,20 +46,21 @@ export function wavesOf(samples: number, turns: readonly number[]): Waves {
   const half = (samples + 1) >> 1;
   const cosines = new Float32Array(turns.length * half);
   const sines = new Float32Array(turns.length * half);
-  turns.forEach((turn, k) => {
+  let at = 0;
+  for (const turn of turns) {
     const ct = portable.cos(turn);
     const st = portable.sin(turn);
     const first = samples % 2 === 1 ? 0 : turn / 2;
     let c = portable.cos(first);
     let s = portable.sin(first);
-    for (let at = k * half; at < (k + 1) * half; at++) {
+    for (const end = at + half; at < end; at++) {
       cosines[at] = c;
       sines[at] = s;
       const next = c * ct - s * st;
       s = s * ct + c * st;
       c = next;
     }
-  });
+  }
   return { count: turns.length, cosines, sines };
 }
 
