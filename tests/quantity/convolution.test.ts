@@ -1,3 +1,5 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import {
   broadOf,
@@ -58,6 +60,9 @@ test('planes too narrow for a vector are summed plainly', () => {
 
 test('the compiled bytes are those of the source', () => {
   expect(sourceSha256()).toBe(source);
+  const bytes = Buffer.from(convolveWasm, 'base64');
+  const readme = readFileSync(new URL('../../wasm/README.md', import.meta.url), 'utf8');
+  expect(readme).toContain(createHash('sha256').update(bytes).digest('hex'));
   // Another compiler, or none, has its own bytes or cannot tell.
   if (`clang ${compilerVersion()}` === compiler)
     expect(compiled().toString('base64')).toBe(convolveWasm);
