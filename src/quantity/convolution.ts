@@ -76,6 +76,9 @@ export const convolvePlain: Convolve = (shape, planes, weights, bias) => {
 
 let compiled: Convolve | undefined;
 
+/** Of `struct Shape` in wasm/convolve.c: seven counts, then the floor. */
+const shapeWords = 8;
+
 /** wasm/convolve.c, which has its operands one after the other in its memory; null where an engine does not know its
  *  instructions. */
 export function compiledConvolve(): Convolve | null {
@@ -83,26 +86,44 @@ export function compiledConvolve(): Convolve | null {
   if (!module) return null;
   const { memory, convolve, __heap_base } = new WebAssembly.Instance(module).exports as unknown as {
     readonly memory: WebAssembly.Memory;
-    readonly convolve: (...pointers: readonly number[]) => void;
+    readonly convolve: (
+      shape: number,
+      planes: number,
+      weights: number,
+      bias: number,
+      out: number,
+    ) => void;
     readonly __heap_base: WebAssembly.Global<'i32'>;
   };
-  const first = __heap_base.value;
+  const shapeAt = __heap_base.value;
+  const planesAt = shapeAt + 4 * shapeWords;
+  let floats = new Float32Array(memory.buffer);
   return (shape, planes, weights, bias) => {
     const { channels, outputs, rows, columns, tall, broad, dilation, floor } = shape;
-    const counts = [channels, outputs, rows, columns, tall, broad, dilation];
-    const operands = [planes, weights, bias];
     const size = outputs * rows * columns;
-    const starts = [first, first + 4 * (counts.length + 1)];
-    for (const operand of operands) starts.push(starts[starts.length - 1] + 4 * operand.length);
-    const out = starts[starts.length - 1];
-    const missing = out + 4 * size - memory.buffer.byteLength;
-    if (missing > 0) memory.grow(Math.ceil(missing / 65536));
-    new Int32Array(memory.buffer, first).set(counts);
-    const floats = new Float32Array(memory.buffer);
-    floats[first / 4 + counts.length] = floor;
-    for (const [i, operand] of operands.entries()) floats.set(operand, starts[i + 1] / 4);
-    convolve(...starts);
-    return floats.slice(out / 4, out / 4 + size);
+    const weightsAt = planesAt + 4 * planes.length;
+    const biasAt = weightsAt + 4 * weights.length;
+    const outAt = biasAt + 4 * bias.length;
+    const missing = outAt + 4 * (size - floats.length);
+    if (missing > 0) {
+      memory.grow(Math.ceil(missing / 65536));
+      floats = new Float32Array(memory.buffer);
+    }
+    new Int32Array(floats.buffer, shapeAt, shapeWords - 1).set([
+      channels,
+      outputs,
+      rows,
+      columns,
+      tall,
+      broad,
+      dilation,
+    ]);
+    floats[shapeAt / 4 + shapeWords - 1] = floor;
+    floats.set(planes, planesAt / 4);
+    floats.set(weights, weightsAt / 4);
+    floats.set(bias, biasAt / 4);
+    convolve(shapeAt, planesAt, weightsAt, biasAt, outAt);
+    return floats.slice(outAt / 4, outAt / 4 + size);
   };
 }
 
