@@ -240,7 +240,7 @@ const climbAt = (m: number): number => mostClimb * ((2 * m) / (climbSteps - 1) -
 function refined(surface: Windowed, first: SurfacePeriod): SurfacePeriod {
   const resolution = first.periodMm / surface.lengthMm;
   let best = first;
-  for (let h = 0.12 * resolution; h > 0.015 * resolution; h /= 6) {
+  for (let h = 0.12 * resolution; h > 0.005 * resolution; h /= 3) {
     const middle = best;
     const below = scored(surface, middle.periodMm * (1 - h));
     const above = scored(surface, middle.periodMm * (1 + h));
