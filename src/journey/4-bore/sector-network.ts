@@ -7,7 +7,6 @@ import {
   halved,
   type Planes,
   pooled,
-  rectified,
   Weights,
 } from '../4-limbs/network';
 import { shares, weighed } from '../4-limbs/trunk';
@@ -64,7 +63,7 @@ function read(part: Part): Network {
       convolution(w, { from: c, to: c, rows: 5, columns: 3, dilation }),
     ),
     whole: convolution(w, { from: 2 * c, to: c, rows: 5, columns: 1 }),
-    lines: convolution(w, { from: c, to: lines[part], rows: 5, columns: 3 }),
+    lines: convolution(w, { from: c, to: lines[part], rows: 5, columns: 3, signed: true }),
     there: { weights: w.take(c), bias: w.take(1)[0] },
   };
   w.end();
@@ -91,10 +90,10 @@ export const bodyBelief = (patch: SectorPatch): LineBelief => through('body', pa
 function through(part: Part, patch: SectorPatch, round: boolean) {
   const net = networkOf(part);
   const grid = grids[part];
-  let x = halved(rectified(convolve(inputOf(patch, grid), net.first, round)), true);
-  x = halved(rectified(convolve(x, net.second, round)), true);
-  for (const layer of net.adding) x = added(x, rectified(convolve(x, layer, round)));
-  const whole = rectified(convolve(pooled(x), net.whole, false));
+  let x = halved(convolve(inputOf(patch, grid), net.first, round), true);
+  x = halved(convolve(x, net.second, round), true);
+  for (const layer of net.adding) x = added(x, convolve(x, layer, round));
+  const whole = convolve(pooled(x), net.whole, false);
   x = spreadOver(x, whole);
   const { values } = convolve(x, net.lines, round);
   const cells = grid.rows * sectorsOf(grid);
@@ -106,7 +105,7 @@ function through(part: Part, patch: SectorPatch, round: boolean) {
 
 function inputOf({ values: light, lean }: SectorPatch, { rows, columns }: SectorGrid): Planes {
   const cells = rows * columns;
-  const values = new Float64Array((patchChannels + 2) * cells);
+  const values = new Float32Array((patchChannels + 2) * cells);
   values.set(light);
   for (let x = 0; x < columns; x++) {
     const side = portable.cos((2 * Math.PI * (x + 0.5)) / columns);
@@ -123,7 +122,7 @@ function spreadOver(planes: Planes, column: Planes): Planes {
   return planes;
 }
 
-function lineBelief(logits: Float64Array, grid: SectorGrid): LineBelief {
+function lineBelief(logits: Float32Array, grid: SectorGrid): LineBelief {
   const { rows } = grid;
   const sectors = sectorsOf(grid);
   const out = new Float64Array(rows * sectors);

@@ -11,7 +11,7 @@ import { type AxisFrame, type Extent, flatAxis, photoAt } from '../4-thread-sign
 import { recentred } from '../4-thread-signal/axis-moves';
 import type { PhotoPoint } from '../overlay';
 import type { SeatedThread } from './seat-thread';
-import { type ThreadGuess, threadsOnAxis } from './threads-on-axis';
+import { guessesAt, placesOnAxis, type ThreadGuess } from './threads-on-axis';
 
 /** Fittings' axes lie 5 to 35 mm high; a first height only scales what is found. */
 const usualHeightMm = 10;
@@ -20,6 +20,9 @@ const mostGroups = 3;
 const ripplesPxPerMm = 7;
 /** What is worth less is seldom a thread; it is tried after what ripples. */
 const promising = 0.1;
+/** What is worth less at a first look is seldom promising after closer ones, which are left for later: of 39 seen renders
+ *  that waits with half of all places, and with the best one of a single photo. */
+const hopeful = 0.02;
 /** A hand on a screen places an end of an axis about this well. */
 const drawnWithinMm = 1;
 const shortestDrawnMm = 3;
@@ -36,11 +39,10 @@ export function* findThreads(
 ): Generator<ThreadGuess> {
   const { camera } = reference;
   const mirrors = parts.flatMap(({ view, blob, axes }) => mirrorLines(view, blob, axes));
-  const guesses = (lines: readonly Line[]) =>
-    lines
-      .flatMap((line) => threadsOnAxis(grey, camera, overLine(camera, line), line))
-      .sort((a, b) => b.worth - a.worth);
-  const onMirrors = guesses(mirrors);
+  const placesOn = (lines: readonly Line[]) =>
+    lines.flatMap((line) => placesOnAxis(grey, camera, overLine(camera, line), line));
+  const places = placesOn(mirrors);
+  const onMirrors = guessesAt(places.filter(({ worth }) => worth >= hopeful));
   const first = onMirrors.filter(({ worth }) => worth > promising);
   yield* first;
   const seenFine = windowView(grey, reference, ripplesPxPerMm);
@@ -51,7 +53,8 @@ export function* findThreads(
   ).filter(({ x, y }) => !seenFine.outside?.[Math.round(y) * seenFine.width + Math.round(x)]);
   const rest = [
     ...onMirrors.slice(first.length),
-    ...guesses(rippleLines(seenFine, groups, mirrors)),
+    ...guessesAt(places.filter(({ worth }) => worth < hopeful)),
+    ...guessesAt(placesOn(rippleLines(seenFine, groups, mirrors))),
   ];
   yield* rest.sort((a, b) => b.worth - a.worth);
 }
@@ -74,24 +77,23 @@ function threadsAlong(
   if (!(lengthMm > shortestDrawnMm)) return [];
   const along = { x, y, angleRad: portable.atan2(y1 - y, x1 - x) };
   const start = overLine(camera, along);
-  return turnedBy
-    .flatMap((asideMm) =>
-      drawnHalfWidths.flatMap((width) =>
-        threadsOnAxis(
-          grey,
-          camera,
-          recentred(camera, start, lengthMm / 2, 0, (2 * asideMm) / lengthMm),
-          {
-            fromMm: 0,
-            toMm: lengthMm,
-            halfWidthMm: Math.max(4, Math.min(35, width * lengthMm)),
-            uAngleRad: drawnWithinMm / lengthMm,
-            uOffsetMm: drawnWithinMm,
-          },
-        ),
+  const places = turnedBy.flatMap((asideMm) =>
+    drawnHalfWidths.flatMap((width) =>
+      placesOnAxis(
+        grey,
+        camera,
+        recentred(camera, start, lengthMm / 2, 0, (2 * asideMm) / lengthMm),
+        {
+          fromMm: 0,
+          toMm: lengthMm,
+          halfWidthMm: Math.max(4, Math.min(35, width * lengthMm)),
+          uAngleRad: drawnWithinMm / lengthMm,
+          uOffsetMm: drawnWithinMm,
+        },
       ),
-    )
-    .sort((a, b) => b.worth - a.worth);
+    ),
+  );
+  return guessesAt(places);
 }
 
 /** Of a drawn axis, shares of its length: how far the ends of a thread that is found may lie beside it, and its middle
@@ -130,20 +132,20 @@ export function threadsBeside(
   { frame, zone, crests }: Pick<SeatedThread, 'frame' | 'zone' | 'crests'>,
   reach: Extent,
 ): ThreadGuess[] {
-  return [
+  const places = [
     { fromMm: reach.fromS, toMm: zone.fromS },
     { fromMm: zone.toS, toMm: reach.toS },
   ]
     .filter(({ fromMm, toMm }) => toMm - fromMm > shortestDrawnMm)
     .flatMap((part) =>
-      threadsOnAxis(grey, camera, frame, {
+      placesOnAxis(grey, camera, frame, {
         ...part,
         halfWidthMm: Math.max(8, besideRadii * crests.radiusMm),
         uAngleRad: 0.01,
         uOffsetMm: 0.05 * crests.radiusMm,
       }),
-    )
-    .sort((a, b) => b.worth - a.worth);
+    );
+  return guessesAt(places);
 }
 
 /** An axis over a line of the reference's plane, at a usual height. */

@@ -1,6 +1,6 @@
 import * as portable from '../../quantity/portable-math';
 import { type HexPatch, hexColumns, hexRows } from './hex-patch';
-import { Weights } from './network';
+import { halved, type Planes, Weights } from './network';
 import { readTrunk, shares, throughTrunk, trunkChannels, weighed } from './trunk';
 import { weightsOf } from './weights';
 
@@ -31,14 +31,19 @@ export function hexOf({ left, right, thread }: HexPatch): HexBelief {
   return { left: a.rows, right: b.rows, ahead: 1 / (1 + portable.exp(-logit)) };
 }
 
+const everySecond = (planes: Planes) => halved(planes, false);
+
 function believed(net: Network, own: Float32Array, other: Float32Array, thread: Float32Array) {
   const size = hexRows * hexColumns;
-  const values = new Float64Array(3 * size);
+  const values = new Float32Array(3 * size);
   values.set(own);
   values.set(other, size);
   values.set(thread, 2 * size);
   const input = { values, channels: 3, rows: hexRows, columns: hexColumns };
-  const { planes, logits } = throughTrunk(net.trunk, input, false, { every: 2 });
+  const { planes, logits } = throughTrunk(net.trunk, input, false, {
+    afterFirst: everySecond,
+    afterSecond: everySecond,
+  });
   return {
     rows: shares(logits, Math.max(...logits)).each,
     ahead: weighed(planes, net.ahead.weights, net.ahead.bias),

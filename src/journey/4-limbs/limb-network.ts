@@ -63,14 +63,14 @@ function believed(
 ): CrestBelief {
   const cells = rows * columns;
   const channels = 2 * limbChannels + told.length;
-  const values = new Float64Array(channels * cells);
+  const values = new Float32Array(channels * cells);
   values.set(own);
   values.set(other, own.length);
   for (const [i, value] of told.entries())
     values.fill(value, (2 * limbChannels + i) * cells, (2 * limbChannels + i + 1) * cells);
   const input = { values, channels, rows, columns };
   const { features, logits } = throughTrunk(net.trunk, input, true, {
-    thinned: (planes) => halved(planes, true),
+    afterFirst: (planes) => halved(planes, true),
   });
   const none = weighed(features, net.none.weights, net.none.bias);
   const most = logits.reduce((a, b) => Math.max(a, b), none);

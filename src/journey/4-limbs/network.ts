@@ -1,10 +1,10 @@
-/** Layers of a small convolutional network, in plain double arithmetic: the same bits in every engine. */
+/** Layers of a small convolutional network in single precision: the same bits in every engine. */
 
-import { accumulators, thinning } from './kernels';
+import { broadOf, type ConvolutionShape, convolveSingle, tallOf } from '../../quantity/convolution';
 
 /** Values[(channel·rows + row)·columns + column]. */
 export interface Planes {
-  readonly values: Float64Array;
+  readonly values: Float32Array;
   readonly channels: number;
   readonly rows: number;
   readonly columns: number;
@@ -33,6 +33,8 @@ interface Shape {
   readonly columns: number;
   /** Spacing of the kernel's rows. */
   readonly dilation?: number;
+  /** Whether what is below zero stays, as in a last layer. */
+  readonly signed?: boolean;
 }
 
 export interface Convolution extends Required<Shape> {
@@ -42,10 +44,10 @@ export interface Convolution extends Required<Shape> {
 
 export function convolution(
   source: Weights,
-  { from, to, rows, columns, dilation = 1 }: Shape,
+  { from, to, rows, columns, dilation = 1, signed = false }: Shape,
 ): Convolution {
   const weights = source.take(to * from * rows * columns);
-  return { weights, bias: source.take(to), from, to, rows, columns, dilation };
+  return { weights, bias: source.take(to), from, to, rows, columns, dilation, signed };
 }
 
 /** A layer that weighs all values for each of its outputs. */
@@ -68,63 +70,56 @@ export function through({ weights, bias }: Dense, values: Float64Array): Float64
   });
 }
 
-/** Same size out as in: zeros above and below; left and right zeros too, or the pattern going round. Of every second
- *  column only with `every` 2, for an even number of them. */
-export function convolve(
-  { values, rows, columns }: Planes,
-  { weights, bias, from, to, rows: kr, columns: kc, dilation }: Convolution,
-  round: boolean,
-  every: 1 | 2 = 1,
-): Planes {
-  const padR = (kr >> 1) * dilation;
-  const padC = kc >> 1;
-  const width = columns + 2 * padC;
-  const height = rows + 2 * padR;
-  const padded = zeros(from * height * width + kc);
-  for (let c = 0; c < from; c++)
-    for (let y = 0; y < rows; y++) {
-      const source = (c * rows + y) * columns;
-      const at = (c * height + y + padR) * width;
-      for (let x = 0; x < columns; x++) padded[at + padC + x] = values[source + x];
-      if (!round) continue;
-      for (let x = 0; x < padC; x++) {
-        padded[at + x] = values[source + columns - padC + x];
-        padded[at + padC + columns + x] = values[source + x];
-      }
-    }
-  const wide = columns / every;
-  const plane = rows * wide;
-  // Two outputs are summed at once: past the last of an odd number its own is summed again, for nothing.
-  const out = new Float64Array((to + (to % 2)) * plane);
-  // Without padding aside, all rows are one.
-  const size = kc === 1 ? { rows: 1, columns: plane } : { rows, columns: wide };
-  const run = { from: padded, width, far: dilation * width, out, ...size, weights };
-  const accumulate = (every === 2 ? thinning : accumulators)[`${kr}×${kc}`];
-  if (!accumulate) throw new Error(`No kernel of ${kr} by ${kc} has been written.`);
-  const taps = kr * kc;
-  for (let o = 0; o < to; o += 2) {
-    const p = Math.min(o + 1, to - 1);
-    out.fill(bias[o], o * plane, (o + 1) * plane);
-    out.fill(bias[p], (o + 1) * plane, (o + 2) * plane);
-    for (let c = 0; c < from; c++)
-      accumulate(run, c * height * width, o * plane, (o * from + c) * taps, (p * from + c) * taps);
-  }
-  return { values: out.subarray(0, to * plane), channels: to, rows, columns: wide };
+/** Same size out as in: zeros above and below; left and right zeros too, or the pattern going round. */
+export function convolve(planes: Planes, layer: Convolution, round: boolean): Planes {
+  const { channels, rows, columns } = planes;
+  const { weights, bias, from, to, signed } = layer;
+  const shape = {
+    channels: from,
+    outputs: to,
+    ...laidAlong(planes, layer),
+    floor: signed ? Number.NEGATIVE_INFINITY : 0,
+  };
+  if (channels !== from) throw new Error('A layer does not belong to these planes.');
+  const values = convolveSingle(shape, padded(planes.values, shape, round), weights, bias);
+  return { values, channels: to, rows, columns };
+}
+
+/** How planes are gone over: a single column as if it were a row, since a row's values are summed side by side. */
+function laidAlong(
+  { rows, columns }: Planes,
+  { rows: tall, columns: broad, dilation }: Convolution,
+) {
+  const single = columns === 1 && broad === 1 && dilation === 1;
+  return single
+    ? { rows: 1, columns: rows, tall: 1, broad: tall, dilation }
+    : { rows, columns, tall, broad, dilation };
 }
 
 /** Room that one convolution after the other uses: memory that is new each time has to be mapped and collected. */
-let room = new Float64Array(0);
+let room = new Float32Array(0);
 
-/** So many zeros, until the next ones are asked for. */
-function zeros(size: number): Float64Array {
-  if (room.length < size) room = new Float64Array(size);
-  return room.subarray(0, size).fill(0);
-}
-
-export function rectified(planes: Planes): Planes {
-  const { values } = planes;
-  for (let i = 0; i < values.length; i++) if (values[i] < 0) values[i] = 0;
-  return planes;
+/** All planes with as much about them as the kernel reaches beyond. */
+function padded(values: Float32Array, shape: ConvolutionShape, round: boolean): Float32Array {
+  const { channels, rows, columns, tall, broad, dilation } = shape;
+  const [height, width] = [tallOf(shape), broadOf(shape)];
+  const above = (tall >> 1) * dilation;
+  const aside = broad >> 1;
+  const size = channels * height * width;
+  if (room.length < size) room = new Float32Array(size);
+  const out = room.subarray(0, size).fill(0);
+  for (let c = 0; c < channels; c++)
+    for (let y = 0; y < rows; y++) {
+      const source = (c * rows + y) * columns;
+      const at = (c * height + above + y) * width + aside;
+      for (let x = 0; x < columns; x++) out[at + x] = values[source + x];
+      if (!round) continue;
+      for (let x = 0; x < aside; x++) {
+        out[at - aside + x] = values[source + columns - aside + x];
+        out[at + columns + x] = values[source + x];
+      }
+    }
+  return out;
 }
 
 export function added(a: Planes, b: Planes): Planes {
@@ -135,7 +130,7 @@ export function added(a: Planes, b: Planes): Planes {
 /** Every second column; with `mean`, the mean of each pair. */
 export function halved({ values, channels, rows, columns }: Planes, mean: boolean): Planes {
   const half = columns >> 1;
-  const out = new Float64Array(channels * rows * half);
+  const out = new Float32Array(channels * rows * half);
   for (let r = 0; r < channels * rows; r++)
     for (let x = 0; x < half; x++) {
       const at = r * columns + 2 * x;
@@ -147,7 +142,7 @@ export function halved({ values, channels, rows, columns }: Planes, mean: boolea
 /** The mean of every two by two. */
 export function quartered({ values, channels, rows, columns }: Planes): Planes {
   const [high, wide] = [rows >> 1, columns >> 1];
-  const out = new Float64Array(channels * high * wide);
+  const out = new Float32Array(channels * high * wide);
   for (let c = 0; c < channels; c++)
     for (let y = 0; y < high; y++)
       for (let x = 0; x < wide; x++) {
@@ -160,7 +155,7 @@ export function quartered({ values, channels, rows, columns }: Planes): Planes {
 
 /** Greatest, then mean of every row: twice the channels, one column. */
 export function pooled({ values, channels, rows, columns }: Planes): Planes {
-  const out = new Float64Array(2 * channels * rows);
+  const out = new Float32Array(2 * channels * rows);
   for (let r = 0; r < channels * rows; r++) {
     let most = values[r * columns];
     let sum = 0;
@@ -177,7 +172,7 @@ export function pooled({ values, channels, rows, columns }: Planes): Planes {
 
 /** Greatest, then mean of every column: twice the channels, one row. */
 export function pooledAlong({ values, channels, rows, columns }: Planes): Planes {
-  const out = new Float64Array(2 * channels * columns);
+  const out = new Float32Array(2 * channels * columns);
   for (let c = 0; c < channels; c++)
     for (let x = 0; x < columns; x++) {
       let most = values[c * rows * columns + x];

@@ -6,7 +6,6 @@ import {
   convolve,
   type Planes,
   pooledAlong,
-  rectified,
   Weights,
 } from './network';
 import { faceLook, turnLook } from './turn-patch';
@@ -49,7 +48,7 @@ function read(name: Looked): Network {
       convolution(w, { from: c, to: c, rows: 5, columns: 3, dilation }),
     ),
     head: convolution(w, { from: 2 * c, to: channels.head, rows: 1, columns: 5 }),
-    direction: convolution(w, { from: channels.head, to: 2, rows: 1, columns: 1 }),
+    direction: convolution(w, { from: channels.head, to: 2, rows: 1, columns: 1, signed: true }),
   };
   w.end();
   return network;
@@ -72,15 +71,15 @@ export function crestPhase(
   const network = networks.get(looked) ?? read(looked);
   networks.set(looked, network);
   const rows = rowsOf[looked];
-  const values = new Float64Array(channels.in * rows * phases);
+  const values = new Float32Array(channels.in * rows * phases);
   values.set(patch);
   values.fill(lean, patch.length, patch.length + rows * phases);
   values.fill(portable.log(pitchPx / usualPitchPx), patch.length + rows * phases);
   let x: Planes = { values, channels: channels.in, rows, columns: phases };
-  x = rectified(convolve(x, network.first, true));
-  x = rectified(convolve(x, network.second, true));
-  for (const layer of network.adding) x = added(x, rectified(convolve(x, layer, true)));
-  const features = rectified(convolve(pooledAlong(x), network.head, true));
+  x = convolve(x, network.first, true);
+  x = convolve(x, network.second, true);
+  for (const layer of network.adding) x = added(x, convolve(x, layer, true));
+  const features = convolve(pooledAlong(x), network.head, true);
   const z = convolve(features, network.direction, true).values;
   let a = 0;
   let b = 0;

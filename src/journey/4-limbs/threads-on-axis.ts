@@ -38,13 +38,19 @@ const uLnRadius = 0.4;
 /** Where along and beside an axis to look, and how far it may be off. */
 export type Stretch = Omit<Line, 'x' | 'y' | 'angleRad'>;
 
-/** Whatever repeats along one axis or beside it, with the periods that the surface shows there. */
-export function threadsOnAxis(
+/** Where something repeats: what a first look says of it, and what comes of closer ones. */
+export interface LikelyPlace {
+  readonly worth: number;
+  readonly settled: () => ThreadGuess | null;
+}
+
+/** Places along one axis or beside it where something repeats. */
+export function placesOnAxis(
   grey: GreyImage,
   camera: PosedCamera,
   frame: AxisFrame,
   line: Stretch,
-): ThreadGuess[] {
+): LikelyPlace[] {
   const straight = straighten(
     grey,
     camera,
@@ -65,19 +71,20 @@ export function threadsOnAxis(
       }))
       .sort((p, q) => q.worth - p.worth)
       .slice(0, placesPerZone)
-      .flatMap(({ place }) => {
+      .map(({ place, worth }) => {
         const seated = { ...frame, origin: onAxisPlane(frame, 0, place.offMm) };
-        const guess = settled(
-          { grey, camera },
-          { start: frame, line },
-          seated,
-          zone,
-          place.radiusMm,
-        );
-        return guess ? [guess] : [];
+        const begun = { start: frame, line };
+        return {
+          worth,
+          settled: () => settled({ grey, camera }, begun, seated, zone, place.radiusMm),
+        };
       }),
   );
 }
+
+/** Places as they come to lie, worthiest first. */
+export const guessesAt = (places: readonly LikelyPlace[]): ThreadGuess[] =>
+  places.flatMap((place) => place.settled() ?? []).sort((a, b) => b.worth - a.worth);
 
 /** Where in a stretch that repeats the thread may lie. */
 interface Place {

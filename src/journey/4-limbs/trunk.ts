@@ -6,7 +6,6 @@ import {
   convolve,
   type Planes,
   pooled,
-  rectified,
   type Weights,
 } from './network';
 
@@ -20,10 +19,10 @@ export interface Trunk {
   readonly logit: Convolution;
 }
 
-/** How fewer columns are made. */
+/** How columns are made fewer. */
 export interface Thinning {
-  readonly every?: 1 | 2;
-  readonly thinned?: (planes: Planes) => Planes;
+  readonly afterFirst: (planes: Planes) => Planes;
+  readonly afterSecond?: (planes: Planes) => Planes;
 }
 
 export const trunkChannels = 16;
@@ -39,22 +38,21 @@ export function readTrunk(w: Weights, inputs: number, dilations: readonly number
       convolution(w, { from: c, to: c, rows: 5, columns: 3, dilation }),
     ),
     head: convolution(w, { from: 2 * c, to: headChannels, rows: 5, columns: 1 }),
-    logit: convolution(w, { from: headChannels, to: 1, rows: 1, columns: 1 }),
+    logit: convolution(w, { from: headChannels, to: 1, rows: 1, columns: 1, signed: true }),
   };
 }
 
-/** `round`: whether columns go round. Of what the first and the second convolution give, `every` 2 leaves every
- *  second column only; `thinned` makes fewer of what the first gives. */
+/** `round`: whether columns go round. */
 export function throughTrunk(
   trunk: Trunk,
   input: Planes,
   round: boolean,
-  { every = 1, thinned = (planes) => planes }: Thinning,
-): { readonly planes: Planes; readonly features: Planes; readonly logits: Float64Array } {
-  let x = thinned(rectified(convolve(input, trunk.first, round, every)));
-  x = rectified(convolve(x, trunk.second, round, every));
-  for (const layer of trunk.adding) x = added(x, rectified(convolve(x, layer, round)));
-  const features = rectified(convolve(pooled(x), trunk.head, false));
+  { afterFirst, afterSecond = (planes) => planes }: Thinning,
+): { readonly planes: Planes; readonly features: Planes; readonly logits: Float32Array } {
+  let x = afterFirst(convolve(input, trunk.first, round));
+  x = afterSecond(convolve(x, trunk.second, round));
+  for (const layer of trunk.adding) x = added(x, convolve(x, layer, round));
+  const features = convolve(pooled(x), trunk.head, false);
   return { planes: x, features, logits: convolve(features, trunk.logit, false).values };
 }
 
@@ -75,8 +73,11 @@ export function weighed(
 }
 
 /** Exponentials of logits over their sum, which is of `exp(logit − most)`. */
-export function shares(logits: Float64Array, most: number): { each: Float64Array; sum: number } {
-  const each = logits.map((v) => portable.exp(v - most));
+export function shares(
+  logits: Float32Array | Float64Array,
+  most: number,
+): { each: Float64Array; sum: number } {
+  const each = Float64Array.from(logits, (v) => portable.exp(v - most));
   const sum = each.reduce((s, v) => s + v, 0);
   for (let i = 0; i < each.length; i++) each[i] /= sum;
   return { each, sum };

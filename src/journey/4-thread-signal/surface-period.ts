@@ -1,6 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import { fadingWindow } from './fading-window';
 import type { Unrolled } from './unrolled-surface';
+import { amplitudes, type FoldedRows, foldedRows, foldInto, wavesOf } from './wave-amplitudes';
 
 /** A period of the unrolled surface, and what speaks for it. */
 export interface SurfacePeriod {
@@ -55,14 +56,12 @@ export function surfacePeriods(
     .slice(0, peaksKept)
     .map(({ i }) => 1 / topOf(frequencies, energy, i));
   const found: SurfacePeriod[] = [];
-  // Every second harmonic of a period is one of its half's.
-  const known = new Map<number, Float64Array>();
   for (const peak of peaks)
     for (const fraction of fractions) {
       const periodMm = peak * fraction;
       if (periodMm < range.fromMm || periodMm > longest) continue;
       if (found.some((q) => Math.abs(q.periodMm / periodMm - 1) < 0.004)) continue;
-      found.push(scored(surface, periodMm, known));
+      found.push(scored(surface, periodMm));
     }
   return distinct(
     found
@@ -107,144 +106,58 @@ export function scoreOver(
 }
 
 /** A view under a window that fades towards its ends. */
-export interface Windowed {
-  readonly rows: readonly Float64Array[];
+interface Windowed {
+  readonly folded: FoldedRows;
   readonly azimuths: readonly number[];
   readonly stepMm: number;
   readonly lengthMm: number;
-  readonly middle: number;
   /** Energy of all rows under the window, and of the window itself. */
   readonly energy: number;
   readonly window2: number;
 }
 
-export function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null {
+function windowed({ rows, azimuths, stepMm }: Unrolled): Windowed | null {
   const n = rows[0]?.length ?? 0;
   if (rows.length < 12 || n < 16) return null;
   const { w, window2 } = fadingWindow(n);
+  const folded = foldedRows(n, rows.length);
+  const v = new Float64Array(n);
   let energy = 1e-9;
-  const out = rows.map((row) => {
-    const v = row.map((x, i) => x * w[i]);
-    for (let i = 0; i < n; i++) energy += v[i] * v[i];
-    return v;
-  });
-  return {
-    rows: out,
-    azimuths,
-    stepMm,
-    lengthMm: n * stepMm,
-    middle: (n - 1) / 2,
-    energy,
-    window2,
-  };
-}
-
-/** Rows summed at once: one sum alone waits for its own last addition. */
-const abreast = 4;
-
-/** Complex amplitude of every row at a frequency, per mm: real and imaginary in turn. */
-export function amplitudes({ rows, stepMm, middle }: Windowed, frequency: number): Float64Array {
-  const n = rows[0].length;
-  const out = new Float64Array(2 * rows.length);
-  const cosines = new Float64Array(n);
-  const sines = new Float64Array(n);
-  const turn = 2 * Math.PI * frequency * stepMm;
-  const ct = portable.cos(turn);
-  const st = portable.sin(turn);
-  let c = portable.cos(turn * middle);
-  let s = -portable.sin(turn * middle);
-  for (let i = 0; i < n; i++) {
-    cosines[i] = c;
-    sines[i] = s;
-    const next = c * ct - s * st;
-    s = s * ct + c * st;
-    c = next;
-  }
-  const last = rows.length - 1;
-  for (let j = 0; j < rows.length; j += abreast) {
-    // Past the last row its own is summed again, for nothing.
-    const p = rows[j];
-    const q = rows[Math.min(j + 1, last)];
-    const r = rows[Math.min(j + 2, last)];
-    const t = rows[Math.min(j + 3, last)];
-    let pa = 0;
-    let pb = 0;
-    let qa = 0;
-    let qb = 0;
-    let ra = 0;
-    let rb = 0;
-    let ta = 0;
-    let tb = 0;
+  rows.forEach((row, j) => {
     for (let i = 0; i < n; i++) {
-      const x = cosines[i];
-      const y = sines[i];
-      const pi = p[i];
-      pa += pi * x;
-      pb -= pi * y;
-      const qi = q[i];
-      qa += qi * x;
-      qb -= qi * y;
-      const ri = r[i];
-      ra += ri * x;
-      rb -= ri * y;
-      const ti = t[i];
-      ta += ti * x;
-      tb -= ti * y;
+      v[i] = row[i] * w[i];
+      energy += v[i] * v[i];
     }
-    // The last row's sum is written once more to the same place.
-    const at0 = 2 * j;
-    out[at0] = pa;
-    out[at0 + 1] = pb;
-    const at1 = 2 * Math.min(j + 1, last);
-    out[at1] = qa;
-    out[at1 + 1] = qb;
-    const at2 = 2 * Math.min(j + 2, last);
-    out[at2] = ra;
-    out[at2 + 1] = rb;
-    const at3 = 2 * Math.min(j + 3, last);
-    out[at3] = ta;
-    out[at3 + 1] = tb;
-  }
-  return out;
-}
-
-/** Power of all rows together at each frequency, per mm: the cosine transform of their summed autocorrelation, which
- *  is reckoned once for all frequencies. */
-function summedSpectrum({ rows, stepMm }: Windowed, frequencies: readonly number[]): number[] {
-  const n = rows[0].length;
-  const correlation = new Float64Array(n);
-  for (const row of rows)
-    for (let lag = 0; lag < n; lag++) {
-      let sum = 0;
-      for (let i = lag; i < n; i++) sum += row[i] * row[i - lag];
-      correlation[lag] += sum;
-    }
-  return frequencies.map((f) => {
-    const twice = 2 * portable.cos(2 * Math.PI * f * stepMm);
-    let power = correlation[0];
-    let [before, here] = [1, twice / 2];
-    for (let lag = 1; lag < n; lag++) {
-      power += 2 * correlation[lag] * here;
-      const next = twice * here - before;
-      before = here;
-      here = next;
-    }
-    return power;
+    foldInto(folded, j, v);
   });
+  return { folded, azimuths, stepMm, lengthMm: n * stepMm, energy, window2 };
 }
 
-function power(a: Float64Array): number {
+/** Complex amplitudes of every row at each frequency, per mm. */
+const amplitudesAt = ({ folded, stepMm }: Windowed, frequencies: readonly number[]) =>
+  amplitudes(
+    folded,
+    wavesOf(
+      folded.samples,
+      frequencies.map((f) => 2 * Math.PI * f * stepMm),
+    ),
+  );
+
+/** Power of all rows together at each frequency, per mm. */
+function summedSpectrum(surface: Windowed, frequencies: readonly number[]): number[] {
+  const { re, im } = amplitudesAt(surface, frequencies);
+  const { rows } = surface.folded;
+  return frequencies.map((_, k) => power(re, im, k * rows, rows));
+}
+
+function power(re: Float32Array, im: Float32Array, from: number, count: number): number {
   let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += a[i] * a[i];
+  for (let i = from; i < from + count; i++) sum += re[i] * re[i] + im[i] * im[i];
   return sum;
 }
 
 /** Frequency at the top of the parabola through three neighbours. */
-export function topOf(
-  frequencies: readonly number[],
-  energy: readonly number[],
-  i: number,
-): number {
+function topOf(frequencies: readonly number[], energy: readonly number[], i: number): number {
   const a = energy[i - 1] ?? energy[i];
   const b = energy[i];
   const c = energy[i + 1] ?? energy[i];
@@ -253,42 +166,35 @@ export function topOf(
   return frequencies[i] + shift * (frequencies[1] - frequencies[0]);
 }
 
-/** `known`: amplitudes of this surface by frequency, which it adds to. */
-function scored(
-  surface: Windowed,
-  periodMm: number,
-  known?: Map<number, Float64Array>,
-): SurfacePeriod {
+function scored(surface: Windowed, periodMm: number): SurfacePeriod {
   const { azimuths, stepMm, energy, window2 } = surface;
   const sums = new Float64Array(climbSteps);
   const spacing = azimuths[1] - azimuths[0];
   const rows = azimuths.length;
-  for (let k = 1; k <= harmonics; k++) {
-    if (periodMm / k < samplesPerWave * stepMm) break;
-    const frequency = k / periodMm;
-    const a = known?.get(frequency) ?? amplitudes(surface, frequency);
-    known?.set(frequency, a);
-    const together = new Float64Array(climbSteps);
+  const frequencies: number[] = [];
+  for (let k = 1; k <= harmonics && periodMm / k >= samplesPerWave * stepMm; k++)
+    frequencies.push(k / periodMm);
+  const { re, im } = amplitudesAt(surface, frequencies);
+  const together = new Float64Array(climbSteps);
+  for (let k = 1; k <= frequencies.length; k++) {
+    const first = (k - 1) * rows;
+    together.fill(0);
     let all = 1e-12;
     for (const share of baselines) {
       const b = Math.max(1, Math.round(share * rows));
-      let re = 0;
-      let im = 0;
-      for (let j = 0; j + 2 * b < a.length; j += 2) {
-        const p = a[j];
-        const q = a[j + 1];
-        const r = a[j + 2 * b];
-        const s = a[j + 2 * b + 1];
-        const x = r * p + s * q;
-        const y = s * p - r * q;
-        re += x;
-        im += y;
-        all += Math.sqrt(x * x + y * y);
+      let x = 0;
+      let y = 0;
+      for (let j = first; j + b < first + rows; j++) {
+        const dx = re[j + b] * re[j] + im[j + b] * im[j];
+        const dy = re[j + b] * im[j] - im[j + b] * re[j];
+        x += dx;
+        y += dy;
+        all += Math.sqrt(dx * dx + dy * dy);
       }
       const { cosines, sines } = climbs(k, b, spacing);
-      for (let m = 0; m < climbSteps; m++) together[m] += re * cosines[m] - im * sines[m];
+      for (let m = 0; m < climbSteps; m++) together[m] += x * cosines[m] - y * sines[m];
     }
-    const share = (2 * power(a)) / (window2 * energy);
+    const share = (2 * power(re, im, first, rows)) / (window2 * energy);
     for (let m = 0; m < climbSteps; m++) sums[m] += share * Math.max(together[m] / all, -0.2);
   }
   let top = 0;

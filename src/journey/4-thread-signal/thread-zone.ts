@@ -1,7 +1,7 @@
 import { middleValue } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { Straightened } from './straightened';
-import { type Row, waves, windowSpectra } from './window-spectra';
+import { type Row, type WindowSpectra, windowSpectra, windowWaves } from './window-spectra';
 
 /** Part of the straightened view where something repeats along the axis. */
 export interface PeriodicZone {
@@ -35,7 +35,7 @@ export function repeatingZones(
   for (let p = shortestMm / 2; p < longestMm; p *= stepRatio) periods.push(p);
   const octave = Math.round(portable.log(2) / portable.log(stepRatio));
   const first = periods.findIndex((p) => p >= Math.max(shortestMm, 4 * view.stepMm));
-  const wavesOf = waves(view.stepMm, periods);
+  const wavesAt = windowWaves(view.stepMm, periods);
   const found: Candidate[] = [];
   for (const windowMm of [5, 8, 12]) {
     for (
@@ -44,15 +44,15 @@ export function repeatingZones(
       centre += windowMm / 6
     ) {
       const window = { centreMm: centre - view.fromS, windowMm };
-      const spectra = windowSpectra(view, rows, window, periods, wavesOf);
+      const spectra = windowSpectra(view, rows, window, wavesAt);
       let best: Candidate | null = null;
       for (let k = first; k < periods.length; k++) {
         if (3 * periods[k] > windowMm) break;
         // The crest and the root of a ridge both shine: much of the power sits in the second harmonic,
         // and counting it with the first keeps half a pitch from passing for a pitch.
         let strength = 0;
-        for (const row of spectra) {
-          const explained = Math.min(1, row[k] + row[k - octave]);
+        for (let j = 0; j < rows.length; j++) {
+          const explained = explainedBy(spectra, k, octave, j);
           strength += explained * explained;
         }
         strength *= rowStrideMm * Math.min(1, Math.sqrt(windowMm / 8));
@@ -80,14 +80,18 @@ interface Candidate {
   readonly windowMm: number;
   readonly k: number;
   readonly strength: number;
-  readonly spectra: readonly Float64Array[];
+  readonly spectra: WindowSpectra;
+}
+
+/** Share of a row's variance that a period explains with its second harmonic. */
+function explainedBy({ shares, variances }: WindowSpectra, k: number, octave: number, row: number) {
+  const rows = variances.length;
+  return Math.min(1, shares[k * rows + row] + shares[(k - octave) * rows + row]);
 }
 
 /** How far out, left and right, at least half of three neighbouring rows repeat. */
-function reach(rows: readonly Row[], spectra: readonly Float64Array[], k: number, octave: number) {
-  const explained = spectra.map(
-    (row) => Math.min(1, row[k] + row[k - octave]) * row[row.length - 1],
-  );
+function reach(rows: readonly Row[], spectra: WindowSpectra, k: number, octave: number) {
+  const explained = rows.map((_, j) => explainedBy(spectra, k, octave, j) * spectra.variances[j]);
   const typical = [...explained].sort((a, b) => b - a)[Math.floor(explained.length / 3)] ?? 0;
   let left = 0;
   let right = 0;

@@ -141,23 +141,28 @@ function sampled({ width, height, data }: GreyImage, at: Float64Array, n: number
 
 function levelled(row: Float64Array, meanHalf: number, spreadHalf: number): Float64Array {
   const flat = runningMean(row, Math.max(2, Math.round(meanHalf)));
-  for (let i = 0; i < flat.length; i++) flat[i] = row[i] - flat[i];
-  const spread = runningMean(
-    flat.map((v) => v * v),
-    Math.max(3, Math.round(spreadHalf)),
-  );
-  return flat.map((v, i) =>
-    Math.max(-clip, Math.min(clip, v / Math.max(leastSpread, Math.sqrt(spread[i])))),
-  );
+  const squares = new Float64Array(row.length);
+  for (let i = 0; i < row.length; i++) {
+    flat[i] = row[i] - flat[i];
+    squares[i] = flat[i] * flat[i];
+  }
+  const spread = runningMean(squares, Math.max(3, Math.round(spreadHalf)));
+  for (let i = 0; i < row.length; i++) {
+    const v = flat[i] / Math.max(leastSpread, Math.sqrt(spread[i]));
+    flat[i] = Math.max(-clip, Math.min(clip, v));
+  }
+  return flat;
 }
 
 function runningMean(row: Float64Array, half: number): Float64Array {
   const n = row.length;
   const sums = new Float64Array(n + 1);
   for (let i = 0; i < n; i++) sums[i + 1] = sums[i] + row[i];
-  return row.map((_, i) => {
+  const out = new Float64Array(n);
+  for (let i = 0; i < n; i++) {
     const a = Math.max(0, i - half);
     const b = Math.min(n, i + half + 1);
-    return (sums[b] - sums[a]) / (b - a);
-  });
+    out[i] = (sums[b] - sums[a]) / (b - a);
+  }
+  return out;
 }

@@ -8,7 +8,6 @@ import {
   type Planes,
   pooled,
   quartered,
-  rectified,
   through,
   Weights,
 } from '../4-limbs/network';
@@ -67,9 +66,9 @@ export function endLogits(part: Part, window: Float32Array, told: number): Float
   const net = networks.get(part) ?? read(part);
   networks.set(part, net);
   const { rows, columns, round } = parts[part];
-  let x: Planes = { values: Float64Array.from(window), channels: 1, rows, columns };
-  for (const layer of net.pooling) x = quartered(rectified(convolve(x, layer, round)));
-  x = folded(added(x, rectified(convolve(x, net.adding, round))));
+  let x: Planes = { values: window, channels: 1, rows, columns };
+  for (const layer of net.pooling) x = quartered(convolve(x, layer, round));
+  x = folded(added(x, convolve(x, net.adding, round)));
   const { values } = round ? pooled(x) : x;
   const hidden = through(net.hidden, Float64Array.from([...values, told]));
   return through(
@@ -81,7 +80,7 @@ export function endLogits(part: Part, window: Float32Array, told: number): Float
 /** The upper rows and the lower ones in mirror image, added: a part looks the same from either side of its axis. */
 function folded({ values, channels, rows, columns }: Planes): Planes {
   const half = rows / 2;
-  const out = new Float64Array(channels * half * columns);
+  const out = new Float32Array(channels * half * columns);
   for (let c = 0; c < channels; c++)
     for (let y = 0; y < half; y++)
       for (let x = 0; x < columns; x++)

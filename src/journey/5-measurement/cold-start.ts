@@ -1,4 +1,4 @@
-import { middleValue } from '../../quantity/order';
+import { quantile } from '../../quantity/order';
 import * as portable from '../../quantity/portable-math';
 import type { OutlinePoint } from '../4-thread-signal/outline-edges';
 import type { OutlineModel } from './outline-model';
@@ -24,21 +24,25 @@ export function bestStart(
   const tilts = points.map((q) => model.tilt(q.side, q.slope));
   let best: [number, number] = [pitch0, initial[index.crestS]];
   let least = Number.POSITIVE_INFINITY;
+  const sides = (['left', 'right'] as const).map((side) => {
+    const own = points.flatMap((q, i) => (q.side === side ? [i] : []));
+    return { own, residuals: new Float64Array(own.length) };
+  });
   const consider = (pitchMm: number, crestS: number) => {
     const p = [pitchMm, crestS, ...rest];
-    const residuals = points.map(
-      (q, i) =>
-        q.r -
-        model.lineAt(p, q.side, q.s) -
-        pitchMm * model.toothAt(contours, tilts[i], model.phaseOf(p, q.side, q.s)),
-    );
-    const level = { left: 0, right: 0 };
-    for (const side of ['left', 'right'] as const)
-      level[side] = middleValue(residuals.filter((_, i) => points[i].side === side)) ?? 0;
-    const cost = residuals.reduce((sum, e, i) => {
-      const z = (e - level[points[i].side]) / width;
-      return sum + portable.log(1 + z * z);
-    }, 0);
+    let cost = 0;
+    for (const { own, residuals } of sides) {
+      for (let k = 0; k < own.length; k++) {
+        const { r, side, s } = points[own[k]];
+        const tooth = model.toothAt(contours, tilts[own[k]], model.phaseOf(p, side, s));
+        residuals[k] = r - model.lineAt(p, side, s) - pitchMm * tooth;
+      }
+      const level = quantile(residuals.sort(), 0.5);
+      for (let k = 0; k < own.length; k++) {
+        const z = (residuals[k] - level) / width;
+        cost += portable.log(1 + z * z);
+      }
+    }
     if (cost >= least) return;
     least = cost;
     best = [pitchMm, crestS];

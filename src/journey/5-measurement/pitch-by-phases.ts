@@ -9,15 +9,14 @@ const span = 0.02;
 const steps = 80;
 /** Places within a pitch that a line of crests may begin at. */
 const starts = 60;
-/** Neighbouring windows see one of their two turns in common: each says half of what it says alone. */
-const ownShare = 0.5;
 /** Windows in which the network may have been misled altogether. */
 const misled = 0.05;
 
-/** Phase and concentration of the crests along one side. */
+/** Phase and concentration of the crests along one side, and the mean of what their density is made of. */
 interface Line {
   readonly at: readonly number[];
   readonly sureness: readonly number[];
+  readonly mean: readonly number[];
 }
 
 /** The pitch by where crests of limbs and upper side are seen all along a thread: each side's crests lie evenly, all of
@@ -26,12 +25,10 @@ export function pitchByPhases(photo: PosedPhoto, body: WoundBody): Estimate | nu
   const phases = turnPhases(photo, body);
   if (phases.length < 2) return null;
   const places = phases.map((one) => crestPlaces(photo.camera, body, one));
-  const lines = (['left', 'right', 'face'] as const).map(
-    (side): Line => ({
-      at: places.map((one) => one[side]),
-      sureness: phases.map((one) => one[side].sureness),
-    }),
-  );
+  const lines = (['left', 'right', 'face'] as const).map((side): Line => {
+    const sureness = phases.map((one) => one[side].sureness);
+    return { at: places.map((one) => one[side]), sureness, mean: sureness.map(besselRatio) };
+  });
   const logs = Array.from({ length: 2 * steps + 1 }, (_, k) => {
     const pitchMm = body.pitchMm * (1 + (span * (k - steps)) / steps);
     return lines.reduce((sum, line) => sum + evidence(line, pitchMm), 0);
@@ -53,22 +50,19 @@ export function pitchByPhases(photo: PosedPhoto, body: WoundBody): Estimate | nu
 }
 
 /** Logarithm of how likely a side's crests are, were they a pitch apart, wherever the first of them lies. */
-function evidence({ at, sureness }: Line, pitchMm: number): number {
+function evidence({ at, sureness, mean }: Line, pitchMm: number): number {
   let sum = 0;
   for (let start = 0; start < starts; start++) {
-    let log = 0;
-    for (const [i, s] of at.entries()) {
-      const turn = 2 * Math.PI * (s / pitchMm - start / starts);
-      log += ownShare * portable.log(density(sureness[i], portable.cos(turn)));
+    let all = 1;
+    for (let i = 0; i < at.length; i++) {
+      // A von Mises density over that of an even spread, with those that were misled.
+      const cosine = portable.cos(2 * Math.PI * (at[i] / pitchMm - start / starts));
+      all *= misled + ((1 - misled) * portable.exp(sureness[i] * (cosine - 1))) / mean[i];
     }
-    sum += portable.exp(log);
+    // Neighbouring windows see one of their two turns in common: each says half of what it says alone.
+    sum += Math.sqrt(all);
   }
   return portable.log(sum / starts);
-}
-
-/** A von Mises density at an angle's cosine, over that of an even spread, with those that were misled. */
-function density(sureness: number, cosine: number): number {
-  return misled + ((1 - misled) * portable.exp(sureness * (cosine - 1))) / besselRatio(sureness);
 }
 
 /** I₀(k)·exp(−k): Abramowitz and Stegun, 9.8.1 and 9.8.2. */

@@ -46,16 +46,14 @@ function fitAt(
   const rows = bases(points, middleS, pitchMm);
   const w = new Float64Array(n).fill(1);
   const sizes = new Float64Array(n);
+  const residuals = new Float64Array(n);
+  const A = new Float64Array(unknowns * unknowns);
+  const b = new Float64Array(unknowns);
   let x: Float64Array | null = null;
   let scale = 0.3 * pitchMm;
-  const residual = (i: number, c: Float64Array) => {
-    let v = points[i].r;
-    for (let k = 0, at = i * unknowns; k < unknowns; k++) v -= rows[at + k] * c[k];
-    return v;
-  };
   for (let pass = 0; pass < 6; pass++) {
-    const A = new Float64Array(unknowns * unknowns);
-    const b = new Float64Array(unknowns);
+    A.fill(0);
+    b.fill(0);
     for (let i = 0; i < n; i++) {
       const at = i * unknowns;
       for (let k = 0; k < unknowns; k++) {
@@ -71,11 +69,15 @@ function fitAt(
     for (const k of [1, 3]) A[k * unknowns + k] += 12 * (scale / steepest) ** 2;
     x = solveSymmetric(A, b, unknowns);
     if (!x) return null;
-    const solved = x;
-    for (let i = 0; i < n; i++) sizes[i] = Math.abs(residual(i, solved));
+    for (let i = 0; i < n; i++) {
+      let v = points[i].r;
+      for (let k = 0, at = i * unknowns; k < unknowns; k++) v -= rows[at + k] * x[k];
+      residuals[i] = v;
+      sizes[i] = Math.abs(v);
+    }
     sizes.sort();
     scale = Math.max(0.01 * pitchMm, 1.48 * quantile(sizes, 0.5));
-    for (let i = 0; i < n; i++) w[i] = 1 / (1 + (residual(i, solved) / (2 * scale)) ** 2);
+    for (let i = 0; i < n; i++) w[i] = 1 / (1 + (residuals[i] / (2 * scale)) ** 2);
   }
   if (!x) return null;
   const c = x;
@@ -84,7 +86,7 @@ function fitAt(
   points.forEach((_, i) => {
     let v = 0;
     for (let k = 4; k < unknowns; k++) v += rows[i * unknowns + k] * c[k];
-    const e = residual(i, c);
+    const e = residuals[i];
     wave += w[i] * v * v;
     rest += w[i] * e * e + (1 - w[i]) * scale * scale;
   });
