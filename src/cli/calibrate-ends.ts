@@ -23,8 +23,9 @@ const file = fileURLToPath(new URL('../journey/5-end/allowances.json', import.me
 const fewest = 60;
 
 /** Of 21 ends without a ring that another renderer drew, with threads that run up to the hex, three looked as if they had
- *  one, and two of 230 of our own: no set of one renderer shows how often that is, so by judgement at least this share.
- *  Then a ring that is seen settles nothing by itself. */
+ *  one to the network before that of today, which sees none on any of them, or on 322 plain ends of our own: but no set of
+ *  few renderers shows how often what they never drew looks ringed, so by judgement at least this share. Then a ring that
+ *  is seen settles nothing by itself. */
 const leastMistaken = { nose: 0, base: 0.03, profile: 0, taper: 0 } as const;
 
 const kindsOf = { nose: noseKinds, base: baseKinds, profile: profileKinds, taper: taperKinds };

@@ -22,6 +22,10 @@ export interface EndShot {
   readonly uPrint: number;
 }
 
+/** An end that is as unlikely to have no cone as this has one: how sharp it is, is then sought on either side alone
+ *  (judgement). */
+const hardly = 0.02;
+
 /** Pitch, diameter and nose of one threaded end, with their uncertainty, and what is drawn of its seat. */
 export function measureEnd(
   { photo, reference, field, uPrint }: EndShot,
@@ -42,11 +46,12 @@ export function measureEnd(
   const { camera, response } = reference;
   const view = { grey, camera, response, mmPerPx: solution.mmPerPx, field };
   const threadShows = threadLook(view, solution);
+  const endShows = endLook(view, solution);
   const measurement = {
     ...withUncertainty(reference, solution, { field, flashFired }, uPrint),
-    noseHalfAngleDeg: noseHalfAngle(view, solution),
+    noseHalfAngleDeg: noseHalfAngle(view, solution, endShows.nose.none < hardly),
     hexAcrossFlatsMm: acrossFlats(solution),
-    endShows: endLook(view, solution),
+    endShows,
     ...(threadShows && { threadShows }),
   };
   return ok({ solution, measurement, features: endFeatures(view, solution, measurement) });

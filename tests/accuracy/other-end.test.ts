@@ -14,8 +14,9 @@ const other = {
   crest_major_at_end_mm: 15.9,
 };
 
-const truthWith = (its?: object) =>
+const truthWith = (its?: object, own: object = {}) =>
   truthSchema.parse({
+    ...own,
     name: 'x01',
     designation: 'M18x1.5',
     system: 'M',
@@ -53,4 +54,12 @@ it("an elbow's other end lies where its leg does", () => {
 
 it('a plain leg is no other end', () => {
   expect(otherEndOf(truthWith())).toBeNull();
+});
+
+it('the ring and the collar of the first end are not the other one’s', () => {
+  const stud = { nose: 'plain', family: 'ISO 6149 stud', size: 'M18', stud_oring: 2.2 };
+  const end = otherEndOf(truthWith(other, stud));
+  expect(end?.stud_oring).toBeUndefined();
+  expect(end?.family).toBeUndefined();
+  expect(otherEndOf(truthWith(other, { collar: true }))?.collar).toBeUndefined();
 });

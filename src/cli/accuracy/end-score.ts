@@ -83,10 +83,12 @@ function nearest(
   return ends[away.indexOf(Math.min(...away))]!;
 }
 
+/** Renders that do not say it of each part have a ring on all of these. */
+const ringedFamilies: ReadonlySet<string> = new Set(['O-ring stud', 'ISO 6149 stud']);
+
 function scoreOf(end: Truth, found: ThreadMeasurement | null): EndScore {
   const coneDeg = end.nose === 'cone' ? (end.nose_half_angle_deg ?? null) : null;
-  // Renders that do not say it of each part have a ring on every O-ring stud.
-  const ringed = end.stud_oring ?? end.family === 'O-ring stud';
+  const ringed = end.stud_oring ?? ringedFamilies.has(end.family ?? '');
   const base = ringed ? 'o-ring' : end.collar ? 'shoulder' : 'none';
   const whitworth = end.system === 'G' || end.system === 'R';
   const profile = whitworth ? '55' : end.system === 'NPT' ? 'npt' : '60';

@@ -96,8 +96,13 @@ export function otherEndOf(truth: Truth): Truth | null {
     axis_p0: other.axis_p0 ?? rear,
     axis_p1: other.axis_p1 ?? (inward as Truth['axis_p1']),
     axis_rear: nose,
+    // What the first end is, and what seals on it, is no part of the other.
+    family: other.family,
+    size: other.size,
     nose: truth.nose && 'plain',
     nose_half_angle_deg: null,
+    stud_oring: undefined,
+    collar: undefined,
     other: undefined,
   };
 }

@@ -6,6 +6,7 @@ import {
   outlineEdges,
   type Side,
 } from '../4-thread-signal/outline-edges';
+import { coneBySides } from './cone-by-sides';
 import { coneThrough, type NosePoint, ratherRim, straightRun, uSystematicDeg } from './nose-cone';
 import type { ThreadSolution } from './thread-solution';
 
@@ -32,15 +33,41 @@ const biasOfBlur = 0.2;
 /** Flare cones are 8° apart: an angle less sure than this would not keep them apart. */
 const uMostDeg = 2;
 
-/** Half angle of the cone ahead of the thread; null when there is none, or none is resolved. The
- *  thread's frame has its axis between both outlines, so that an axis turned on the card makes one
- *  side steeper and the other flatter by as much. */
-export function noseHalfAngle(view: OutlineView, thread: NoseThread): Estimate | null {
+/** Half angle of the cone ahead of the thread; null when there is none, or none is resolved. `isCone`: it is known that
+ *  there is one, so that a side of it will do. */
+export function noseHalfAngle(
+  view: OutlineView,
+  thread: NoseThread,
+  isCone: boolean,
+): Estimate | null {
   const { fit, zone } = thread;
-  const { mmPerPx, response } = view;
   const radiusMm = fit.crestRadiusMm + fit.halfTaper * (zone.fromS - fit.middleS);
-  const p = fit.pitchMm;
   const points = sides.flatMap((side) => noseOutline(view, thread, side, radiusMm));
+  const found = coneOfBoth(view, points, radiusMm, fit.pitchMm);
+  if (found || !isCone) return found;
+  const near = {
+    from: zone.fromS - noseReach.radii * radiusMm,
+    to: zone.fromS + noseReach.turns * fit.pitchMm,
+  };
+  const ceiling = radiusMm - crestBand * fit.pitchMm;
+  return coneBySides(
+    points.filter(({ r, s }) => r < ceiling && s > near.from && s < near.to),
+    view.mmPerPx,
+  );
+}
+
+/** Where a cone lies against the first whole turn: its length and up to two and a half turns ahead, and not on the
+ *  thread (common practice). */
+const noseReach = { radii: 1.1, turns: 1 };
+
+/** By both sides together. The thread's frame has its axis between both outlines, so that an axis turned on the card makes
+ *  one side steeper and the other flatter by as much. */
+function coneOfBoth(
+  { mmPerPx, response }: OutlineView,
+  points: readonly NosePoint[],
+  radiusMm: number,
+  p: number,
+): Estimate | null {
   const ceiling = radiusMm - crestBand * p;
   const below = points.filter((q) => q.r < ceiling);
   const run = straightRun(below, mmPerPx, widestDeg);

@@ -212,7 +212,7 @@ interface Line {
 }
 
 /** Cuts half a pixel apart share blur and noise reduction: one in six counts as new. */
-const pointsPerNew = 6;
+export const pointsPerNew = 6;
 
 function line(points: readonly NosePoint[], r: (q: NosePoint) => number): Line | null {
   const n = points.length;

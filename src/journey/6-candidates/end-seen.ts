@@ -93,20 +93,36 @@ const knownCones = [30, 37, 45] as const;
 /** Of a cone that is one of the standard ones: as made (judgement). */
 const uMadeDeg = 0.5;
 
-/** Half angle of the cone ahead of the thread: by its outline, or else that of the standard cone that it looks like, if one
- *  is likelier than all others, with the spread of all of them about it. Null where neither tells. */
+/** Farther than this from a standard cone, in standard uncertainties, a measured angle is none of it (judgement). */
+const sameConeU = 3;
+
+/** Half angle of the cone ahead of the thread: by its outline, drawn to the standard cone that it looks like, if one is
+ *  likelier than all others; where no outline tells, that cone's, with the spread of all of them about it. Null where
+ *  neither tells. */
 export function coneAngle({ noseHalfAngleDeg, endShows }: ShownEnd): Estimate | null {
-  if (noseHalfAngleDeg || !endShows || endShows.nose.none > 0.5) return noseHalfAngleDeg;
-  const shares = knownCones.map((deg) => endShows.nose[`cone-${deg}`]);
+  if (!endShows || endShows.nose.none > 0.5) return noseHalfAngleDeg;
+  const shares = knownCones.map(
+    (deg) =>
+      endShows.nose[`cone-${deg}`] *
+      (noseHalfAngleDeg ? coneAngleChance(noseHalfAngleDeg, deg) : 1),
+  );
   const sum = shares.reduce((a, b) => a + b, 0);
   const most = Math.max(...shares);
-  if (most <= sum / 2) return null;
-  const value = knownCones[shares.indexOf(most)]!;
+  if (most <= sum / 2) return noseHalfAngleDeg;
+  const made = knownCones[shares.indexOf(most)]!;
   const variance = knownCones.reduce(
-    (total, deg, i) => total + (shares[i]! / sum) * (deg - value) ** 2,
-    0,
+    (total, deg, i) => total + (shares[i]! / sum) * (deg - made) ** 2,
+    uMadeDeg ** 2,
   );
-  return { value, u: Math.sqrt(variance + uMadeDeg ** 2) };
+  const standard = { value: made, u: Math.sqrt(variance) };
+  if (!noseHalfAngleDeg) return standard;
+  const apart = Math.abs(noseHalfAngleDeg.value - made);
+  if (apart > sameConeU * Math.hypot(noseHalfAngleDeg.u, uMadeDeg)) return noseHalfAngleDeg;
+  const [mine, its] = [1 / noseHalfAngleDeg.u ** 2, 1 / standard.u ** 2];
+  return {
+    value: (mine * noseHalfAngleDeg.value + its * made) / (mine + its),
+    u: 1 / Math.sqrt(mine + its),
+  };
 }
 
 /** Probability of each seat by what the photo shows of the end alone, were all seats as common: what is no cone may

@@ -167,6 +167,16 @@ describe('what an end looks like', () => {
     expect(claimedSeat(shown(looks('none', 'none')))).toBeNull();
   });
 
+  test('draws an angle that one side of the outline gave to the cone that it looks like', () => {
+    const at = (value: number, u: number) =>
+      coneAngle({ noseHalfAngleDeg: { value, u }, endShows: looks('cone-37', 'none') })!;
+    expect(at(39.6, 1.2).value).toBeGreaterThan(37);
+    expect(at(39.6, 1.2).value).toBeLessThan(38);
+    expect(at(39.6, 1.2).u).toBeLessThan(1.2);
+    // What was measured well is not talked into another cone.
+    expect(at(42, 0.6)).toEqual({ value: 42, u: 0.6 });
+  });
+
   test('names the angle of the standard cone that it is, unless two are as likely', () => {
     const endShows = looks('cone-37', 'none');
     expect(coneAngle({ noseHalfAngleDeg: null, endShows })!.value).toBeCloseTo(37, 0);
