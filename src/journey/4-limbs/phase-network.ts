@@ -30,7 +30,7 @@ interface Network {
   readonly direction: Convolution;
 }
 
-const channels = { in: 4, first: 12, rest: 16, head: 24 } as const;
+const channels = { in: 4, first: 12, rest: 24, head: 24 } as const;
 const rowsOf = { turn: turnLook.bins, face: faceLook.rows } as const;
 const phases = faceLook.phases;
 /** Pixels of a pitch about which the networks were told how fine a photo is. */
