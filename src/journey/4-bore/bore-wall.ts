@@ -22,6 +22,8 @@ export interface WallWindow {
 const widestRad = (72 * Math.PI) / 180;
 /** Chamfer and first, cut turn, in radii. */
 const chamferShare = 0.14;
+/** Share of the mouth's radius within which the wall behind it is seen past the rim. */
+const rimShare = 0.97;
 /** Threads are seldom deeper than this, in radii (common practice: about a diameter). */
 const deepest = 2.2;
 
@@ -63,7 +65,7 @@ export function wallWindows(camera: PosedCamera, bore: Bore): WallWindow[] {
     for (let i = 0; i < 14; i++) {
       const x = (low + high) / 2;
       const t = x / (above + x);
-      if (Math.hypot(px - t * (px + aside), py - t * py) < 0.97 * radiusMm) low = x;
+      if (Math.hypot(px - t * (px + aside), py - t * py) < rimShare * radiusMm) low = x;
       else high = x;
     }
     return low;
@@ -77,6 +79,25 @@ export function wallWindows(camera: PosedCamera, bore: Bore): WallWindow[] {
   }
   const area = (v: WallWindow) => (v.toMm - v.fromMm) * v.widestRad;
   return out.sort((a, b) => area(b) - area(a));
+}
+
+/** How far either way the far wall is seen at a depth below the mouth, rad; 0 where nothing is. */
+export function seenAzimuth(camera: PosedCamera, bore: Bore, depthMm: number): number {
+  const { mouth, inwards, radiusMm: r } = bore;
+  const w: Vec3 = [
+    camera.centre[0] - mouth[0],
+    camera.centre[1] - mouth[1],
+    camera.centre[2] - mouth[2],
+  ];
+  const above = -dot(w, inwards);
+  const aside = Math.sqrt(Math.max(0, dot(w, w) - above * above));
+  // The ray to the camera crosses the mouth at (r(1 − t) cos φ − t·aside, r(1 − t) sin φ), t = depth/(above + depth).
+  const t = depthMm / (above + depthMm);
+  const [near, off] = [r * (1 - t), t * aside];
+  if (!(above > 0) || off <= 0) return 0;
+  const cosine = (near * near + off * off - (rimShare * r) ** 2) / (2 * near * off);
+  if (cosine >= 1) return 0;
+  return cosine <= portable.cos(widestRad) ? widestRad : portable.acos(cosine);
 }
 
 /** Length of the wall that a pixel shows where it is seen best, mm. */

@@ -16,6 +16,7 @@ import {
   wallMmPerPx,
   wallWindows,
 } from './bore-wall';
+import { wallPitch } from './wall-phases';
 
 /** A mouth and the radius over the crests behind it, as it looks. */
 export interface SeenMouth {
@@ -190,12 +191,14 @@ function refined(photo: PosedPhoto, start: Trial): SeatedBore | null {
     periods = weighed(photo.camera, trial, periodsOf(photo, trial, fine));
   }
   if (periods.length === 0) return null;
-  const [{ traits, periodMm }] = periods;
-  const steadier = steadyPeriod(photo, trial, periodMm) / periodMm;
+  const [{ traits, periodMm, hand }] = periods;
+  const steady = steadyPeriod(photo, trial, periodMm);
+  const seen = wallPitch(photo, trial.bore, window, { pitchMm: steady, hand });
+  const nearer = (seen?.value ?? steady) / periodMm;
   return {
     bore: trial.bore,
     window,
-    periods: periods.map((q) => ({ ...q, periodMm: steadier * q.periodMm })),
+    periods: periods.map((q) => ({ ...q, periodMm: nearer * q.periodMm })),
     traits,
     odds: boreOdds(traits),
   };

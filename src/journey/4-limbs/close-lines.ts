@@ -48,7 +48,7 @@ const priors = { radius: 0.02, turn: 0.012 };
 /** Growth of the radius that threads are made with: none, or 1:16 on diameter towards the hex, seldom another
  *  (ISO 7-1, ASME B1.20.1; shares and how nearly a photo shows it: common practice and judgement). */
 const tapers = [
-  { growth: 0, u: 0.003, share: 0.8 },
+  { growth: 0, u: 0.001, share: 0.8 },
   { growth: 1 / 32, u: 0.003, share: 0.17 },
   { growth: 0, u: 0.03, share: 0.03 },
 ];

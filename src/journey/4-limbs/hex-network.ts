@@ -1,7 +1,7 @@
 import * as portable from '../../quantity/portable-math';
 import { type HexPatch, hexColumns, hexRows } from './hex-patch';
 import { halved, type Planes, Weights } from './network';
-import { readTrunk, shares, throughTrunk, trunkChannels, weighed } from './trunk';
+import { readTrunk, shares, throughTrunk, weighed } from './trunk';
 import { weightsOf } from './weights';
 
 /** Where the corners of the hex lie on either side, as probability over the patch's rows, and the
@@ -14,11 +14,12 @@ export interface HexBelief {
 
 type Network = ReturnType<typeof read>;
 let network: Network | undefined;
+const channels = 16;
 
 function read() {
   const w = new Weights(weightsOf('hex'));
-  const trunk = readTrunk(w, 3, [2, 4]);
-  const ahead = { weights: w.take((trunkChannels * hexColumns) / 4), bias: w.take(1)[0] };
+  const trunk = readTrunk(w, { inputs: 3, channels, dilations: [2, 4] });
+  const ahead = { weights: w.take((channels * hexColumns) / 4), bias: w.take(1)[0] };
   w.end();
   return { trunk, ahead };
 }

@@ -17,33 +17,40 @@ export interface CrestBeliefs {
 }
 
 type Network = ReturnType<typeof read>;
-const networks = new Map<'limb' | 'close', Network>();
+const networks = new Map<keyof typeof shapes, Network>();
 
-/** `told`: inputs beside the two sides' channels. */
-function read(name: 'limb' | 'close', told: number) {
+/** Of a network: its channels, and inputs beside those of the two sides. */
+const shapes = { limb: { channels: 16, told: 0 }, close: { channels: 24, told: 1 } } as const;
+
+function read(name: keyof typeof shapes) {
   const w = new Weights(weightsOf(name));
-  const trunk = readTrunk(w, 2 * limbChannels + told, [2, 4, 6]);
+  const { channels, told } = shapes[name];
+  const trunk = readTrunk(w, {
+    inputs: 2 * limbChannels + told,
+    channels,
+    dilations: [2, 4, 6],
+  });
   const none = { weights: w.take(headChannels), bias: w.take(1)[0] };
   w.end();
   return { trunk, none };
 }
 
-function networkOf(name: 'limb' | 'close', told: number): Network {
-  const network = networks.get(name) ?? read(name, told);
+function networkOf(name: keyof typeof shapes): Network {
+  const network = networks.get(name) ?? read(name);
   networks.set(name, network);
   return network;
 }
 
 /** Of a patch by `firstLook`. */
 export const crestsOf = (patch: LimbPatch): CrestBeliefs =>
-  bothSides(networkOf('limb', 0), firstLook, patch, []);
+  bothSides(networkOf('limb'), firstLook, patch, []);
 
 /** Pixels of a pitch about which the network was told how fine a photo is. */
 const usualPitchPx = 12;
 
 /** Of a patch by `closeLook`, on a photo that shows a pitch in so many pixels. */
 export const closeCrestsOf = (patch: LimbPatch, pitchPx: number): CrestBeliefs =>
-  bothSides(networkOf('close', 1), closeLook, patch, [portable.log(pitchPx / usualPitchPx)]);
+  bothSides(networkOf('close'), closeLook, patch, [portable.log(pitchPx / usualPitchPx)]);
 
 const bothSides = (
   net: Network,

@@ -8,8 +8,6 @@ import {
   pooledAlong,
   Weights,
 } from './network';
-import { faceLook, turnLook } from './turn-patch';
-import { weightsOf } from './weights';
 
 /** Where the crest next to a window's middle lies, periods along the frame, as a density on the circle of phases (von Mises,
  *  concentration `sureness`; Mardia and Jupp, Directional Statistics, 3.5.4). Trained on rendered photos only
@@ -19,9 +17,6 @@ export interface PhaseBelief {
   readonly sureness: number;
 }
 
-/** Whether a limb's patch is looked at, or the upper side's. */
-export type Looked = 'turn' | 'face';
-
 interface Network {
   readonly first: Convolution;
   readonly second: Convolution;
@@ -30,16 +25,14 @@ interface Network {
   readonly direction: Convolution;
 }
 
-const channels = { in: 4, first: 12, rest: 16, head: 24 } as const;
-const rowsOf = { turn: turnLook.bins, face: faceLook.rows } as const;
-const phases = faceLook.phases;
+const channels = { in: 4, first: 12, rest: 24, head: 24 } as const;
+/** Of a turn. */
+export const phases = 24;
 /** Pixels of a pitch about which the networks were told how fine a photo is. */
 const usualPitchPx = 12;
 
-const networks = new Map<Looked, Network>();
-
-function read(name: Looked): Network {
-  const w = new Weights(weightsOf(name));
+function read(weights: Float32Array): Network {
+  const w = new Weights(weights);
   const c = channels.rest;
   const network = {
     first: convolution(w, { from: channels.in, to: channels.first, rows: 5, columns: 5 }),
@@ -61,20 +54,29 @@ function angleOf(column: number): number {
   return (2 * Math.PI * (column + 0.5)) / phases;
 }
 
-/** `lean`: how the view leans along the frame at the window (axis-frame.ts). */
-export function crestPhase(
-  looked: Looked,
+/** What a network says of a patch of so many rows; `lean` is how the view leans along the frame at its window, as the network
+ *  was told of it, `pitchPx` how many pixels show a pitch. */
+export type PhaseTeller = (patch: Float32Array, lean: number, pitchPx: number) => PhaseBelief;
+
+/** A network, read when it is asked first. */
+export function phaseTeller(weights: () => Float32Array, rows: number): PhaseTeller {
+  let network: Network | undefined;
+  return (patch, lean, pitchPx) => {
+    network ??= read(weights());
+    return told(network, rows, patch, [lean, portable.log(pitchPx / usualPitchPx)]);
+  };
+}
+
+function told(
+  network: Network,
+  rows: number,
   patch: Float32Array,
-  lean: number,
-  pitchPx: number,
+  [lean, fineness]: readonly [number, number],
 ): PhaseBelief {
-  const network = networks.get(looked) ?? read(looked);
-  networks.set(looked, network);
-  const rows = rowsOf[looked];
   const values = new Float32Array(channels.in * rows * phases);
   values.set(patch);
   values.fill(lean, patch.length, patch.length + rows * phases);
-  values.fill(portable.log(pitchPx / usualPitchPx), patch.length + rows * phases);
+  values.fill(fineness, patch.length + rows * phases);
   let x: Planes = { values, channels: channels.in, rows, columns: phases };
   x = convolve(x, network.first, true);
   x = convolve(x, network.second, true);

@@ -25,12 +25,17 @@ export interface Thinning {
   readonly afterSecond?: (planes: Planes) => Planes;
 }
 
-export const trunkChannels = 16;
+/** Channels out of its head. */
 export const headChannels = 24;
 
-/** `dilations` of the rows of the adding convolutions. */
-export function readTrunk(w: Weights, inputs: number, dilations: readonly number[]): Trunk {
-  const c = trunkChannels;
+/** Channels in and along the trunk, and dilations of the rows of its adding convolutions. */
+export interface TrunkShape {
+  readonly inputs: number;
+  readonly channels: number;
+  readonly dilations: readonly number[];
+}
+
+export function readTrunk(w: Weights, { inputs, channels: c, dilations }: TrunkShape): Trunk {
   return {
     first: convolution(w, { from: inputs, to: c, rows: 5, columns: 5 }),
     second: convolution(w, { from: c, to: c, rows: 5, columns: 3 }),

@@ -68,7 +68,7 @@ export function facePatch(
 }
 
 /** Each row less its mean, all over their common spread. */
-function levelRows(patch: Float32Array, rows: number, phases: number): void {
+export function levelRows(patch: Float32Array, rows: number, phases: number): void {
   const cells = rows * phases;
   let squares = 0;
   for (let j = 0; j < rows; j++) {

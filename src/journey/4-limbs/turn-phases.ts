@@ -11,8 +11,12 @@ import { mmPerPxAt } from '../4-thread-signal/axis-moves';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import type { PhotoPoint } from '../overlay';
 import { limbPatch } from './limb-patch';
-import { crestPhase, type PhaseBelief } from './phase-network';
-import { faceDepth, facePatch, turnLook } from './turn-patch';
+import { type PhaseBelief, phaseTeller } from './phase-network';
+import { faceDepth, faceLook, facePatch, turnLook } from './turn-patch';
+import { weightsOf } from './weights';
+
+const limbPhase = phaseTeller(() => weightsOf('turn'), turnLook.bins);
+export const facePhase = phaseTeller(() => weightsOf('face'), faceLook.rows);
 
 /** A crest, where a window along the thread shows it. */
 export interface CrestSeen {
@@ -67,13 +71,13 @@ export function turnPhases(photo: PosedPhoto, body: WoundBody): TurnPhases[] {
       return { at: at(s), sureness: belief.sureness };
     };
     const limb = (side: 'left' | 'right') =>
-      seen(crestPhase('turn', limbs[side], lean, pitchPx), (s) =>
+      seen(limbPhase(limbs[side], lean, pitchPx), (s) =>
         photoAt(camera, frame, s, side === 'left' ? radiusMm : -radiusMm),
       );
     phases.push({
       left: limb('left'),
       right: limb('right'),
-      face: seen(crestPhase('face', face, lean, pitchPx), (s) => project(camera, topOf(body, s))),
+      face: seen(facePhase(face, lean, pitchPx), (s) => project(camera, topOf(body, s))),
     });
   }
   return phases;

@@ -1,81 +1,20 @@
 import type { Estimate } from '../../quantity/estimate';
-import * as portable from '../../quantity/portable-math';
 import { crestPlaces } from '../4-limbs/crest-places';
+import { evenPitch } from '../4-limbs/even-crests';
 import { turnPhases, type WoundBody } from '../4-limbs/turn-phases';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 
-/** Pitches that are weighed about the one that is expected: this share of it either way, in so many steps. */
+/** Share of the expected pitch within which it is sought. */
 const span = 0.02;
-const steps = 80;
-/** Places within a pitch that a line of crests may begin at. */
-const starts = 60;
-/** Windows in which the network may have been misled altogether. */
-const misled = 0.05;
 
-/** Phase and concentration of the crests along one side, and the mean of what their density is made of. */
-interface Line {
-  readonly at: readonly number[];
-  readonly sureness: readonly number[];
-  readonly mean: readonly number[];
-}
-
-/** The pitch by where crests of limbs and upper side are seen all along a thread: each side's crests lie evenly, all of
- *  them by the same pitch. Null where too few windows are seen. */
+/** The pitch by where crests of limbs and upper side are seen all along a thread. Null where too few windows are seen. */
 export function pitchByPhases(photo: PosedPhoto, body: WoundBody): Estimate | null {
   const phases = turnPhases(photo, body);
   if (phases.length < 2) return null;
   const places = phases.map((one) => crestPlaces(photo.camera, body, one));
-  const lines = (['left', 'right', 'face'] as const).map((side): Line => {
-    const sureness = phases.map((one) => one[side].sureness);
-    return { at: places.map((one) => one[side]), sureness, mean: sureness.map(besselRatio) };
-  });
-  const logs = Array.from({ length: 2 * steps + 1 }, (_, k) => {
-    const pitchMm = body.pitchMm * (1 + (span * (k - steps)) / steps);
-    return lines.reduce((sum, line) => sum + evidence(line, pitchMm), 0);
-  });
-  const best = Math.max(...logs);
-  let all = 0;
-  let mean = 0;
-  let square = 0;
-  for (const [k, log] of logs.entries()) {
-    const share = portable.exp(log - best);
-    const off = (span * (k - steps)) / steps;
-    all += share;
-    mean += share * off;
-    square += share * off * off;
-  }
-  mean /= all;
-  const u = Math.sqrt(Math.max(0, square / all - mean * mean));
-  return { value: body.pitchMm * (1 + mean), u: body.pitchMm * u };
-}
-
-/** Logarithm of how likely a side's crests are, were they a pitch apart, wherever the first of them lies. */
-function evidence({ at, sureness, mean }: Line, pitchMm: number): number {
-  let sum = 0;
-  for (let start = 0; start < starts; start++) {
-    let all = 1;
-    for (let i = 0; i < at.length; i++) {
-      // A von Mises density over that of an even spread, with those that were misled.
-      const cosine = portable.cos(2 * Math.PI * (at[i] / pitchMm - start / starts));
-      all *= misled + ((1 - misled) * portable.exp(sureness[i] * (cosine - 1))) / mean[i];
-    }
-    // Neighbouring windows see one of their two turns in common: each says half of what it says alone.
-    sum += Math.sqrt(all);
-  }
-  return portable.log(sum / starts);
-}
-
-/** I₀(k)·exp(−k): Abramowitz and Stegun, 9.8.1 and 9.8.2. */
-function besselRatio(k: number): number {
-  if (k < 3.75) {
-    const t = (k / 3.75) ** 2;
-    const series = [0.0045813, 0.0360768, 0.2659732, 1.2067492, 3.0899424, 3.5156229, 1];
-    return portable.exp(-k) * series.reduce((sum, c) => sum * t + c, 0);
-  }
-  const t = 3.75 / k;
-  const series = [
-    0.00392377, -0.01647633, 0.02635537, -0.02057706, 0.00916281, -0.00157565, 0.00225319,
-    0.01328592, 0.39894228,
-  ];
-  return series.reduce((sum, c) => sum * t + c, 0) / Math.sqrt(k);
+  const lines = (['left', 'right', 'face'] as const).map((side) => ({
+    at: places.map((one) => one[side]),
+    sureness: phases.map((one) => one[side].sureness),
+  }));
+  return evenPitch(lines, { value: body.pitchMm, u: Number.POSITIVE_INFINITY }, span);
 }

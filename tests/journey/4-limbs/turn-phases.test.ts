@@ -9,9 +9,10 @@ import { crestPlaces } from '../../../src/journey/4-limbs/crest-places';
 import { findThread } from '../../../src/journey/4-limbs/find-thread';
 import { helixBend } from '../../../src/journey/4-limbs/helix-bend';
 import { seatedAgain } from '../../../src/journey/4-limbs/lens-by-thread';
-import { crestPhase } from '../../../src/journey/4-limbs/phase-network';
+
 import { faceLook, facePatch } from '../../../src/journey/4-limbs/turn-patch';
 import {
+  facePhase,
   type TurnPhases,
   turnPhases,
   type WoundBody,
@@ -60,7 +61,7 @@ test('a phase goes along with its pattern', () => {
     const column = i % columns;
     return patch[i - column + ((column + columns - 5) % columns)];
   });
-  const [before, after] = [patch, moved].map((one) => crestPhase('face', one, 0.1, 12));
+  const [before, after] = [patch, moved].map((one) => facePhase(one, 0.1, 12));
   expect(apart(after.phase, before.phase + 5 / columns)).toBeLessThan(1e-6);
   expect(after.sureness).toBeCloseTo(before.sureness, 6);
 });
