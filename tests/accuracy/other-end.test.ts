@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { otherEndOf, truthSchema } from '../../src/cli/accuracy/truth';
+import { otherEndOf } from '../../src/cli/accuracy/truth';
+import { madeTruth } from './made-truth';
 
 /** Where a photo's second thread lies decides which measurement it is scored by. */
 
@@ -15,28 +16,7 @@ const other = {
 };
 
 const truthWith = (its?: object, own: object = {}) =>
-  truthSchema.parse({
-    ...own,
-    name: 'x01',
-    designation: 'M18x1.5',
-    system: 'M',
-    basic_major_mm: 18,
-    pitch_mm: 1.5,
-    taper: 0,
-    crest_major_at_start_mm: 17.9,
-    crest_major_at_end_mm: 17.9,
-    axis_p0: [0, 0, 12],
-    axis_p1: [12, 0, 12],
-    axis_rear: [40, 0, 12],
-    f_px: 3000,
-    k1: 0,
-    distance_mm: 290,
-    tilt_deg: 1,
-    exif: 'f35',
-    field: 'light',
-    finish: 'zinc',
-    other: its,
-  });
+  madeTruth({ axis_rear: [40, 0, 12], ...own, other: its });
 
 it("an adaptor's other end begins at the rear of the same axis", () => {
   const end = otherEndOf(truthWith(other));

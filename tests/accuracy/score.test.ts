@@ -4,35 +4,15 @@ import { drawScene } from '../../fixtures/synthetic/scene';
 import { truthOf } from '../../fixtures/synthetic/truth';
 import { score } from '../../src/cli/accuracy/score';
 import { spread, summarise } from '../../src/cli/accuracy/summary';
-import { type Truth, truthSchema } from '../../src/cli/accuracy/truth';
+import { truthSchema } from '../../src/cli/accuracy/truth';
 import { wearText } from '../../src/cli/accuracy/wear-score';
 import type { Identification, Measured } from '../../src/journey/identification';
 import { card, markers } from '../../src/scale-card/geometry';
+import { madeTruth } from './made-truth';
 
 /** The scorer itself: it decides what counts as right, so it is checked on answers made by hand. */
 
-const truth: Truth = truthSchema.parse({
-  name: 'x01',
-  designation: '11/16-16',
-  system: 'UN',
-  basic_major_mm: 17.4625,
-  pitch_mm: 1.5875,
-  taper: 0,
-  crest_major_at_start_mm: 17.3,
-  crest_major_at_end_mm: 17.3,
-  axis_p0: [0, 0, 12],
-  axis_p1: [12, 0, 12],
-  hex_af_mm: 24,
-  f_px: 3000,
-  k1: 0,
-  distance_mm: 290,
-  tilt_deg: 1,
-  exif: 'f35',
-  field: 'light',
-  finish: 'zinc',
-  family: 'ORFS',
-  size: '-6',
-});
+const truth = madeTruth({ hex_af_mm: 24, family: 'ORFS', size: '-6' });
 
 function answer(over: {
   pitch?: number;

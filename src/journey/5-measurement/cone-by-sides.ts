@@ -2,7 +2,7 @@ import type { Estimate } from '../../quantity/estimate';
 import { aboutMean } from '../../quantity/linear-fit';
 import * as portable from '../../quantity/portable-math';
 import type { Side } from '../4-thread-signal/outline-edges';
-import { type NosePoint, pointsPerNew } from './nose-cone';
+import { longestStretch, type NosePoint, pointsPerNew } from './nose-cone';
 
 /** Where a cone is known to be: an outline of this length and as straight as this is one of its sides. */
 const leastLength = { px: 20, mm: 0.9 };
@@ -51,23 +51,12 @@ function straightest(points: readonly NosePoint[], side: Side, mmPerPx: number):
     const cos = portable.cos((deg * Math.PI) / 180);
     const lines = own.map((q) => (q.r * cos - q.s * sin) / mmPerPx);
     for (const k of new Set(lines.map(Math.round))) {
-      const run = longest(
+      const run = longestStretch(
         own.filter((_, i) => Math.abs(lines[i]! - k) < 1),
         gapPx * mmPerPx,
       );
       if (run.length > best.length) best = run;
     }
-  }
-  return best;
-}
-
-function longest(sorted: readonly NosePoint[], gapMm: number): NosePoint[] {
-  let best: NosePoint[] = [];
-  let run: NosePoint[] = [];
-  for (const q of sorted) {
-    if (run.length > 0 && q.s - run[run.length - 1]!.s > gapMm) run = [];
-    run.push(q);
-    if (run.length > best.length) best = run;
   }
   return best;
 }

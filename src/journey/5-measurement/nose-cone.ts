@@ -56,19 +56,24 @@ export const uSystematicDeg = 0.5;
 export function unbroken(points: readonly NosePoint[], gapMm: number): NosePoint[] {
   const stretches = (['left', 'right'] as const).map((side) => {
     const sorted = points.filter((q) => q.side === side).sort((a, b) => a.s - b.s);
-    let best: NosePoint[] = [];
-    let run: NosePoint[] = [];
-    for (const q of sorted) {
-      if (run.length > 0 && q.s - run[run.length - 1]!.s > gapMm) run = [];
-      run.push(q);
-      if (run.length > best.length) best = run;
-    }
-    return best;
+    return longestStretch(sorted, gapMm);
   });
   if (stretches.some((run) => run.length < 2)) return [];
   const from = Math.max(...stretches.map((run) => run[0]!.s));
   const to = Math.min(...stretches.map((run) => run[run.length - 1]!.s));
   return stretches.flat().filter((q) => q.s >= from && q.s <= to);
+}
+
+/** Of points in order the longest stretch without a gap. */
+export function longestStretch(sorted: readonly NosePoint[], gapMm: number): NosePoint[] {
+  let best: NosePoint[] = [];
+  let run: NosePoint[] = [];
+  for (const q of sorted) {
+    if (run.length > 0 && q.s - run[run.length - 1]!.s > gapMm) run = [];
+    run.push(q);
+    if (run.length > best.length) best = run;
+  }
+  return best;
 }
 
 /** Whether the run is rather the rim of a flat face that is seen at a slant: half an ellipse, in grazing
