@@ -45,8 +45,9 @@ const leastLog = 9;
 const mostLines = 250;
 /** What is known beforehand: of the radius, as a share of it, and of the turn, rad. */
 const priors = { radius: 0.02, turn: 0.012 };
-/** Growth of the radius that threads are made with: none, or 1:16 on diameter towards the hex, seldom another
- *  (ISO 7-1, ASME B1.20.1; shares and how nearly a photo shows it: common practice and judgement). */
+/** Growth of the radius that threads are made with: none, but for what turning leaves, or 1:16 on diameter towards the hex,
+ *  seldom another (ISO 7-1, ASME B1.20.1; shares and how nearly: common practice and judgement). Seen at a slant, a growth that
+ *  is not there is a pitch that is wrong by as much times the slant. */
 const tapers = [
   { growth: 0, u: 0.001, share: 0.8 },
   { growth: 1 / 32, u: 0.003, share: 0.17 },
