@@ -27,16 +27,29 @@ export interface PhotoInPicture {
   readonly pictureWidthPx: number;
 }
 
-/** How much goes along when the code gets too large, from everything to the numbers alone. */
-export type Detail = 'all' | 'no-crests' | 'no-drawing' | 'short-text' | 'numbers';
+/** How much goes along when the code gets too large, from everything to the numbers alone. Who opens it works candidates
+ *  and question out again: of them only the beginning goes along, and no budget of uncertainty, before the drawing stays
+ *  behind. */
+export const details = [
+  'all',
+  'no-crests',
+  'drawing-first',
+  'no-drawing',
+  'short-text',
+  'numbers',
+] as const;
+export type Detail = (typeof details)[number];
 
 export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): Coded {
   const shot = sheet.shots[0];
   const brief = detail === 'short-text' || detail === 'numbers';
   const text = (value: string, short: number) => (brief ? value.slice(0, short) : value);
-  const drawn = detail === 'all' || detail === 'no-crests';
+  const ample = detail === 'all' || detail === 'no-crests';
+  const drawn = ample || detail === 'drawing-first';
+  const candidates = ample ? 8 : 3;
+  const parts = { budget: ample, taper: detail !== 'numbers' };
   const { decision, contradictions, end, hand, nearest, connections } = sheet.conclusion;
-  const shownConnections = connections.slice(0, brief ? 3 : 8);
+  const shownConnections = connections.slice(0, candidates);
   const { ask } = decision;
   return {
     v: 1,
@@ -49,12 +62,12 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
     ...given('f', shot?.photo.focal35Mm),
     ...given('i', shot?.photo.flashFired ? (1 as const) : undefined),
     ...given('s', shot && foldReference(shot, photo)),
-    ...given('m', sheet.measurement && foldMeasurement(sheet.measurement, detail !== 'numbers')),
+    ...given('m', sheet.measurement && foldMeasurement(sheet.measurement, parts)),
     ...given(
       'o',
       detail !== 'numbers' && shot && shot.otherEnds.length > 0
         ? shot.otherEnds.map(({ measurement, axis }) => ({
-            m: foldMeasurement(measurement, true),
+            m: foldMeasurement(measurement, parts),
             a: axis.flatMap((at) => foldPoint(at, uprightWidth(shot))),
           }))
         : undefined,
@@ -63,7 +76,7 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
     g: sheet.readings.map((reading) => ({ ...reading, text: text(reading.text, 40) })),
     c: {
       t: sheet.conclusion.threads
-        .slice(0, brief ? 3 : 8)
+        .slice(0, candidates)
         .map((c) =>
           c.system === null
             ? [digits(c.probability, 4)]
@@ -80,7 +93,10 @@ export function foldSheet(sheet: Sheet, photo: PhotoInPicture, detail: Detail): 
       ...given('h', hand),
       ...given('n', nearest),
       // What each outcome would mean is worked out again from the numbers.
-      d: { ...decision, ask: ask && { ...ask, why: text(ask.why, 120), fits: undefined } },
+      d: {
+        ...decision,
+        ask: ask && { ...ask, why: ample ? ask.why : ask.why.slice(0, 120), fits: undefined },
+      },
       ...given('e', end),
       ...given('x', contradictions.length > 0 ? [...contradictions] : undefined),
     },
@@ -229,8 +245,11 @@ const foldBars = (bars: PrintCheckUsed): NonNullable<NonNullable<Coded['s']>['b'
   bars.name,
 ];
 
-/** `whole`: with where its uncertainty comes from, and how the taper's is spread. */
-function foldMeasurement(m: Measurement, whole: boolean): NonNullable<Coded['m']> {
+/** `parts`: whether its budget, and the parts of its taper's spread, go along. */
+function foldMeasurement(
+  m: Measurement,
+  parts: { readonly budget: boolean; readonly taper: boolean },
+): NonNullable<Coded['m']> {
   return {
     p: foldEstimate(m.pitchMm),
     d: foldEstimate(m.majorDiameterMm),
@@ -242,7 +261,7 @@ function foldMeasurement(m: Measurement, whole: boolean): NonNullable<Coded['m']
     ...given('h', m.hand),
     ...given('s', m.starts),
     ...given('e', m.middleFromEndMm === null ? null : digits(m.middleFromEndMm, 4)),
-    b: (whole ? m.budget : []).map((row) => [
+    b: (parts.budget ? m.budget : []).map((row) => [
       row.source,
       digits(row.pitchMm, 2),
       digits(row.majorDiameterMm, 2),
@@ -252,7 +271,7 @@ function foldMeasurement(m: Measurement, whole: boolean): NonNullable<Coded['m']
     ...given('v', m.threadShows && foldLooks(m.threadShows)),
     ...given('g', m.end === 'female' ? (1 as const) : undefined),
     ...given('k', m.diameterParts?.map(pairOf)),
-    ...given('l', whole ? m.taperParts?.map(pairOf) : undefined),
+    ...given('l', parts.taper ? m.taperParts?.map(pairOf) : undefined),
     ...given(
       'o',
       m.otherPeriods?.length ? m.otherPeriods.map((q) => pair(q.ratio, q.share)) : undefined,

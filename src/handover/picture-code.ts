@@ -5,7 +5,7 @@ import type { Sheet } from '../journey/8-sheet/sheet-schema';
 import { ok, type Result, refuse } from '../quantity/result';
 import { fromBase45, toBase45 } from './base45';
 import { type Coded, codedSchema } from './coded-schema';
-import { type Detail, foldSheet, type PhotoInPicture, unfoldSheet } from './coded-sheet';
+import { details, foldSheet, type PhotoInPicture, unfoldSheet } from './coded-sheet';
 
 /** Text of the QR code on a shared picture: a mark, then deflated JSON in base 45. */
 const mark = 'CRESTWISE:';
@@ -39,7 +39,7 @@ export function encodePictureCode(
   sheet: Sheet,
   photo: PhotoInPicture,
 ): Result<string, 'too-large'> {
-  for (const detail of ['all', 'no-crests', 'no-drawing', 'short-text', 'numbers'] as Detail[]) {
+  for (const detail of details) {
     const json = strToU8(JSON.stringify(foldSheet(sheet, photo, detail)));
     const text = mark + toBase45(deflateSync(json, { level: 9, dictionary }));
     if (text.length <= maxCharacters) return ok(text);

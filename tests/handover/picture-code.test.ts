@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { deflateSync, strToU8 } from 'fflate';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { fromBase45, toBase45 } from '../../src/handover/base45';
+import { foldSheet } from '../../src/handover/coded-sheet';
 import {
   decodePictureCode,
   encodePictureCode,
@@ -92,6 +93,19 @@ test('words in any script come back; too many words are cut, the numbers never',
   expect(wordy.remarks.startsWith(read.remarks)).toBe(true);
   expect(read.measurement).toEqual(sheet.measurement);
   expect(read.conclusion.decision).toEqual(sheet.conclusion.decision);
+});
+
+test('before the drawing stays behind, what the other side works out again does', async () => {
+  const { sheet } = await exampleSheet();
+  const [crestless, drawing, plain] = (['no-crests', 'drawing-first', 'no-drawing'] as const).map(
+    (detail) => foldSheet(sheet, photo, detail),
+  );
+  expect(crestless!.m!.b.length).toBeGreaterThan(0);
+  expect(drawing!.l).toEqual(crestless!.l);
+  expect(drawing!.m!.b).toEqual([]);
+  expect(drawing!.m!.p).toEqual(crestless!.m!.p);
+  expect(drawing!.c.t.length).toBeLessThanOrEqual(3);
+  expect(plain!.l).toBeUndefined();
 });
 
 test('markup and prototype keys arrive as text or not at all', () => {
