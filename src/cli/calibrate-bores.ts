@@ -49,8 +49,8 @@ async function run(args: string[]): Promise<number> {
     throw new UsageError(
       `${standing.length} bores that stand and ${lying.length} that lie are too few to calibrate on.`,
     );
-  const photos = new Set(rows.map(({ name }) => name)).size;
-  const from = `calibrate-bores: ${photos} rendered photos, seed and date ${values.set}`;
+  // One row of each photo: names come again in other sets.
+  const from = `calibrate-bores: ${rows.length} rendered photos, seed and date ${values.set}`;
   const spreads = { standing: spreadOfBores(standing), lying: spreadOfBores(lying) };
   const set =
     values.part === 'odds'
