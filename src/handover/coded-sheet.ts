@@ -1,25 +1,14 @@
 import type {
-  EndShows,
-  SpreadPart,
-  ThreadShows,
-} from '../journey/5-measurement/thread-measurement';
-import type {
   EarlierMeasurement,
   PrintCheckUsed,
   Sheet,
   Shot,
 } from '../journey/8-sheet/sheet-schema';
-import { drawnSeats } from '../journey/drawn-seats';
 import type { WearPart } from '../journey/wear/wear-schema';
-import type { Estimate } from '../quantity/estimate';
+import { foldMeasurement, unfoldMeasurement } from './coded-measurement';
+import { foldOverlay, foldPoint, unfoldOverlay, unfoldPoints } from './coded-overlay';
 import type { Coded } from './coded-schema';
-
-type Measurement = NonNullable<Sheet['measurement']>;
-type Overlay = NonNullable<Shot['overlay']>;
-type Point = readonly [number, number];
-
-/** Overlay points travel as ten-thousandths of the upright photo's width. */
-const pointUnit = 1e4;
+import { digits, foldEstimate, given, unfoldEstimate } from './coded-values';
 
 export interface PhotoInPicture {
   readonly widthPx: number;
@@ -245,94 +234,6 @@ const foldBars = (bars: PrintCheckUsed): NonNullable<NonNullable<Coded['s']>['b'
   bars.name,
 ];
 
-/** `parts`: whether its budget, and the parts of its taper's spread, go along. */
-function foldMeasurement(
-  m: Measurement,
-  parts: { readonly budget: boolean; readonly taper: boolean },
-): NonNullable<Coded['m']> {
-  return {
-    p: foldEstimate(m.pitchMm),
-    d: foldEstimate(m.majorDiameterMm),
-    c: digits(m.correlation, 4),
-    ...given('t', m.taper && foldEstimate(m.taper)),
-    ...given('f', m.flankAngleDeg && foldEstimate(m.flankAngleDeg)),
-    ...given('n', m.noseHalfAngleDeg && foldEstimate(m.noseHalfAngleDeg)),
-    u: digits(m.turns, 3),
-    ...given('h', m.hand),
-    ...given('s', m.starts),
-    ...given('e', m.middleFromEndMm === null ? null : digits(m.middleFromEndMm, 4)),
-    b: (parts.budget ? m.budget : []).map((row) => [
-      row.source,
-      digits(row.pitchMm, 2),
-      digits(row.majorDiameterMm, 2),
-    ]),
-    ...given('a', m.hexAcrossFlatsMm && foldEstimate(m.hexAcrossFlatsMm)),
-    ...given('q', m.endShows && foldShows(m.endShows)),
-    ...given('v', m.threadShows && foldLooks(m.threadShows)),
-    ...given('g', m.end === 'female' ? (1 as const) : undefined),
-    ...given('k', m.diameterParts?.map(pairOf)),
-    ...given('l', parts.taper ? m.taperParts?.map(pairOf) : undefined),
-    ...given(
-      'o',
-      m.otherPeriods?.length ? m.otherPeriods.map((q) => pair(q.ratio, q.share)) : undefined,
-    ),
-  };
-}
-
-const noses = ['cone-30', 'cone-37', 'cone-45'] as const;
-const bases = ['o-ring', 'shoulder'] as const;
-/** Shares in thousandths; that of none is what they leave. */
-const foldShows = ({ nose, base }: EndShows): number[] => [
-  ...noses.map((kind) => Math.round(1000 * nose[kind])),
-  ...bases.map((kind) => Math.round(1000 * base[kind])),
-];
-const foldLooks = ({ profile, taper }: ThreadShows): number[] =>
-  [profile['55'], profile.npt, taper.tapered].map((share) => Math.round(1000 * share));
-function unfoldLooks(v: readonly number[]): ThreadShows {
-  const [round, deep, tapered] = v.map((share) => share / 1000) as [number, number, number];
-  return {
-    profile: { '60': Math.max(0, 1 - round - deep), '55': round, npt: deep },
-    taper: { straight: 1 - tapered, tapered },
-  };
-}
-function unfoldShows(q: readonly number[]): EndShows {
-  const named = <K extends string>(kinds: readonly K[], shares: readonly number[]) => ({
-    none: Math.max(0, 1 - shares.reduce((a, b) => a + b, 0) / 1000),
-    ...(Object.fromEntries(kinds.map((kind, i) => [kind, shares[i]! / 1000])) as Record<K, number>),
-  });
-  return { nose: named(noses, q.slice(0, 3)), base: named(bases, q.slice(3)) };
-}
-
-const pair = (a: number, b: number): [number, number] => [digits(a, 4), digits(b, 3)];
-const pairOf = ({ share, u }: SpreadPart) => pair(share, u);
-const partOf = ([share, u]: readonly [number, number]): SpreadPart => ({ share, u });
-
-function unfoldMeasurement(m: NonNullable<Coded['m']>) {
-  return {
-    ...(m.g && { end: 'female' as const }),
-    pitchMm: unfoldEstimate(m.p),
-    majorDiameterMm: unfoldEstimate(m.d),
-    correlation: m.c,
-    taper: m.t ? unfoldEstimate(m.t) : null,
-    flankAngleDeg: m.f ? unfoldEstimate(m.f) : null,
-    noseHalfAngleDeg: m.n ? unfoldEstimate(m.n) : null,
-    turns: m.u,
-    hand: m.h ?? null,
-    starts: m.s ?? null,
-    middleFromEndMm: m.e ?? null,
-    budget: m.b.map(([source, pitchMm, majorDiameterMm]) => ({ source, pitchMm, majorDiameterMm })),
-    ...given('endShows', m.q && unfoldShows(m.q)),
-    ...given('threadShows', m.v && unfoldLooks(m.v)),
-    ...given('hexAcrossFlatsMm', m.a && unfoldEstimate(m.a)),
-    ...given('diameterParts', m.k?.map(partOf)),
-    ...given('taperParts', m.l?.map(partOf)),
-    ...given(
-      'otherPeriods',
-      m.o?.map(([ratio, share]) => ({ ratio, share })),
-    ),
-  };
-}
-
 function foldWear({ thread, class: className, readings }: WearPart): NonNullable<Coded['z']> {
   const { caliper, ...answers } = readings;
   const answered = (of: object) =>
@@ -350,81 +251,6 @@ function foldWear({ thread, class: className, readings }: WearPart): NonNullable
 
 const uprightWidth = ({ photo }: Shot): number =>
   photo.orientation >= 5 ? photo.heightPx : photo.widthPx;
-
-const foldPoint = ([x, y]: Point, widthPx: number): number[] =>
-  [x, y].map((value) => Math.round((value / widthPx) * pointUnit));
-
-const unfoldPoints = (flat: readonly number[], widthPx: number): number[][] =>
-  chunks(flat, 2).map((pair) => pair.map((v) => (v / pointUnit) * widthPx));
-
-function foldOverlay(overlay: Overlay, withCrests: boolean): NonNullable<Coded['l']> {
-  const at = (point: Point) => foldPoint(point, overlay.widthPx);
-  return {
-    ...given('a', overlay.axis?.flatMap(at)),
-    c: overlay.contactLines.slice(0, 4).flatMap((line) => line.flatMap(at)),
-    k: withCrests
-      ? overlay.crests
-          .slice(0, 60)
-          .flatMap((c) => [...at(c.at), c.side === 'left' ? 0 : 1, digits(c.axialMm, 3)])
-      : [],
-    ...given(
-      'e',
-      withCrests && overlay.ends?.length
-        ? overlay.ends.map(({ seat, end, lines }): [number, number, number[][]] => [
-            drawnSeats.indexOf(seat),
-            end,
-            lines.map((line) => line.flatMap(at)),
-          ])
-        : undefined,
-    ),
-  };
-}
-
-function unfoldOverlay(
-  coded: NonNullable<Coded['l']>,
-  { widthPx, heightPx }: { widthPx: number; heightPx: number },
-) {
-  const all = (flat: readonly number[]) => unfoldPoints(flat, widthPx);
-  return {
-    widthPx,
-    heightPx,
-    markers: [],
-    outline: [],
-    axis: coded.a ? all(coded.a) : null,
-    contactLines: chunks(all(coded.c), 2),
-    crests: chunks(coded.k, 4).map(([x, y, side, axialMm]) => ({
-      at: all([x ?? 0, y ?? 0])[0],
-      side: side === 0 ? 'left' : 'right',
-      axialMm,
-    })),
-    ...given(
-      'ends',
-      coded.e
-        ?.filter(([seat]) => drawnSeats[seat] !== undefined)
-        .map(([seat, end, lines]) => ({ seat: drawnSeats[seat], end, lines: lines.map(all) })),
-    ),
-  };
-}
-
-function chunks<T>(flat: readonly T[], size: number): T[][] {
-  return Array.from({ length: Math.floor(flat.length / size) }, (_, i) =>
-    flat.slice(i * size, (i + 1) * size),
-  );
-}
-
-const foldEstimate = ({ value, u }: Estimate): [number, number] => [digits(value, 7), digits(u, 3)];
-const unfoldEstimate = ([value, u]: readonly [number, number]): Estimate => ({ value, u });
-
-function digits(value: number, significant: number): number {
-  return Number(value.toPrecision(significant));
-}
-
-/** A key only where there is something to say. */
-function given<K extends string, T>(key: K, value: T | null | undefined | ''): { [k in K]?: T } {
-  return (value === null || value === undefined || value === '' ? {} : { [key]: value }) as {
-    [k in K]?: T;
-  };
-}
 
 const seconds = (iso: string) => Math.floor(Date.parse(iso) / 1000);
 

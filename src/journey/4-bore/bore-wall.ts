@@ -45,9 +45,8 @@ export function boreFrame(camera: PosedCamera, { mouth, inwards }: Bore): AxisFr
   return { origin: mouth, along: inwards, left };
 }
 
-/** Windows of the wall past the near rim, the one that shows most first. */
-export function wallWindows(camera: PosedCamera, bore: Bore): WallWindow[] {
-  const { mouth, inwards, radiusMm } = bore;
+/** Where the camera is over the plane of the mouth: its height, and how far aside of the axis, mm. */
+function eyeOver(camera: PosedCamera, { mouth, inwards }: Bore) {
   const w: Vec3 = [
     camera.centre[0] - mouth[0],
     camera.centre[1] - mouth[1],
@@ -55,6 +54,13 @@ export function wallWindows(camera: PosedCamera, bore: Bore): WallWindow[] {
   ];
   const above = -dot(w, inwards);
   const aside = Math.sqrt(Math.max(0, dot(w, w) - above * above));
+  return { above, aside };
+}
+
+/** Windows of the wall past the near rim, the one that shows most first. */
+export function wallWindows(camera: PosedCamera, bore: Bore): WallWindow[] {
+  const { radiusMm } = bore;
+  const { above, aside } = eyeOver(camera, bore);
   const fromMm = chamferShare * radiusMm;
   const depthAt = (azimuth: number) => {
     // The ray from the wall at depth x crosses the mouth at share x/(above + x) of its way to the camera.
@@ -83,14 +89,8 @@ export function wallWindows(camera: PosedCamera, bore: Bore): WallWindow[] {
 
 /** How far either way the far wall is seen at a depth below the mouth, rad; 0 where nothing is. */
 export function seenAzimuth(camera: PosedCamera, bore: Bore, depthMm: number): number {
-  const { mouth, inwards, radiusMm: r } = bore;
-  const w: Vec3 = [
-    camera.centre[0] - mouth[0],
-    camera.centre[1] - mouth[1],
-    camera.centre[2] - mouth[2],
-  ];
-  const above = -dot(w, inwards);
-  const aside = Math.sqrt(Math.max(0, dot(w, w) - above * above));
+  const { radiusMm: r } = bore;
+  const { above, aside } = eyeOver(camera, bore);
   // The ray to the camera crosses the mouth at (r(1 − t) cos φ − t·aside, r(1 − t) sin φ), t = depth/(above + depth).
   const t = depthMm / (above + depthMm);
   const [near, off] = [r * (1 - t), t * aside];

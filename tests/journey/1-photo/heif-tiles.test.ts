@@ -3,25 +3,14 @@ import { createRequire } from 'node:module';
 import { expect, test } from 'vitest';
 import { nodeDecoders } from '../../../src/cli/node-decoders';
 import { readHeifHeader } from '../../../src/journey/1-photo/heif-header';
-import type { Photo } from '../../../src/journey/1-photo/photo';
 import { readPhoto } from '../../../src/journey/1-photo/read-photo';
 import { makeUpright } from '../../../src/journey/1-photo/upright';
 import type { GreyImage } from '../../../src/vision/grey-image';
+import { accepted, fixture, never, read } from './read-files';
 
 /** d26-tiles.heic is d26.jpg as a telephone held upright stores it, twelve tiles side by side with a thumbnail,
  *  a depth map, a colour profile and EXIF; 48-megapixel.heic has one of the tiles 192 times (fixtures/heif). */
-const fixture = (name: string) =>
-  new Uint8Array(readFileSync(new URL(`../../../fixtures/${name}`, import.meta.url)));
 const tiled = fixture('heif/d26-tiles.heic');
-const never = new AbortController().signal;
-const read = (bytes: Uint8Array) => readPhoto(never, bytes, nodeDecoders);
-
-async function accepted(bytes: Uint8Array): Promise<Photo> {
-  const result = await read(bytes);
-  if (!result.ok) throw new Error(`refused: ${result.reason}`);
-  return result.value;
-}
-
 /** Peak signal-to-noise ratio, dB. */
 function likeness(a: GreyImage, b: GreyImage): number {
   expect([a.width, a.height]).toEqual([b.width, b.height]);

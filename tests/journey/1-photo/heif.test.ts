@@ -1,26 +1,12 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { nodeDecoders } from '../../../src/cli/node-decoders';
 import { readHeifHeader } from '../../../src/journey/1-photo/heif-header';
-import type { Decoders, Photo } from '../../../src/journey/1-photo/photo';
-import { readPhoto } from '../../../src/journey/1-photo/read-photo';
 import { makeUpright } from '../../../src/journey/1-photo/upright';
 import type { GreyImage } from '../../../src/vision/grey-image';
+import { accepted, fixture, read } from './read-files';
 
 /** d26.heic and d26.avif are d26.jpg stored as a telephone held upright does (fixtures/heif/make.py): coded by
  *  x265 and aom, which our decoders share no code with. */
-const never = new AbortController().signal;
-const fixture = (name: string) =>
-  new Uint8Array(readFileSync(new URL(`../../../fixtures/${name}`, import.meta.url)));
-const read = (bytes: Uint8Array, decoders: Decoders = nodeDecoders) =>
-  readPhoto(never, bytes, decoders);
-
-async function accepted(bytes: Uint8Array): Promise<Photo> {
-  const result = await read(bytes);
-  if (!result.ok) throw new Error(`refused: ${result.reason}`);
-  return result.value;
-}
-
 function meanDifference(a: GreyImage, b: GreyImage): number {
   expect([a.width, a.height]).toEqual([b.width, b.height]);
   let sum = 0;

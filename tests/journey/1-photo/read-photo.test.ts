@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { nodeDecoders } from '../../../src/cli/node-decoders';
 import { decodeJpeg } from '../../../src/journey/1-photo/decode-jpeg';
-import type { Photo } from '../../../src/journey/1-photo/photo';
 import { readPhoto } from '../../../src/journey/1-photo/read-photo';
 import type { GreyImage } from '../../../src/vision/grey-image';
 import {
@@ -14,15 +13,7 @@ import {
   withExif,
   withoutExif,
 } from './make-files';
-
-const never = new AbortController().signal;
-const read = (bytes: Uint8Array) => readPhoto(never, bytes, nodeDecoders);
-
-async function accepted(bytes: Uint8Array): Promise<Photo> {
-  const result = await read(bytes);
-  if (!result.ok) throw new Error(`refused: ${result.reason}`);
-  return result.value;
-}
+import { accepted, read } from './read-files';
 
 async function reasonFor(bytes: Uint8Array): Promise<string> {
   const result = await read(bytes);

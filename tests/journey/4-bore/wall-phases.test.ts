@@ -1,16 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, expect, test } from 'vitest';
-import { nodeDecoders } from '../../../src/cli/node-decoders';
-import { loadNodeVision } from '../../../src/cli/node-vision';
-import { readPhoto } from '../../../src/journey/1-photo/read-photo';
-import { findReference } from '../../../src/journey/2-reference/find-reference';
-import { findFitting } from '../../../src/journey/3-find/find-fitting';
 import { findBore, mouthGuesses } from '../../../src/journey/4-bore/find-bore';
 import type { PlacedBore } from '../../../src/journey/4-bore/placed-bore';
 import { wallPatch } from '../../../src/journey/4-bore/wall-patch';
 import { wallPitch } from '../../../src/journey/4-bore/wall-phases';
 import type { PosedPhoto } from '../../../src/journey/4-thread-signal/posed-photo';
-import { defaultOptions } from '../../../src/journey/identification';
+import { foundFitting } from '../found-fitting';
 
 /** A render of known geometry, mouth up. */
 const folder = new URL('../../../fixtures/female/', import.meta.url);
@@ -20,18 +15,9 @@ let photo: PosedPhoto;
 let found: PlacedBore;
 
 beforeAll(async () => {
-  const bytes = new Uint8Array(readFileSync(new URL('gf022.jpg', folder)));
-  const vision = await loadNodeVision();
-  const read = await readPhoto(new AbortController().signal, bytes, nodeDecoders);
-  if (!read.ok) throw new Error(read.reason);
-  const { grey } = read.value;
-  const exact = { x: 1, y: 1, u: 1e-6 };
-  const reference = findReference(read.value, vision, exact, defaultOptions.reference);
-  if (!reference.ok) throw new Error(reference.reason);
-  const fitting = findFitting(grey, reference.value, vision);
-  if (!fitting.ok) throw new Error(fitting.reason);
-  photo = { grey, camera: reference.value.camera };
-  const { usual, others } = mouthGuesses(photo.camera, fitting.value);
+  const { grey, reference, fitting } = await foundFitting('female/gf022.jpg');
+  photo = { grey, camera: reference.camera };
+  const { usual, others } = mouthGuesses(photo.camera, fitting);
   const placed = findBore(photo, [...usual, ...others]);
   if (!placed) throw new Error('no bore');
   found = placed;

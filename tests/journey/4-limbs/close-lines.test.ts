@@ -1,38 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { nodeDecoders } from '../../../src/cli/node-decoders';
-import { loadNodeVision } from '../../../src/cli/node-vision';
-import { readPhoto } from '../../../src/journey/1-photo/read-photo';
-import { findReference } from '../../../src/journey/2-reference/find-reference';
-import { findFitting } from '../../../src/journey/3-find/find-fitting';
 import { closeLines } from '../../../src/journey/4-limbs/close-lines';
 import { findThread } from '../../../src/journey/4-limbs/find-thread';
 import { hexHeight } from '../../../src/journey/4-limbs/hex-height';
 import { recentred } from '../../../src/journey/4-thread-signal/axis-moves';
-import { defaultOptions } from '../../../src/journey/identification';
+import { foundFitting } from '../found-fitting';
 
 /** A rendered photo of known geometry, which the networks have not learnt from. */
 const folder = new URL('../../../fixtures/photos/', import.meta.url);
 const truth = JSON.parse(readFileSync(new URL('d11.truth.json', folder), 'utf8'));
-const bytes = new Uint8Array(readFileSync(new URL('d11.jpg', folder)));
 
 async function seated() {
-  const vision = await loadNodeVision();
-  const photo = await readPhoto(new AbortController().signal, bytes, nodeDecoders);
-  if (!photo.ok) throw new Error(photo.reason);
-  const { grey } = photo.value;
-  const reference = findReference(
-    photo.value,
-    vision,
-    { x: 1, y: 1, u: 1e-3 },
-    defaultOptions.reference,
-  );
-  if (!reference.ok) throw new Error(reference.reason);
-  const fitting = findFitting(grey, reference.value, vision);
-  if (!fitting.ok) throw new Error(fitting.reason);
-  const seat = findThread(grey, reference.value, fitting.value, null);
+  const { grey, reference, fitting } = await foundFitting('photos/d11.jpg', 1e-3);
+  const seat = findThread(grey, reference, fitting, null);
   if (!seat.ok) throw new Error(seat.reason);
-  return { photo: { grey, camera: reference.value.camera }, seat: seat.value };
+  return { photo: { grey, camera: reference.camera }, seat: seat.value };
 }
 
 test('a close look puts a moved, turned and swollen thread back where it lies', async () => {

@@ -1,10 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, expect, test } from 'vitest';
-import { nodeDecoders } from '../../../src/cli/node-decoders';
-import { loadNodeVision } from '../../../src/cli/node-vision';
-import { readPhoto } from '../../../src/journey/1-photo/read-photo';
-import { findReference } from '../../../src/journey/2-reference/find-reference';
-import { findFitting } from '../../../src/journey/3-find/find-fitting';
 import { crestPlaces } from '../../../src/journey/4-limbs/crest-places';
 import { findThread } from '../../../src/journey/4-limbs/find-thread';
 import { helixBend } from '../../../src/journey/4-limbs/helix-bend';
@@ -19,7 +14,7 @@ import {
 } from '../../../src/journey/4-limbs/turn-phases';
 import type { PosedPhoto } from '../../../src/journey/4-thread-signal/posed-photo';
 import { pitchByPhases } from '../../../src/journey/5-measurement/pitch-by-phases';
-import { defaultOptions } from '../../../src/journey/identification';
+import { foundFitting } from '../found-fitting';
 
 /** A render of known geometry by another renderer than the one that the networks learnt from. */
 const folder = new URL('../../../fixtures/photos/', import.meta.url);
@@ -30,22 +25,13 @@ let body: WoundBody;
 let phases: TurnPhases[];
 
 beforeAll(async () => {
-  const bytes = new Uint8Array(readFileSync(new URL('d11.jpg', folder)));
-  const vision = await loadNodeVision();
-  const read = await readPhoto(new AbortController().signal, bytes, nodeDecoders);
-  if (!read.ok) throw new Error(read.reason);
-  const { grey } = read.value;
-  const exact = { x: 1, y: 1, u: 1e-6 };
-  const reference = findReference(read.value, vision, exact, defaultOptions.reference);
-  if (!reference.ok) throw new Error(reference.reason);
-  const fitting = findFitting(grey, reference.value, vision);
-  if (!fitting.ok) throw new Error(fitting.reason);
-  const first = findThread(grey, reference.value, fitting.value, null);
+  const { grey, reference, fitting } = await foundFitting('photos/d11.jpg');
+  const first = findThread(grey, reference, fitting, null);
   if (!first.ok) throw new Error(first.reason);
-  const { seat } = seatedAgain(grey, reference.value, first.value);
+  const { seat } = seatedAgain(grey, reference, first.value);
   const { frame, zone, pitchMm, crests } = seat;
   const { radiusMm, halfTaper } = crests;
-  photo = { grey, camera: reference.value.camera };
+  photo = { grey, camera: reference.camera };
   body = { frame, zone, pitchMm, radiusMm, halfTaper, hand: 'right' };
   phases = turnPhases(photo, body);
 }, 60_000);
