@@ -70,7 +70,7 @@ function lookAt({ said, coneDeg, base, profile, taper }: EndScore, part: Part): 
   const nose = coneDeg === null ? 'none' : `cone-${coneDeg}`;
   const right: string = { nose, base, profile, taper }[part];
   const logits = said?.[part];
-  return logits ? { logits, kind: kindsOf[part].findIndex((kind) => kind === right) } : null;
+  return logits ? { logits, kind: (kindsOf[part] as readonly string[]).indexOf(right) } : null;
 }
 
 /** Mean of −ln of what the right kind was given, every kind weighing the same. */

@@ -279,8 +279,9 @@ test('what is drawn of the seats comes back to a ten-thousandth of the width', (
   const coded = encodePictureCode({ ...sheet, shots: [{ ...shot!, overlay }] }, photo);
   if (!coded.ok) throw new Error(coded.reason);
   const read = decodePictureCode(coded.value);
-  const opened = read.ok && sheetFromCode(read.value, { widthPx: 640, heightPx: 480 });
-  if (!opened || !opened.ok) throw new Error('not read');
+  if (!read.ok) throw new Error(read.reason);
+  const opened = sheetFromCode(read.value, { widthPx: 640, heightPx: 480 });
+  if (!opened.ok) throw new Error(opened.reason);
   const [feature] = opened.value.shots[0]!.overlay!.ends!;
   expect(feature).toMatchObject({ end: 0, seat: 'cone-37' });
   for (const [i, line] of feature!.lines.entries())

@@ -136,9 +136,9 @@ function otherPeriodsOf(
   if (told.length === 0) return {};
   const sameAs = (ratio: number) => (other: { ratio: number }) =>
     Math.abs(other.ratio / ratio - 1) < samePeriod;
-  const ratios = told.flat().reduce<number[]>((found, { ratio }) => {
-    return found.some((one) => sameAs(one)({ ratio })) ? found : [...found, ratio];
-  }, []);
+  const ratios: number[] = [];
+  for (const { ratio } of told.flat())
+    if (!ratios.some((one) => sameAs(one)({ ratio }))) ratios.push(ratio);
   const odds = ratios.map((ratio) =>
     told.reduce((product, others) => {
       const own = 1 - others.reduce((sum, { share }) => sum + share, 0);

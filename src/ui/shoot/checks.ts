@@ -16,7 +16,7 @@ export function checksOf(seen: Guidance | null, choice: Choice, end: GuidedEnd):
     key,
     state: good === null ? 'unknown' : good ? 'good' : 'bad',
   });
-  const card = seen && seen.referenceSeen;
+  const card = seen?.referenceSeen ?? null;
   const onCard = <T>(value: T): T | null => (card ? value : null);
   const light = judge('light', seen && !seen.tooDark);
   if (choice === 'rule') return [light];
