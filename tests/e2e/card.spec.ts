@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { expect, test } from '@playwright/test';
+import { expect, type Page, test } from '@playwright/test';
 import { axeViolations, chooseFile, onSize, openApp, photosFolder, sizes, unfold } from './support';
 
 onSize('desk', () => {
@@ -95,29 +95,52 @@ onSize('phone', () => {
       const trust = page.locator('.card-trust');
       await expect(trust.getByRole('button', { name: 'Check it now' })).toBeInViewport();
       await expect(trust.getByRole('button', { name: 'Later' })).toBeInViewport();
-      await expect(page.locator('.decision')).toBeInViewport({ ratio: 1 });
       await expect(page.locator('.seat-choice:visible')).toHaveCount(asks ? 3 : 0);
-      if (asks) {
-        const tile = (await page.locator('.seat-choice').first().boundingBox())!;
-        const bar = (await page.locator('.next-step').boundingBox())!;
-        expect(tile.y + 60).toBeLessThan(bar.y);
+      for (const code of ['en', 'de', 'fr', 'es']) {
+        await inLanguage(page, code);
+        await expect(page.locator('.decision'), code).toBeInViewport({ ratio: 1 });
+        if (asks) await expectTileOnFirstScreen(page, code);
+        expect(await pageHeight(page), `${photo} ${code}`).toBeLessThan(1500);
+        // In a line, or in two, it leaves the verdict its place.
+        const box = (await trust.boundingBox())!;
+        expect(box.height, code).toBeLessThan(70);
       }
-      const height = await page.evaluate(() => document.documentElement.scrollHeight);
-      expect(height, photo).toBeLessThan(1500);
+      await inLanguage(page, 'en');
     }
-    for (const code of ['de', 'fr', 'es']) {
-      await page.locator('.language-picker select').selectOption(code);
-      await expect(page.locator('html')).toHaveAttribute('lang', code);
-      // In a line, or in two, it leaves the verdict its place.
-      const box = (await page.locator('.card-trust').boundingBox())!;
-      expect(box.height, code).toBeLessThan(70);
-    }
-    await page.locator('.language-picker select').selectOption('en');
     await page.locator('.card-trust').getByRole('button', { name: 'Check it now' }).click();
     await expect(page.locator('.card-trust')).toContainText('can name the wrong thread');
     await expect(page.getByRole('textbox', { name: 'Long bar' })).toBeVisible();
   });
+
+  test('four seats to choose from are no higher than three', async ({ page }) => {
+    await openApp(page);
+    const references = new URL('../../fixtures/references/', import.meta.url).pathname;
+    await chooseFile(page, `${references}gi004.jpg`);
+    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
+    await expect(page.locator('.thread-picture image')).toBeAttached();
+    await expect(page.locator('.seat-choice:visible')).toHaveCount(4);
+    for (const code of ['en', 'de', 'fr', 'es']) {
+      await inLanguage(page, code);
+      await expectTileOnFirstScreen(page, code);
+      expect(await pageHeight(page), code).toBeLessThan(1500);
+      for (const tile of await page.locator('.seat-choice:visible').all())
+        expect((await tile.boundingBox())!.height, code).toBeGreaterThanOrEqual(44);
+    }
+  });
 });
+
+const pageHeight = (page: Page) => page.evaluate(() => document.documentElement.scrollHeight);
+
+async function inLanguage(page: Page, code: string): Promise<void> {
+  await page.locator('.language-picker select').selectOption(code);
+  await expect(page.locator('html')).toHaveAttribute('lang', code);
+}
+
+async function expectTileOnFirstScreen(page: Page, code: string): Promise<void> {
+  const tile = (await page.locator('.seat-choice').first().boundingBox())!;
+  const bar = (await page.locator('.next-step').boundingBox())!;
+  expect(tile.y + 60, code).toBeLessThan(bar.y);
+}
 
 test.describe('a card on the screen', () => {
   test.use({ ...sizes.phone, locale: 'en-GB' });

@@ -1,4 +1,4 @@
-import { For, Match, Switch } from 'solid-js';
+import { For, Match, Show, Switch } from 'solid-js';
 import type { Reading } from '../../journey/6-candidates/reading';
 import type { AskableKind } from '../../journey/6-candidates/reading-choices';
 import { t } from '../language/language';
@@ -20,6 +20,15 @@ export function AskForm(props: {
   readonly end?: End;
   readonly onReading: (reading: Reading) => void;
 }) {
+  const cannotTell = () => (
+    <button
+      type="button"
+      class="button plain"
+      onClick={() => props.onReading({ kind: 'cannot-tell', of: props.kind, text: props.kind })}
+    >
+      {t().trade.cannotTell}
+    </button>
+  );
   return (
     <div class="ask-form" data-kind={props.kind}>
       <div class="ask-how">
@@ -28,10 +37,10 @@ export function AskForm(props: {
       </div>
       <Switch>
         <Match when={props.kind === 'pitch-gauge'}>
-          <PitchForm onReading={props.onReading} />
+          <PitchForm onReading={props.onReading} beside={cannotTell()} />
         </Match>
         <Match when={lengthKind(props.kind)} keyed>
-          {(kind) => <LengthForm kind={kind} onReading={props.onReading} />}
+          {(kind) => <LengthForm kind={kind} onReading={props.onReading} beside={cannotTell()} />}
         </Match>
         <Match when={props.kind === 'seat'}>
           <SeatTiles
@@ -42,10 +51,10 @@ export function AskForm(props: {
           />
         </Match>
         <Match when={props.kind === 'turns-over'}>
-          <TurnsForm onReading={props.onReading} />
+          <TurnsForm onReading={props.onReading} beside={cannotTell()} />
         </Match>
         <Match when={props.kind === 'cone-size'}>
-          <ConeForm onReading={props.onReading} />
+          <ConeForm onReading={props.onReading} beside={cannotTell()} />
         </Match>
         <Match when={readingChoices(props.kind, props.end ?? 'male')} keyed>
           {(choices) => (
@@ -61,13 +70,7 @@ export function AskForm(props: {
           )}
         </Match>
       </Switch>
-      <button
-        type="button"
-        class="button plain"
-        onClick={() => props.onReading({ kind: 'cannot-tell', of: props.kind, text: props.kind })}
-      >
-        {t().trade.cannotTell}
-      </button>
+      <Show when={!typed(props.kind)}>{cannotTell()}</Show>
     </div>
   );
 }
@@ -86,3 +89,10 @@ const lengthKinds: readonly LengthKind[] = [
 ];
 const lengthKind = (kind: AskableKind): LengthKind | null =>
   lengthKinds.find((one) => one === kind) ?? null;
+
+/** Taken in a form of fields; there, that nobody can tell stands beside the form's own button. */
+const typed = (kind: AskableKind) =>
+  kind === 'pitch-gauge' ||
+  kind === 'turns-over' ||
+  kind === 'cone-size' ||
+  lengthKind(kind) !== null;

@@ -47,7 +47,7 @@ export function AskedReading(props: {
               <Show when={now === props.ask?.reading}>
                 <p class="caps">{t().identification.ask}</p>
               </Show>
-              <h2 id="ask-title">{kindWords(now).title}</h2>
+              <h2 id="ask-title">{kindWords(now, props.end).title}</h2>
             </div>
             <AskForm
               kind={now}

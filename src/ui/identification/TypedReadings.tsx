@@ -9,6 +9,8 @@ import { ValueInput } from './ValueInput';
 
 interface Taker {
   readonly onReading: (reading: Reading) => void;
+  /** After the form's own button, in its line. */
+  readonly beside?: JSX.Element;
 }
 
 /** Fields that make one reading, or say what is wrong with them until one is changed. */
@@ -35,6 +37,7 @@ function ReadingForm(
       <button type="submit" class="button strong">
         {t().identification.add}
       </button>
+      {props.beside}
     </form>
   );
 }
@@ -52,6 +55,7 @@ function ValueForm(
     <ReadingForm
       kind={props.kind}
       onReading={props.onReading}
+      beside={props.beside}
       read={() => typedReading(props.kind, text(), props.unit)}
       fields={(wrong, changed) => (
         <ValueInput
@@ -75,6 +79,7 @@ export function PitchForm(props: Taker) {
     <ValueForm
       kind="pitch-gauge"
       onReading={props.onReading}
+      beside={props.beside}
       unit={pitchUnit()}
       placeholder={pitchPlaceholder()}
     >
@@ -88,6 +93,7 @@ export function LengthForm(props: Taker & { readonly kind: ValueKind }) {
     <ValueForm
       kind={props.kind}
       onReading={props.onReading}
+      beside={props.beside}
       unit={lengthUnit()}
       placeholder={lengthPlaceholder()}
     >
@@ -113,6 +119,7 @@ export function TurnsForm(props: Taker) {
     <ReadingForm
       kind="caliper-od"
       onReading={props.onReading}
+      beside={props.beside}
       read={() => typedTurns(turns(), over(), lengthUnit())}
       fields={(wrong, changed) => (
         <>
@@ -148,6 +155,7 @@ export function ConeForm(props: Taker) {
     <ReadingForm
       kind="caliper-od"
       onReading={props.onReading}
+      beside={props.beside}
       read={() => typedCone(typed().wide, typed().narrow, typed().over, lengthUnit())}
       fields={(wrong, changed) => (
         <For each={['wide', 'narrow', 'over'] as const}>

@@ -350,7 +350,7 @@ export const de: Dictionary = {
       },
       'caliper-od': {
         name: 'Messschieber, außen',
-        title: 'Außen mit dem Messschieber messen',
+        title: 'Mit Messschieber außen messen',
         how: 'Schenkel über die Spitzen, quer zur Achse, in der Mitte des Gewindes. Den größten von drei Werten nehmen.',
       },
       'caliper-id': {
@@ -371,7 +371,7 @@ export const de: Dictionary = {
       seat: {
         name: 'Sitz, nach Augenschein',
         title: 'Das Ende ansehen',
-        how: 'Welche Zeichnung gleicht dem Ende dieser Verschraubung? An der dicken Linie dichtet es.',
+        how: 'Welche Zeichnung gleicht dem Ende? Die dicke Linie dichtet.',
       },
       flank: {
         name: 'Flankenwinkel',

@@ -369,7 +369,7 @@ export const es: Dictionary = {
       seat: {
         name: 'Asiento, a la vista',
         title: 'Mire el extremo',
-        how: '¿Qué dibujo se parece al extremo de este racor? La línea gruesa es donde sella.',
+        how: '¿Qué dibujo se parece al extremo? La línea gruesa es donde sella.',
       },
       flank: {
         name: 'Ángulo de flancos',

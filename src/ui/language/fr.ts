@@ -373,7 +373,7 @@ export const fr: Dictionary = {
       seat: {
         name: 'Siège, à l’œil',
         title: 'Regardez l’extrémité',
-        how: 'Quel dessin ressemble à l’extrémité de ce raccord ? Le trait fort marque l’étanchéité.',
+        how: 'Quel dessin ressemble à l’extrémité ? Le trait fort est l’étanchéité.',
       },
       flank: {
         name: 'Angle des flancs',

@@ -7,6 +7,7 @@ const cautionOrder = ['pressure', 'mix', 'injection', 'gauge', 'authority'] as c
 
 /** Shown with every identification. `brief`: a phone shows the first, and the rest on request. */
 export function Cautions(props: { readonly brief?: boolean }) {
+  const brief = () => props.brief && narrow();
   const item = (key: (typeof cautionOrder)[number]) => <li>{t().result.caution[key]}</li>;
   const title = () => (
     <h2 id="cautions-title">
@@ -17,9 +18,9 @@ export function Cautions(props: { readonly brief?: boolean }) {
     </h2>
   );
   return (
-    <section class="cautions" aria-labelledby="cautions-title">
+    <section class="cautions" classList={{ brief: brief() }} aria-labelledby="cautions-title">
       <Show
-        when={props.brief && narrow()}
+        when={brief()}
         fallback={
           <>
             {title()}
@@ -29,7 +30,7 @@ export function Cautions(props: { readonly brief?: boolean }) {
           </>
         }
       >
-        <ul>{item(cautionOrder[0])}</ul>
+        <p>{t().result.caution[cautionOrder[0]]}</p>
         <details>
           <summary>{title()}</summary>
           <ul>

@@ -68,9 +68,9 @@ export const loopDe: Widen<LoopWords> = {
   details: 'Foto und alle Zahlen',
   candidates: 'Was passt, und was dafür spricht',
   more: 'Bemerkungen, Dateien',
-  otherReading: 'Anderer Messwert, andere Werkzeuge',
+  otherReading: 'Anderer Messwert, Werkzeuge',
   openReceived: 'Ein erhaltenes Bild öffnen',
-  otherEnd: 'Ein anderes Ende',
+  otherEnd: 'Anderes Ende',
   seatClaim: {
     tile: 'im Foto',
     title: 'Das Foto zeigt an diesem Ende',
@@ -88,7 +88,7 @@ export const loopDe: Widen<LoopWords> = {
   spanner: 'Schlüssel',
   bothEnds: {
     title: 'An beiden Enden Gewinde',
-    lead: 'Dieses Blatt gilt einem Ende; das Foto zeigt am selben Teil ein weiteres Gewinde.',
+    lead: 'Dieses Blatt gilt einem davon. Das andere:',
     unknown: 'Kein Gewinde der Tabellen',
     ask: 'Stattdessen nach diesem Ende fragen',
   },

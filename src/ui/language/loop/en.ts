@@ -86,7 +86,7 @@ export const loopEn = {
   spanner: 'spanner',
   bothEnds: {
     title: 'Threaded at both ends',
-    lead: 'This sheet is about one end; the photo shows another thread on the same part.',
+    lead: 'This sheet is about one of them. The other:',
     unknown: 'No listed thread',
     ask: 'Ask about this end instead',
   },

@@ -88,7 +88,7 @@ export const loopEs: Widen<LoopWords> = {
   spanner: 'llave',
   bothEnds: {
     title: 'Rosca en ambos extremos',
-    lead: 'Esta hoja trata de un extremo; la foto muestra otra rosca en la misma pieza.',
+    lead: 'Esta hoja trata de uno de ellos. El otro:',
     unknown: 'Ninguna rosca de las tablas',
     ask: 'Preguntar por este extremo',
   },

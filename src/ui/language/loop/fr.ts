@@ -70,7 +70,7 @@ export const loopFr: Widen<LoopWords> = {
   more: 'Remarques, fichiers',
   otherReading: 'Un autre relevé, d’autres outils',
   openReceived: 'Ouvrir une image reçue',
-  otherEnd: 'Un autre embout',
+  otherEnd: 'Autre extrémité',
   seatClaim: {
     tile: 'sur la photo',
     title: 'La photo montre à cette extrémité',
@@ -87,8 +87,8 @@ export const loopFr: Widen<LoopWords> = {
   hexAcrossFlats: 'Cote sur plats de l’hexagone',
   spanner: 'clé',
   bothEnds: {
-    title: 'Fileté aux deux bouts',
-    lead: 'Cette fiche concerne une extrémité ; la photo montre un autre filetage sur la même pièce.',
+    title: 'Filetage aux deux extrémités',
+    lead: 'Cette fiche concerne l’une d’elles. L’autre :',
     unknown: 'Aucun filetage des tables',
     ask: 'Demander plutôt pour cette extrémité',
   },

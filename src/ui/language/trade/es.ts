@@ -40,7 +40,7 @@ export const tradeEs: Trade = {
     `Nada encaja. Lo más cercano es ${thread}; esto es ${off} demasiado ${large ? 'grande' : 'pequeño'} para un extremo ${male ? 'macho' : 'hembra'}.`,
   missing: (reading, tools) =>
     `Nada de lo que hay a mano lo decide. Lo que lo decidiría: ${reading}${tools && ` (${tools})`}.`,
-  cannotTell: 'No puedo decirlo',
+  cannotTell: 'No lo sé',
   cannotTellOf: (what) => `No se puede decir: ${what}`,
   dryseal: 'Por la rosca no se distingue NPTF de NPT: busque la marca NPTF en la pieza.',
   notes: 'Reconocerla y no confundirla',

@@ -40,7 +40,7 @@ export const tradeFr: Trade = {
     `Rien ne concorde. Le plus proche est ${thread} ; ceci est ${off} trop ${large ? 'grand' : 'petit'} pour une extrémité ${male ? 'mâle' : 'femelle'}.`,
   missing: (reading, tools) =>
     `Rien de ce que vous avez ne le déterminerait. Ce qui le ferait : ${reading}${tools && ` (${tools})`}.`,
-  cannotTell: 'Je ne peux pas le dire',
+  cannotTell: 'Je ne sais pas',
   cannotTellOf: (what) => `Impossible à dire : ${what}`,
   dryseal: 'Au filetage, rien ne distingue NPTF de NPT : cherchez la marque NPTF sur la pièce.',
   notes: 'Le reconnaître, ne pas le confondre',
