@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { onBothSizes, openApp } from './support';
+import { onBothSizes, onSize, openApp } from './support';
 
 onBothSizes((size) => {
   /** A row of the table, or the two lines that stand for it on a telephone. */
@@ -50,5 +50,44 @@ onBothSizes((size) => {
       const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       expect(over).toBeLessThanOrEqual(0);
     }
+  });
+});
+
+onSize('desk', () => {
+  test('every column of a table, its sources too, is there without scrolling sideways', async ({
+    page,
+  }) => {
+    await openApp(page, '#/standards');
+    for (const code of ['en', 'de', 'fr', 'es']) {
+      await page.locator('.language-picker select').selectOption(code);
+      await expect(page.locator('html')).toHaveAttribute('lang', code);
+      for (const tab of [0, 1])
+        for (const unit of ['mm', 'in']) {
+          await page.locator('.standards-tools button').nth(tab).click();
+          await page.locator('.standards-tools select').selectOption(unit);
+          await expect(page.locator('.standards-table thead')).toContainText(`, ${unit}`);
+          const more = page.locator('.standards-screen p > button');
+          if (await more.isVisible()) await more.click();
+          expect(
+            await page.locator('.standards-table tbody tr').count(),
+            'all rows, or the widest may be missing',
+          ).toBeGreaterThan(500);
+          const over = await page
+            .locator('.table-scroll')
+            .evaluate((box) => box.scrollWidth - box.clientWidth);
+          expect(over, `${code}, table ${tab}, ${unit}`).toBeLessThanOrEqual(0);
+        }
+    }
+  });
+});
+
+test.describe('between telephone and desk', () => {
+  test.use({ viewport: { width: 820, height: 1180 }, locale: 'de-DE' });
+
+  test('a table is a list of rows, which open', async ({ page }) => {
+    await openApp(page, '#/standards');
+    await page.getByLabel('Suchen').fill('9/16-18 UNF');
+    await page.locator('.row-list summary').click();
+    await expect(page.locator('.row-list dl')).toContainText('ASME B1.1');
   });
 });

@@ -19,6 +19,7 @@ export function ConnectionTable(props: {
       {
         name: name.family,
         show: familyCell,
+        wraps: true,
       },
       { name: name.size, show: (row) => row.size },
       {
@@ -31,6 +32,7 @@ export function ConnectionTable(props: {
           ]
             .filter((part) => part !== '')
             .join(', '),
+        wraps: true,
       },
       {
         name: `${name.tube}, ${props.unit}`,
@@ -42,9 +44,10 @@ export function ConnectionTable(props: {
       {
         name: name.seat,
         show: (row) => (hasSeat(row) ? seatText(row.seat, row.end) : '–'),
+        wraps: true,
       },
       { name: name.oRing, show: (row) => row.oRing?.designation ?? '–' },
-      { name: name.source, show: (row) => row.source, wide: true },
+      { name: name.source, show: (row) => row.source, note: true },
     ];
   };
   return (

@@ -1,6 +1,6 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { t } from '../language/language';
-import { narrow } from '../widgets/narrow';
+import { narrowForTables } from '../widgets/narrow';
 import type { Column, Lines } from './column';
 import { RowList } from './RowList';
 import { isFound } from './search';
@@ -54,7 +54,7 @@ export function SortedTable<Row>(props: {
         {t().standards.rows(found().length, props.rows.length)}
       </p>
       <Show
-        when={narrow()}
+        when={narrowForTables()}
         fallback={
           <WideTable
             caption={props.caption}

@@ -66,9 +66,9 @@ export function ThreadTable(props: {
         name: t().standards.usedBy,
         show: (row) => usedBy(row) || '–',
         also: (row) => usersOf(row).flatMap(aliasesOf).join(' '),
-        wide: true,
+        note: true,
       },
-      { name: name.source, show: (row) => row.source, wide: true },
+      { name: name.source, show: (row) => row.source, note: true },
     ];
   };
   return (

@@ -48,7 +48,8 @@ export function WideTable<Row>(props: {
                     <td
                       classList={{
                         numeric: column.numeric ?? false,
-                        wide: column.wide ?? false,
+                        wraps: column.wraps ?? false,
+                        note: column.note ?? false,
                       }}
                     >
                       {column.show(row)}

@@ -6,7 +6,10 @@ export interface Column<Row> {
   /** Other words that the row is found by. */
   readonly also?: (row: Row) => string;
   readonly numeric?: boolean;
-  readonly wide?: boolean;
+  /** Words, which may stand in several lines; sizes and numbers may not. */
+  readonly wraps?: boolean;
+  /** The same, in small letters. */
+  readonly note?: boolean;
 }
 
 /** A row on a telephone: what it is, then what tells it from its neighbours. */
