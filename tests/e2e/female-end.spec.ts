@@ -13,7 +13,7 @@ test.describe('phone', () => {
 
   test('a female end: chosen on the first page, shown how, measured inside', async ({ page }) => {
     await openApp(page);
-    await expect(page.getByRole('radio', { name: 'Male: thread outside' })).toBeChecked();
+    await expect(page.getByRole('radio', { name: 'Either: the photo tells' })).toBeChecked();
     await page.getByRole('radio', { name: 'Female: thread inside' }).check();
     await expect(page.locator('.ways-to-show li')).toHaveCount(2);
     expect(await axeViolations(page)).toEqual([]);
@@ -42,10 +42,24 @@ test.describe('phone', () => {
 test.describe('desk', () => {
   test.use({ ...sizes.desk, locale: 'en-GB' });
 
+  test('whoever says nothing of the end gets what the photo shows', async ({ page }) => {
+    await openApp(page);
+    await expect(page.locator('.ways-to-show')).toHaveCount(0);
+    await chooseFile(page, `${female}gf022.jpg`);
+    // Taken for a male end it was a 1/2-24 UNS, at 98 %.
+    await expect(decidedThread(page)).toContainText('G3/8', { timeout: 120_000 });
+    await expect(page.locator('.numbers')).toContainText('Minor diameter');
+    await openApp(page);
+    await chooseFile(page, new URL('../../fixtures/photos/d26.jpg', import.meta.url).pathname);
+    await expect(decidedThread(page)).toContainText('3/4-16 UNF', { timeout: 120_000 });
+    await expect(page.locator('.numbers')).toContainText('Major diameter');
+  });
+
   test('the same photo as a male end is refused, and one tap asks for the thread inside', async ({
     page,
   }) => {
     await openApp(page);
+    await page.getByRole('radio', { name: 'Male: thread outside' }).check();
     await chooseFile(page, `${female}gf024.jpg`);
     await expect(page.getByText('The scale was found, but no thread.')).toBeVisible({
       timeout: 120_000,

@@ -136,6 +136,11 @@ onBothSizes((size) => {
     await page.getByRole('link', { name: 'Back to the identification' }).click();
     await expect(page.locator('.sheet-photo')).toBeVisible();
     expect(await pitchOf(page)).toBe(pitch);
+    // The answer stands there too, and what it settles is asked no more.
+    await expect(page.locator('.answer')).toContainText('K-4711');
+    await expect(page.locator('.seat-choice:visible')).toHaveCount(0);
+    await expect(page.locator('.next-step').getByRole('link', { name: 'Result' })).toBeInViewport();
+    await expect(page.locator('.next-step').getByRole('button')).toHaveCount(0);
     await page.goto('./#/drawer');
     await expect(page.locator('.sheet-card')).toHaveCount(1);
     await expect(page.locator('.sheet-card')).toContainText('confirmed at the counter');

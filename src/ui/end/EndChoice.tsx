@@ -1,19 +1,19 @@
 import { For, Show } from 'solid-js';
 import { t } from '../language/language';
 import { EndPicture } from './EndPicture';
-import { chooseEnd, endChoice, ends } from './end-choice';
+import { chooseEnd, endChoice, endChoices } from './end-choice';
 import { WaysToShow } from './WaysToShow';
 import '../widgets/picture-tile.css';
 import './end.css';
 
-/** Whether the thread is outside or inside, as drawings, and how an inside one is shown; over a live view the
+/** Whether the thread is outside or inside, or whichever the photo shows, as drawings, and how an inside one is shown; over a live view the
  *  drawings of the ends alone. */
 export function EndChoice(props: { readonly brief?: boolean }) {
   return (
     <fieldset class="end-choice">
       <legend>{t().readingsOnly.end}</legend>
       <div class="end-tiles">
-        <For each={ends}>
+        <For each={endChoices}>
           {(end) => (
             <label class="end-tile picture-tile" data-end={end}>
               <input
@@ -23,7 +23,7 @@ export function EndChoice(props: { readonly brief?: boolean }) {
                 onChange={() => chooseEnd(end)}
               />
               <EndPicture of={end} />
-              <span class="small">{t().readingsOnly[end]}</span>
+              <span class="small">{end === 'auto' ? t().end.either : t().readingsOnly[end]}</span>
             </label>
           )}
         </For>

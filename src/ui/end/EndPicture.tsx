@@ -1,14 +1,26 @@
-import { Show } from 'solid-js';
-import type { End } from './end-choice';
+import { Match, Switch } from 'solid-js';
+import type { EndChoice } from './end-choice';
 import './end.css';
 
-/** A hex with its thread beside it, or one with its thread in the bore, seen at a slant. */
-export function EndPicture(props: { readonly of: End }) {
+/** A hex with its thread beside it, or one with its thread in the bore, seen at a slant; or both. */
+export function EndPicture(props: { readonly of: EndChoice }) {
   return (
-    <svg class="end-picture" viewBox="0 0 72 48" aria-hidden="true">
-      <Show when={props.of === 'female'} fallback={<Male />}>
-        <Female />
-      </Show>
+    <svg
+      class="end-picture"
+      viewBox={props.of === 'auto' ? '0 0 132 48' : '0 0 72 48'}
+      aria-hidden="true"
+    >
+      <Switch fallback={<Male />}>
+        <Match when={props.of === 'female'}>
+          <Female />
+        </Match>
+        <Match when={props.of === 'auto'}>
+          <Male />
+          <g transform="translate(66 0)">
+            <Female />
+          </g>
+        </Match>
+      </Switch>
     </svg>
   );
 }

@@ -21,7 +21,7 @@ export function AimFrame() {
             height={260 * (card.window.heightMm / card.heightMm)}
           />
           {/* A female end has two ways to lie or stand in it. */}
-          <Show when={endChoice() === 'male'}>
+          <Show when={endChoice() !== 'female'}>
             <FittingOutline x={0} y={0} size={2.2} />
           </Show>
         </Match>

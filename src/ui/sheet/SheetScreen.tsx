@@ -1,5 +1,6 @@
 import { createMemo, createResource, Match, Show, Switch } from 'solid-js';
 import type { Reading } from '../../journey/6-candidates/reading';
+import { stampOf } from '../../journey/8-sheet/what-holds';
 import { ConnectionCandidates, ThreadCandidates } from '../identification/Candidates';
 import { Contradictions } from '../identification/Contradictions';
 import { withReadings } from '../identification/conclusion-actions';
@@ -10,6 +11,7 @@ import { openClaim, SeatClaim } from '../identification/SeatClaim';
 import { loadTables } from '../identification/table-rows';
 import { Inspection } from '../inspection/Inspection';
 import { t } from '../language/language';
+import { AnswerBlock } from '../result/AnswerBlock';
 import { Cautions } from '../result/Cautions';
 import { NextStep } from '../shell/NextStep';
 import { notify } from '../shell/notices';
@@ -44,6 +46,9 @@ function OpenedSheet() {
   /** Shares among threads of which none fits say nothing. */
   const nothingFits = () => sheet().conclusion.nearest !== null;
   const settled = () => sheet().conclusion.decision.state === 'settled';
+  /** What the counter has answered is asked no more. */
+  const answered = () => stampOf(sheet()) === 'confirmed';
+  const asks = () => !settled() && !answered();
 
   const add = async (reading: Reading) => {
     await withReadings([...sheet().readings, reading], toolsAtHand());
@@ -81,6 +86,9 @@ function OpenedSheet() {
     <article class="sheet" classList={{ 'sheet-without-photo': shot() === null }}>
       <SheetHead />
       <div class="sheet-answer stack">
+        <Show when={!sheet().received}>
+          <AnswerBlock sheet={sheet()} />
+        </Show>
         <CardTrust />
         <PhotosApart />
         <DecisionBlock conclusion={sheet().conclusion} />
@@ -92,10 +100,10 @@ function OpenedSheet() {
         <OtherEnds />
         <BeforeAfter sheet={sheet()} />
         {/* Where the end is asked for, its tiles say what the photo shows. */}
-        <Show when={sheet().conclusion.decision.ask?.reading !== 'seat'}>
+        <Show when={!asks() || sheet().conclusion.decision.ask?.reading !== 'seat'}>
           <SeatClaim sheet={sheet()} onReading={(one) => void add(one)} />
         </Show>
-        <Show when={!settled()}>{reading(true)}</Show>
+        <Show when={asks()}>{reading(true)}</Show>
         <ReadingList readings={sheet().readings} end={sheet().conclusion.end} onRemove={remove} />
         <WearNote />
       </div>
@@ -124,7 +132,7 @@ function OpenedSheet() {
             />
           </Fold>
         </Show>
-        <Show when={settled()}>
+        <Show when={!asks()}>
           <details class="panel">
             <summary>{t().identification.addReading}</summary>
             {reading(false)}
@@ -135,13 +143,13 @@ function OpenedSheet() {
         </Fold>
         <Cautions brief />
       </div>
-      <SheetSteps settled={settled()} />
+      <SheetSteps asks={asks()} answered={answered()} />
     </article>
   );
 }
 
 /** Sender: the question, or on to the counter. Counter: back to judging. */
-function SheetSteps(props: { readonly settled: boolean }) {
+function SheetSteps(props: { readonly asks: boolean; readonly answered: boolean }) {
   const sheet = () => openSheet()!.sheet;
   const result = () => hashOf({ screen: 'result', id: sheet().id });
   const leave = async () => {
@@ -156,10 +164,12 @@ function SheetSteps(props: { readonly settled: boolean }) {
             {t().loop.toCounter}
           </a>
         </Match>
-        <Match when={props.settled}>
-          <button type="button" class="button" onClick={() => void sendToCounter()}>
-            {t().loop.send}
-          </button>
+        <Match when={!props.asks}>
+          <Show when={!props.answered}>
+            <button type="button" class="button" onClick={() => void sendToCounter()}>
+              {t().loop.send}
+            </button>
+          </Show>
           <a class="button strong" href={result()}>
             {t().loop.toResult}
           </a>

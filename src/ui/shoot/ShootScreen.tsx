@@ -1,6 +1,6 @@
 import { createMemo, For, Show } from 'solid-js';
 import { EndChoice } from '../end/EndChoice';
-import { endChoice } from '../end/end-choice';
+import { endChoice, guidedEnd } from '../end/end-choice';
 import { t } from '../language/language';
 import { ReferenceChoice } from '../reference/ReferenceChoice';
 import { referenceChoice } from '../reference/reference-choice';
@@ -19,7 +19,7 @@ export function ShootScreen() {
         <h1>{t().shoot.title}</h1>
       </div>
       <EndChoice brief />
-      <Show when={endChoice() === 'male'}>
+      <Show when={endChoice() !== 'female'}>
         <ReferenceChoice brief />
       </Show>
       <div class="shoot-columns">
@@ -44,7 +44,7 @@ export function ShootScreen() {
 /** What a good shot needs. */
 function CheckList(props: { readonly of: Shooting }) {
   const { guidance } = props.of;
-  const checks = createMemo(() => checksOf(guidance(), referenceChoice(), endChoice()));
+  const checks = createMemo(() => checksOf(guidance(), referenceChoice(), guidedEnd()));
   return (
     <ul class="checks">
       <For each={checks()}>

@@ -1,5 +1,5 @@
 import { Match, Show, Switch } from 'solid-js';
-import { endChoice } from '../end/end-choice';
+import { guidedEnd } from '../end/end-choice';
 import { t } from '../language/language';
 import { AimFrame } from '../reference/AimFrame';
 import { referenceChoice } from '../reference/reference-choice';
@@ -10,7 +10,7 @@ import type { Shooting } from './create-shooting';
 /** The live picture, and the one thing to do next. */
 export function Viewfinder(props: { readonly of: Shooting }) {
   const { attach, camera, trouble, start, guidance, steady, unguided, taking, shot } = props.of;
-  const hint = () => firstHint(guidance(), referenceChoice(), endChoice());
+  const hint = () => firstHint(guidance(), referenceChoice(), guidedEnd());
   return (
     <div class="viewfinder" classList={{ steady: steady() > 0, shot: shot() }}>
       <video ref={attach} playsinline muted aria-label={t().shoot.viewfinder} />

@@ -1,6 +1,6 @@
 import { createSignal, onCleanup, onMount } from 'solid-js';
 import type { Guidance } from '../../journey/guidance';
-import { endChoice } from '../end/end-choice';
+import { guidedEnd } from '../end/end-choice';
 import { outlineAsked, referenceChoice } from '../reference/reference-choice';
 import { guideFrame, warmUpSoon } from '../work/engine';
 import { measureNew } from '../work/job';
@@ -56,7 +56,7 @@ export function createShooting() {
       const frame = camera()!.frame(video);
       if (frame) {
         try {
-          const found = await guideFrame(gone.signal, frame, outlineAsked(), endChoice());
+          const found = await guideFrame(gone.signal, frame, outlineAsked(), guidedEnd());
           if (gone.signal.aborted) return;
           setUnguided(false);
           setGuidance(found);

@@ -39,7 +39,7 @@ export function StartScreen() {
       </div>
       <Show when={draft()}>
         {(kept) => (
-          <section class="start-draft alert" aria-labelledby="draft-title">
+          <section class="start-draft panel" aria-labelledby="draft-title">
             <h2 id="draft-title">{t().start.draft}</h2>
             <p>{t().start.draftFrom(dateTime(kept().at))}</p>
             <div class="row">
@@ -67,7 +67,7 @@ export function StartScreen() {
       >
         <h2 id="photo-title">{t().start.photo}</h2>
         <EndChoice />
-        <Show when={endChoice() === 'male'}>
+        <Show when={endChoice() !== 'female'}>
           <ReferenceChoice />
         </Show>
         <div class="start-actions">
@@ -86,7 +86,7 @@ export function StartScreen() {
           {t().start.card}:{' '}
           <a href={hashOf({ screen: 'card' })}>{usedCheck()?.name ?? t().start.cardNominal}</a>
         </p>
-        <Show when={endChoice() === 'male'}>
+        <Show when={endChoice() !== 'female'}>
           <div class="start-sketch" aria-hidden="true">
             <AimPicture />
           </div>

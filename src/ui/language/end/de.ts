@@ -1,6 +1,7 @@
 import type { Dictionary } from '../dictionary';
 
 export const endDe: Dictionary['end'] = {
+  either: 'Egal: das Foto zeigt es',
   ways: {
     standing:
       'Stehend: Mündung nach oben auf der gedruckten Karte, Kamera 30 bis 40° aus der Senkrechten, so dass sie die ferne Wand der Bohrung sieht.',

@@ -1,5 +1,6 @@
 /** Which end a photo shows, and what is said of a female one. */
 export const endEn = {
+  either: 'Either: the photo tells',
   ways: {
     standing:
       'Standing: mouth up on the printed card, camera 30 to 40° from straight above, so that it looks onto the far wall of the bore.',

@@ -1,6 +1,7 @@
 import type { Dictionary } from '../dictionary';
 
 export const endEs: Dictionary['end'] = {
+  either: 'Da igual: lo dice la foto',
   ways: {
     standing:
       'De pie: boca hacia arriba sobre la tarjeta impresa, cámara a 30–40° de la vertical, para que vea la pared opuesta del agujero.',
