@@ -1,7 +1,7 @@
 import type { Dictionary } from '../dictionary';
 
 export const endFr: Dictionary['end'] = {
-  either: 'Peu importe : la photo le dit',
+  either: 'L’une ou l’autre, selon la photo',
   ways: {
     standing:
       'Debout : ouverture vers le haut sur la carte imprimée, appareil à 30 à 40° de la verticale, pour voir la paroi opposée de l’alésage.',
