@@ -24,6 +24,13 @@ onSize('phone', () => {
     await expect(page.locator('.refusal-picture svg')).toHaveCount(2);
     await page.getByRole('button', { name: 'Use a rule instead' }).click();
     await expect(page.locator('[data-handle]')).toHaveCount(2);
+    // All of the loupe is seen, in however low a view.
+    await page.locator('[data-handle="a"]').focus();
+    const loupe = (await page.locator('.loupe-rim').boundingBox())!;
+    const stage = (await page.locator('.photo-stage').boundingBox())!;
+    expect(loupe.y).toBeGreaterThanOrEqual(stage.y);
+    expect(loupe.y + loupe.height).toBeLessThanOrEqual(stage.y + stage.height);
+    expect(loupe.x).toBeGreaterThanOrEqual(stage.x);
     await page.getByLabel(/Distance between/).fill('20');
     await page.getByRole('button', { name: 'Measure again' }).click();
     await expect(page.getByText('Not measured')).toBeVisible({ timeout: 180_000 });

@@ -1,15 +1,14 @@
-import type { PhotoPoint } from '../../journey/overlay';
 import { t } from '../language/language';
 import { HandMarks } from '../reference/HandMarks';
 import type { LoupePhoto } from '../reference/Loupe';
 import type { Hand } from './hand';
 import type { History } from './history';
+import type { ShownPart } from './view-box';
 
 /** The two ends of the axis, or two graduations of a rule, on the photo. */
 export function HelpHandles(props: {
   readonly history: History<Hand>;
-  readonly scale: number;
-  readonly toPhoto: (event: PointerEvent) => PhotoPoint;
+  readonly view: ShownPart;
   readonly of: LoupePhoto;
 }) {
   const hand = () => props.history.now();
@@ -29,8 +28,7 @@ export function HelpHandles(props: {
         label={label}
         attribute="data-handle"
         of={props.of}
-        scale={props.scale}
-        toPhoto={props.toPhoto}
+        view={props.view}
       />
     </>
   );

@@ -89,14 +89,7 @@ function ShownPhoto(
 ) {
   const handles =
     (photo: Blob, history: History<Hand>): PhotoViewProps['children'] =>
-    (scale, toPhoto) => (
-      <HelpHandles
-        history={history}
-        scale={scale()}
-        toPhoto={toPhoto}
-        of={{ photo, ...sizeOf(props.shown) }}
-      />
-    );
+    (view) => <HelpHandles history={history} view={view} of={{ photo, ...sizeOf(props.shown) }} />;
   /** The handles alone while a person helps. */
   const features = () => {
     const { sheet } = openSheet()!;

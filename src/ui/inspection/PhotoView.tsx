@@ -1,5 +1,5 @@
 import { createSignal, type JSX, onCleanup, Show } from 'solid-js';
-import type { Overlay, PhotoPoint } from '../../journey/overlay';
+import type { Overlay } from '../../journey/overlay';
 import { t } from '../language/language';
 import { createPhotoView } from './create-photo-view';
 import { EndFeatureLines, EndFeatureTags, type ShownFeatures } from './EndFeatures';
@@ -7,6 +7,7 @@ import { boreLayers, type LayerName, layerNames } from './layers';
 import { OverlayLayers } from './OverlayLayers';
 import { LayerChoice, ZoomButtons } from './PhotoTools';
 import { middleOf } from './tag-place';
+import type { ShownPart } from './view-box';
 import './photo-view.css';
 
 export interface PhotoViewProps {
@@ -20,10 +21,8 @@ export interface PhotoViewProps {
   readonly onCrest: (crest: number | null) => void;
   /** Begins at the thread instead of the whole photo. */
   readonly fromThread?: boolean;
-  /** Drawn on top, in photo px; gets the length of one viewer px in photo px. */
-  readonly children?:
-    | ((scale: () => number, toPhoto: (e: PointerEvent) => PhotoPoint) => JSX.Element)
-    | undefined;
+  /** Drawn on top, in photo px. */
+  readonly children?: ((view: ShownPart) => JSX.Element) | undefined;
 }
 
 /** The photo with what was found drawn on it. Image and drawing are two layers that
@@ -86,7 +85,7 @@ export function PhotoView(props: PhotoViewProps) {
           <Show when={shown().has('ends') && features()}>
             {(some) => <EndFeatureLines features={some()} />}
           </Show>
-          {props.children?.(view.scale, view.toPhoto)}
+          {props.children?.(view)}
         </svg>
         <Show when={shown().has('ends') && features()}>
           {(some) => <EndFeatureTags features={some()} threadAt={threadAt()} view={view} />}

@@ -1,9 +1,19 @@
+import type { PhotoPoint } from '../../journey/overlay';
+
 /** What part of the photo is shown, photo frame (px); the aspect is the viewer's own. */
 export interface ViewBox {
   readonly x: number;
   readonly y: number;
   readonly width: number;
   readonly height: number;
+}
+
+/** What a viewer shows of a photo, and how large. */
+export interface ShownPart {
+  readonly box: () => ViewBox;
+  /** Photo px per viewer px. */
+  readonly scale: () => number;
+  readonly toPhoto: (event: PointerEvent) => PhotoPoint;
 }
 
 export interface Size {

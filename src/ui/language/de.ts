@@ -258,7 +258,7 @@ export const de: Dictionary = {
         'Worauf die Verschraubung liegt, ist nicht sicher, und damit auch ihre Höhe nicht.',
       'few-markers': 'Nur wenige Marken der Karte sind im Bild.',
       'ruler-without-pose':
-        'Neben einem Maßstab gemessen: wie hoch die Achse liegt und wie weit die Kamera war, ist geschätzt und in der Unsicherheit enthalten.',
+        'Neben einem Lineal gemessen: wie hoch die Achse liegt und wie weit die Kamera war, ist geschätzt und in der Unsicherheit enthalten.',
       'outline-alone':
         'Maßstab vom Umriss einer Karte oder eines Blatts: unsicherer als die gedruckte Maßkarte. Was offen bleibt, klärt eine Messung mit der Lehre.',
       'flash-fired':

@@ -68,11 +68,10 @@ export function RefusedPhoto(props: {
                 onCrest={() => undefined}
               >
                 {props.mode
-                  ? (scale, toPhoto) => (
+                  ? (view) => (
                       <HelpHandles
                         history={history}
-                        scale={scale()}
-                        toPhoto={toPhoto}
+                        view={view}
                         of={{ photo: blob, width, height }}
                       />
                     )

@@ -4,6 +4,7 @@ import type { Overlay, PhotoPoint } from '../../journey/overlay';
 import { HistoryButtons } from '../inspection/HistoryButtons';
 import { createHistory, type History } from '../inspection/history';
 import { PhotoView } from '../inspection/PhotoView';
+import type { ShownPart } from '../inspection/view-box';
 import { t } from '../language/language';
 import { HandMarks } from './HandMarks';
 import type { LoupePhoto } from './Loupe';
@@ -46,9 +47,7 @@ export function CornersByHand(props: {
       <Show when={props.of.photo} keyed>
         {(photo) => (
           <PhotoView photo={photo} overlay={props.overlay} crest={null} onCrest={() => undefined}>
-            {(scale, toPhoto) => (
-              <CornerMarks of={props.of} history={history} scale={scale()} toPhoto={toPhoto} />
-            )}
+            {(view) => <CornerMarks of={props.of} history={history} view={view} />}
           </PhotoView>
         )}
       </Show>
@@ -92,8 +91,7 @@ export function CornersByHand(props: {
 function CornerMarks(props: {
   readonly of: LoupePhoto;
   readonly history: History<Corners>;
-  readonly scale: number;
-  readonly toPhoto: (event: PointerEvent) => PhotoPoint;
+  readonly view: ShownPart;
 }) {
   const corners = () => props.history.now();
   return (
@@ -112,8 +110,7 @@ function CornerMarks(props: {
         label={(which) => t().reference.corner(which)}
         attribute="data-corner"
         of={props.of}
-        scale={props.scale}
-        toPhoto={props.toPhoto}
+        view={props.view}
       />
     </>
   );

@@ -1,6 +1,7 @@
 import { createSignal, For, Show } from 'solid-js';
 import type { PhotoPoint } from '../../journey/overlay';
 import type { History } from '../inspection/history';
+import type { ShownPart } from '../inspection/view-box';
 import { Loupe, type LoupePhoto } from './Loupe';
 import { makeMark } from './make-mark';
 import '../inspection/help-panel.css';
@@ -21,8 +22,7 @@ export function HandMarks<T, K extends string | number>(props: {
   readonly label: (key: K) => string;
   readonly attribute: 'data-handle' | 'data-corner';
   readonly of: LoupePhoto;
-  readonly scale: number;
-  readonly toPhoto: (event: PointerEvent) => PhotoPoint;
+  readonly view: ShownPart;
 }) {
   const [held, setHeld] = createSignal<K | null>(null);
   return (
@@ -32,7 +32,7 @@ export function HandMarks<T, K extends string | number>(props: {
           const at = () => props.at(key);
           const mark = makeMark({
             at,
-            toPhoto: (event) => props.toPhoto(event),
+            toPhoto: (event) => props.view.toPhoto(event),
             move: (to, begins) => {
               const next = props.moved(key, to);
               if (begins) props.history.push(next);
@@ -50,13 +50,13 @@ export function HandMarks<T, K extends string | number>(props: {
               {...{ [props.attribute]: key }}
               {...mark}
             >
-              <circle class="reach" cx={at()[0]} cy={at()[1]} r={26 * props.scale} />
-              <circle class="ring" cx={at()[0]} cy={at()[1]} r={12 * props.scale} />
-              <path class="hairs" d={hairs(at(), props.scale)} />
+              <circle class="reach" cx={at()[0]} cy={at()[1]} r={26 * props.view.scale()} />
+              <circle class="ring" cx={at()[0]} cy={at()[1]} r={12 * props.view.scale()} />
+              <path class="hairs" d={hairs(at(), props.view.scale())} />
               <text
-                x={at()[0] - 19 * props.scale}
-                y={at()[1] - 15 * props.scale}
-                font-size={String(15 * props.scale)}
+                x={at()[0] - 19 * props.view.scale()}
+                y={at()[1] - 15 * props.view.scale()}
+                font-size={String(15 * props.view.scale())}
               >
                 {String(key).toUpperCase()}
               </text>
@@ -65,7 +65,7 @@ export function HandMarks<T, K extends string | number>(props: {
         }}
       </For>
       <Show when={held() !== null}>
-        <Loupe of={props.of} at={props.at(held()!)} scale={props.scale} />
+        <Loupe of={props.of} at={props.at(held()!)} view={props.view} />
       </Show>
     </>
   );

@@ -1,5 +1,7 @@
-import { onCleanup } from 'solid-js';
+import { createMemo, onCleanup } from 'solid-js';
 import type { PhotoPoint } from '../../journey/overlay';
+import type { ShownPart } from '../inspection/view-box';
+import { loupePlace } from './loupe-place';
 import './reference.css';
 
 export interface LoupePhoto {
@@ -11,26 +13,24 @@ export interface LoupePhoto {
 
 const enlarged = 3;
 const radius = 58;
-/** Above the finger that holds the mark. */
+/** From the mark, clear of the finger that holds it. */
 const offset = 110;
 
-/** The photo about a mark, enlarged, above it, or below where there is no room; photo frame, drawn inside the
- *  viewer's svg. */
+/** The photo about a mark, enlarged, beside it; photo frame, drawn inside the viewer's svg. */
 export function Loupe(props: {
   readonly of: LoupePhoto;
   readonly at: PhotoPoint;
-  /** Photo px per viewer px. */
-  readonly scale: number;
+  readonly view: ShownPart;
 }) {
   const url = URL.createObjectURL(props.of.photo);
   onCleanup(() => URL.revokeObjectURL(url));
   const id = `loupe-${Math.round(performance.now() * 1000)}`;
-  const s = () => props.scale;
-  const x = () => Math.min(props.of.width - radius * s(), Math.max(radius * s(), props.at[0]));
-  const y = () =>
-    props.at[1] - offset * s() > radius * s()
-      ? props.at[1] - offset * s()
-      : props.at[1] + offset * s();
+  const s = () => props.view.scale();
+  const place = createMemo(() =>
+    loupePlace(props.at, props.view.box(), { radius: radius * s(), offset: offset * s() }),
+  );
+  const x = () => place()[0];
+  const y = () => place()[1];
   return (
     <g class="loupe" pointer-events="none">
       <clipPath id={id}>

@@ -40,7 +40,7 @@ export function WearPhotos(props: { readonly wear: WearAssessment }) {
               onCrest={() => undefined}
               fromThread
             >
-              {(scale) => <WearMarks marks={marks()} scale={scale()} />}
+              {(view) => <WearMarks marks={marks()} scale={view.scale()} />}
             </PhotoView>
           )}
         </Show>

@@ -20,8 +20,8 @@ export const referenceDe: Dictionary['reference'] = {
       settles: 'Gröbere Gewinde ab etwa M12; für kleine lässt das Blatt zu wenige Pixel.',
     },
     rule: {
-      name: 'Maßstab',
-      how: 'Den Maßstab neben die Verschraubung legen und senkrecht von oben aufnehmen, so weit weg, wie es scharf bleibt. Zwei Teilstriche werden danach markiert.',
+      name: 'Lineal',
+      how: 'Das Lineal neben die Verschraubung legen und senkrecht von oben aufnehmen, so weit weg, wie es scharf bleibt. Zwei Teilstriche werden danach markiert.',
       settles: 'Oft die Steigung; der Durchmesser bleibt offen, ein Messschieber klärt ihn.',
     },
   },
@@ -36,7 +36,7 @@ export const referenceDe: Dictionary['reference'] = {
   cornersText:
     'Die vier Marken dahin ziehen, wo die Seiten sich treffen: bei einer Karte außerhalb der runden Ecken. Die Kanten werden dann in ihrer Nähe gesucht.',
   corner: (n) => `Ecke ${n}`,
-  markRule: 'Maßstab markieren',
+  markRule: 'Lineal markieren',
   markText:
     'Die zwei Marken auf zwei weit entfernte Teilstriche ziehen und eingeben, was dazwischen liegt. Die Lupe zeigt die Marke, die bewegt wird.',
   onScreen: {
@@ -60,7 +60,7 @@ export const referenceDe: Dictionary['reference'] = {
     bring: {
       id1: 'Die Bankkarte in den Rahmen bringen, Verschraubung daneben',
       sheet: 'Das ganze Blatt in den Rahmen bringen',
-      rule: 'Senkrecht von oben, Maßstab und Gewinde im Bild',
+      rule: 'Senkrecht von oben, Lineal und Gewinde im Bild',
     },
   },
 };
