@@ -221,6 +221,15 @@ onSize('phone', () => {
       timeout: 30_000,
     });
     await expect(page.locator('.decision, .refused').first()).toBeVisible({ timeout: 180_000 });
+    // A whole frame that a messenger has stripped is what most people send: nothing is missing from it.
+    await openApp(page);
+    const frame = readFileSync(new URL('../../fixtures/female/gf024.jpg', import.meta.url));
+    await opened(page, 'IMG-4.jpg', await throughMessenger(page, frame));
+    await expect(page.getByRole('heading', { name: 'Measuring' })).toBeVisible();
+    // Longer than the other took to be said, and shorter than it stays.
+    await page.waitForTimeout(3_000);
+    await expect(page.getByText('The code at the bottom is missing')).toHaveCount(0);
+    await expect(page.locator('.decision, .refused').first()).toBeVisible({ timeout: 180_000 });
   });
 
   test('where the device shares files, the picture goes to it', async ({ page }) => {

@@ -1,5 +1,6 @@
 import * as portable from '../../quantity/portable-math';
 import { diagonal35Mm } from '../1-photo/photo';
+import { isWholeFrame } from '../frame-shape';
 import { cameraFrom, type LensPrior } from './camera-parameters';
 import type { CameraFit } from './fit-camera';
 
@@ -23,9 +24,6 @@ const uLnDistance = 0.45;
  *  taken for 2 %), so that only a card which clearly says otherwise is believed. */
 const wrongStatements = 0.02;
 
-/** Long over short side of what cameras deliver; a file of another shape has been cropped. */
-const frames = [1, 4 / 3, 3 / 2, 16 / 9];
-const sameShape = 0.02;
 /** Of the lens's centre from the middle of a whole frame, over its long side. */
 const uCentre = 0.003;
 
@@ -35,7 +33,7 @@ function wholeFrame(width: number, height: number): { diagonalPx: number; uCentr
   const [long, short] = [Math.max(width, height), Math.min(width, height)];
   const ratio = long / short;
   const whole = { diagonalPx: Math.hypot(long, short), uCentrePx: uCentre * long };
-  if (frames.some((frame) => Math.abs(ratio / frame - 1) < sameShape)) return whole;
+  if (isWholeFrame(width, height)) return whole;
   const [a, b] = ratio > 4 / 3 ? [long, 0.75 * long] : [(4 / 3) * short, short];
   const lost = a - long + (b - short);
   return {

@@ -1,4 +1,5 @@
 import { createSignal } from 'solid-js';
+import { isWholeFrame } from '../../journey/frame-shape';
 import type { MeasureOptions } from '../../journey/identification';
 import type { WearPart } from '../../journey/wear/wear-schema';
 import { receiveFiles } from '../../offline/receive-files';
@@ -52,10 +53,18 @@ async function takeInKnown(
     }
     if (opened.reason === 'newer-version') notify(t().shared.newer);
     else if (opened.reason === 'cropped-picture') notify(t().shared.cropped);
-    else if (opened.reason === 'no-code') notify(t().loop.noCode);
+    else if (opened.reason === 'no-code') void tellOfMissingCode(file);
   }
   await measureNew(file, options, wear);
   return 'photo';
+}
+
+/** A whole frame without EXIF is a photo that a messenger has stripped. Another shape may be a shared picture that
+ *  somebody has cut off. */
+async function tellOfMissingCode(file: Blob): Promise<void> {
+  const bitmap = await createImageBitmap(file).catch(() => null);
+  if (bitmap && !isWholeFrame(bitmap.width, bitmap.height)) notify(t().loop.noCode);
+  bitmap?.close();
 }
 
 /** By its own name or kind. What calls itself a photo is tried as one, and refused with a reason. */
