@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { axeViolations, chooseFile, onSize, openApp, photosFolder, sizes, unfold } from './support';
+import { test } from './window';
 
 onSize('desk', () => {
   test('the card comes as a PDF of the chosen field and paper', async ({ page }) => {

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { onSize, openApp, openMeasuredSample, unfold } from './support';
+import { test } from './window';
 
 onSize('phone', () => {
   test('list, search, filter, delete with undo, export all, import elsewhere', async ({

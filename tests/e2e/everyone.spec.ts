@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import {
   axeViolationsInBothSchemes,
   onBothSizes,
@@ -9,6 +9,7 @@ import {
   unfold,
   watchLayoutShift,
 } from './support';
+import { test } from './window';
 
 const quietScreens = [
   '',

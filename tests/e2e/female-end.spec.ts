@@ -1,5 +1,6 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { axeViolations, chooseFile, decidedThread, openApp, sizes, unfold } from './support';
+import { test } from './window';
 
 /** Renders of female ends that stand mouth up (fixtures/female, with truth): G 3/8, minor diameter 15.05 mm, and
  *  M12×1.5. Not photographs. */

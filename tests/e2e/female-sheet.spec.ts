@@ -1,9 +1,10 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { conclude } from '../../src/journey/7-next-reading/conclude';
 import { newSheet } from '../../src/journey/8-sheet/new-sheet';
 import { sheetToFile } from '../../src/journey/8-sheet/sheet-file';
 import { exampleSheet } from '../journey/8-sheet/example';
 import { chooseFile, onSize, openApp, unfold } from './support';
+import { test } from './window';
 
 /** A sheet file of a G 1/2 inside, its numbers given: 14 turns an inch, minor diameter 18.631 to 19.172 mm
  *  (ISO 228-1, from memory). */

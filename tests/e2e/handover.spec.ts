@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import {
   axeViolationsInBothSchemes,
   chooseFile,
@@ -10,6 +10,7 @@ import {
   openMeasuredSample,
   unfold,
 } from './support';
+import { test } from './window';
 
 /** What a messenger does: at most 1280 px on the long side, JPEG of quality 60, no metadata. With
  *  `keep`, only this share of its height, from the top. */

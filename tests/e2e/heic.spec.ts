@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { chooseFile, decidedThread, onSize, openApp, unfold } from './support';
+import { test } from './window';
 
 /** A quarter-turned d26 as telephones store it (fixtures/heif/make.py); Chromium shows AVIF, but not HEIC. */
 const heif = new URL('../../fixtures/heif/', import.meta.url).pathname;

@@ -1,8 +1,9 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { sheetToFile } from '../../src/journey/8-sheet/sheet-file';
 import { exampleSheet } from '../journey/8-sheet/example';
 import { chooseFile, openApp } from './support';
+import { test } from './window';
 
 /** Files from people who wish no good: nothing of them runs, nothing of them stops the page. */
 

@@ -1,4 +1,4 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import {
   decidedThread,
   onBothSizes,
@@ -7,6 +7,7 @@ import {
   photosFolder,
   unfold,
 } from './support';
+import { test } from './window';
 
 const box = (page: Page) => page.locator('.photo-drawing').getAttribute('viewBox');
 

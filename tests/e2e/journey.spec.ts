@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import {
   chooseFile,
   decidedConnection,
@@ -11,6 +11,7 @@ import {
   openMeasuredSample,
   unfold,
 } from './support';
+import { test } from './window';
 
 /** What a sheet of a measured photo shows, whatever it leaves open. */
 async function showsThread(page: Page, thread: string) {

@@ -1,5 +1,6 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { decidedConnection, decidedThread, onSize, openApp, unfold } from './support';
+import { test } from './window';
 
 onSize('desk', () => {
   // Common practice: 1 7/16 in and 12 tpi outside is the dash 16 face seal.

@@ -1,5 +1,6 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { chooseFile, decidedConnection, onSize, openApp, photosFolder, unfold } from './support';
+import { test } from './window';
 
 onSize('phone', () => {
   // d21 is a render of a 9/16-18 with a 37° cone (its truth file): ISO 8434-2 size -6.

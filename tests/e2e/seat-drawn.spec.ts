@@ -1,4 +1,4 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import {
   axeViolationsInBothSchemes,
   chooseFile,
@@ -9,6 +9,7 @@ import {
   photosFolder,
   unfold,
 } from './support';
+import { test } from './window';
 
 const overflow = (page: Page) =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);

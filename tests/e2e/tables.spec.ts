@@ -1,5 +1,6 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { onBothSizes, onSize, openApp } from './support';
+import { test } from './window';
 
 onBothSizes((size) => {
   /** A row of the table, or the two lines that stand for it on a telephone. */

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import {
   blankPhoto,
   chooseFile,
@@ -10,6 +10,7 @@ import {
   photosFolder,
   unfold,
 } from './support';
+import { test } from './window';
 
 const photo = readFileSync(`${photosFolder}d16.jpg`);
 
@@ -162,19 +163,23 @@ onSize('phone', () => {
     await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
   });
 
-  test('storage full: the sheet stays on the screen and can be saved', async ({ page }) => {
-    await openApp(page);
-    const session = await page.context().newCDPSession(page);
-    await session.send('Storage.overrideQuotaForOrigin', {
-      origin: new URL(page.url()).origin,
-      quotaSize: 1000,
+  test.describe('on a device', () => {
+    test.use({ ownWindow: true });
+
+    test('storage full: the sheet stays on the screen and can be saved', async ({ page }) => {
+      await openApp(page);
+      const session = await page.context().newCDPSession(page);
+      await session.send('Storage.overrideQuotaForOrigin', {
+        origin: new URL(page.url()).origin,
+        quotaSize: 1000,
+      });
+      await measureSample(page);
+      await expect(page.getByText('no room left for the sheet')).toBeVisible();
+      await expect(page.getByText('not kept')).toBeVisible();
+      const download = page.waitForEvent('download');
+      await unfold(page);
+      await page.getByRole('button', { name: 'Save the sheet file' }).click();
+      expect((await download).suggestedFilename()).toMatch(/^crestwise-.*\.crestwise$/);
     });
-    await measureSample(page);
-    await expect(page.getByText('no room left for the sheet')).toBeVisible();
-    await expect(page.getByText('not kept')).toBeVisible();
-    const download = page.waitForEvent('download');
-    await unfold(page);
-    await page.getByRole('button', { name: 'Save the sheet file' }).click();
-    expect((await download).suggestedFilename()).toMatch(/^crestwise-.*\.crestwise$/);
   });
 });

@@ -1,4 +1,4 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { withPdf } from '../scale-card/rasterise';
 import {
   axeViolationsInBothSchemes,
@@ -10,6 +10,7 @@ import {
   photosFolder,
 } from './support';
 import { type UsedPhoto, usedPart } from './used-part';
+import { test } from './window';
 
 const finding = (page: Page) => page.locator('.wear-finding');
 const level = (page: Page, is: 'replace' | 'gauge' | 'none' | 'nothing') =>
