@@ -1,5 +1,5 @@
 import { expect } from '@playwright/test';
-import { chooseFile, decidedConnection, onSize, openApp, photosFolder, unfold } from './support';
+import { decidedConnection, onSize, openMeasuredPhoto, unfold } from './support';
 import { test } from './window';
 
 onSize('phone', () => {
@@ -7,9 +7,7 @@ onSize('phone', () => {
   test('a cone that the photo shows is claimed; denied, its connection no longer leads; undone, it does', async ({
     page,
   }) => {
-    await openApp(page);
-    await chooseFile(page, `${photosFolder}d21.jpg`);
-    await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
+    await openMeasuredPhoto(page, 'photos/d21.jpg');
     await unfold(page);
     const claim = page.getByRole('region', { name: 'The photo shows of this end' });
     const first = page.locator('.connection-candidates .candidate').first();

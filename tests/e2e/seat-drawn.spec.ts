@@ -1,12 +1,10 @@
 import { expect, type Page } from '@playwright/test';
 import {
   axeViolationsInBothSchemes,
-  chooseFile,
   onBothSizes,
   onSize,
-  openApp,
+  openMeasuredPhoto,
   openMeasuredSample,
-  photosFolder,
   unfold,
 } from './support';
 import { test } from './window';
@@ -19,9 +17,7 @@ const coned = 'd21';
 const ringed = 'd26';
 
 async function openShowing(page: Page, name: string): Promise<void> {
-  await openApp(page);
-  await chooseFile(page, `${photosFolder}${name}.jpg`);
-  await expect(page.locator('.decision')).toBeVisible({ timeout: 180_000 });
+  await openMeasuredPhoto(page, `photos/${name}.jpg`);
   await unfold(page);
 }
 

@@ -1,9 +1,10 @@
 import { mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { dirname } from 'node:path';
+import { basename, dirname } from 'node:path';
 import { type Browser, expect, type Page, test } from '@playwright/test';
 
-export const photosFolder = new URL('../../fixtures/photos/', import.meta.url).pathname;
+const fixturesFolder = new URL('../../fixtures/', import.meta.url);
+export const photosFolder = new URL('photos/', fixturesFolder).pathname;
 
 export const sizes = {
   desk: { viewport: { width: 1280, height: 800 } },
@@ -40,11 +41,29 @@ const archiveOf = (name: string) =>
 const builtPage = new URL('../../dist/index.html', import.meta.url).pathname;
 
 /** Opens the sheet of a bundled sample where a test begins at a measured sheet: of `sample-stud` the photo settles
- *  all, of `sample-cone` the look at the end is still asked for. It is measured once for each build; after that the
- *  drawer's own import brings it in. */
-export async function openMeasuredSample(page: Page, name = 'sample-stud'): Promise<void> {
+ *  all, of `sample-cone` the look at the end is still asked for. */
+export function openMeasuredSample(page: Page, name = 'sample-stud'): Promise<void> {
+  return openMeasured(page, name, (other) => measureSample(other, name));
+}
+
+/** Opens the sheet of a photo of fixtures/, chosen on the first page as it stands, where a test begins at a measured
+ *  sheet. */
+export function openMeasuredPhoto(page: Page, path: string): Promise<void> {
+  return openMeasured(page, basename(path, '.jpg'), async (other) => {
+    await chooseFile(other, new URL(path, fixturesFolder).pathname);
+    await expect(other.locator('.decision')).toBeVisible({ timeout: 180_000 });
+  });
+}
+
+/** It is measured by the page once for each build; after that the drawer's own import brings it in. */
+async function openMeasured(
+  page: Page,
+  name: string,
+  measure: (page: Page) => Promise<void>,
+): Promise<void> {
   const archiveFile = archiveOf(name);
-  if (!isNewer(archiveFile, builtPage)) await keepSampleArchive(page.context().browser()!, name);
+  if (!isNewer(archiveFile, builtPage))
+    await keepArchive(page.context().browser()!, archiveFile, measure);
   await openApp(page);
   await chooseFile(page, {
     name: 'sample.crestwise-drawer',
@@ -60,12 +79,15 @@ function isNewer(file: string, than: string): boolean {
   return made !== undefined && made.mtimeMs > statSync(than).mtimeMs;
 }
 
-async function keepSampleArchive(browser: Browser, name: string): Promise<void> {
-  const archiveFile = archiveOf(name);
+async function keepArchive(
+  browser: Browser,
+  archiveFile: string,
+  measure: (page: Page) => Promise<void>,
+): Promise<void> {
   const context = await browser.newContext({ locale: 'en-GB' });
   const page = await context.newPage();
   await openApp(page);
-  await measureSample(page, name);
+  await measure(page);
   await expect(page.getByText('kept on this device')).toBeVisible();
   await page.goto('./#/drawer');
   const download = page.waitForEvent('download');
