@@ -8,7 +8,7 @@ import { ensureOpenCv } from './wasm/split.mjs';
 
 ensureOpenCv();
 
-/** What measures photos, or walks through all the tables: left out by `npm run test:fast`. */
+/** What measures photos, or walks through all the tables. */
 const slowTests = [
   'tests/{accuracy,cli,vision}/**',
   'tests/journey/*.test.ts',
@@ -18,8 +18,9 @@ const slowTests = [
   'tests/scale-card/card-pdf.test.ts',
   'tests/standards/walk-rows.test.ts',
 ];
+const allTests = ['tests/**/*.test.ts'];
 
-export default defineConfig(({ mode }) => ({
+export default defineConfig({
   // Relative, so that dist/ works from any sub-path.
   base: './',
   plugins: [solid(), securityPolicyPlugin(), licencesPlugin(), precachePlugin()],
@@ -32,11 +33,29 @@ export default defineConfig(({ mode }) => ({
   },
   test: {
     environment: 'node',
-    include: ['tests/**/*.test.ts'],
-    exclude: ['tests/e2e/**', ...(mode === 'fast' ? slowTests : [])],
     testTimeout: 60_000,
     // Two workers load OpenCV side by side without crowding a small machine.
     maxWorkers: 2,
     sequence: { sequencer: LongestFirst },
+    projects: [
+      // Each file in a process of its own: OpenCV's heap, and code compiled for what others did before.
+      {
+        extends: true,
+        test: {
+          name: 'slow',
+          include: slowTests.map((path) => path.replace(/\*\*$/, '**/*.test.ts')),
+        },
+      },
+      // They leave nothing behind, and half of their time was starting processes.
+      {
+        extends: true,
+        test: {
+          name: 'fast',
+          include: allTests,
+          exclude: ['tests/e2e/**', ...slowTests],
+          isolate: false,
+        },
+      },
+    ],
   },
-}));
+});

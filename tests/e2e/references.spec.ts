@@ -2,15 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, type Page } from '@playwright/test';
 import { unzipSync } from 'fflate';
 import { decodeJpeg } from '../handover/node-jpeg';
-import {
-  axeViolations,
-  keptPictures,
-  openApp,
-  openMeasuredPhoto,
-  photosFolder,
-  sizes,
-  unfold,
-} from './support';
+import { axeViolations, keptPictures, openApp, photosFolder, sizes, unfold } from './support';
 import { test } from './window';
 
 /** Renders without the scale card; no photographs. gi011 lies beside an ID-1 card that bears a number. */

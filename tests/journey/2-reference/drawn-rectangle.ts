@@ -27,13 +27,15 @@ const blurPx = 0.6;
 
 /** A rectangle with rounded corners on an even table, its middle where the scale card's would be, seen by a
  *  pinhole: edges are error functions of the distance to the outline, with noise. */
-export function drawnRectangle(scene: DrawnRectangle): { grey: GreyImage; camera: PosedCamera } {
-  const random = seededRandom(9);
+export function drawnRectangle(scene: DrawnRectangle): GreyImage {
   const camera = cameraOver(scene);
   const data = new Uint8Array(width * height);
   const { widthMm, heightMm, cornerMm, faceMm, inside, outside, shade = 1 } = scene;
   const [cx, cy, cz] = camera.centre;
   const { R } = camera;
+  // Most pixels are as light as the one before.
+  let coded = { light: Number.NaN, level: 0 };
+  const noise = noiseOfAll();
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
       // The ray's direction in the card frame, times f.
@@ -50,14 +52,28 @@ export function drawnRectangle(scene: DrawnRectangle): { grey: GreyImage; camera
       const distancePx = (beyond - cornerMm) / k;
       const share = 0.5 * (1 - erf((distancePx * Math.SQRT1_2) / blurPx));
       const light = outside + (inside * (1 + (shade - 1) * across) - outside) * share;
-      // IEC 61966-2-1.
-      const code = 255 * (1.055 * light ** (1 / 2.4) - 0.055) + 2 * random.normal();
+      if (light !== coded.light) coded = { light, level: levelOf(light) };
+      const code = coded.level + noise[y * width + x]!;
       data[y * width + x] = Math.max(0, Math.min(255, Math.round(code)));
     }
-  return { grey: { width, height, data }, camera };
+  return { width, height, data };
 }
 
-function cameraOver({ cameraMm, tiltRad, turnRad, fPx }: DrawnRectangle): PosedCamera {
+/** IEC 61966-2-1. */
+const levelOf = (light: number) => 255 * (1.055 * light ** (1 / 2.4) - 0.055);
+
+let drawnNoise: Float64Array | undefined;
+
+/** The same in every drawing. */
+function noiseOfAll(): Float64Array {
+  if (!drawnNoise) {
+    const random = seededRandom(9);
+    drawnNoise = Float64Array.from({ length: width * height }, () => 2 * random.normal());
+  }
+  return drawnNoise;
+}
+
+export function cameraOver({ cameraMm, tiltRad, turnRad, fPx }: DrawnRectangle): PosedCamera {
   const [c, s] = [Math.cos(turnRad), Math.sin(turnRad)];
   const [ct, st] = [Math.cos(tiltRad), Math.sin(tiltRad)];
   // Tilt about x, then turn about the optical axis.

@@ -12,7 +12,7 @@ import { isInside } from '../../../src/journey/2-reference/polygon';
 import type { Reference } from '../../../src/journey/2-reference/reference';
 import type { PhotoPoint } from '../../../src/journey/overlay';
 import type { Vision } from '../../../src/vision/vision';
-import { type DrawnRectangle, drawnRectangle } from './drawn-rectangle';
+import { cameraOver, type DrawnRectangle, drawnRectangle } from './drawn-rectangle';
 
 /** Renders and drawn rectangles with known truth; no photographs. */
 
@@ -92,7 +92,7 @@ const id1: DrawnRectangle = {
 };
 
 const photoFrom = (scene: DrawnRectangle, exif = true): Photo => {
-  const { grey } = drawnRectangle(scene);
+  const grey = drawnRectangle(scene);
   return {
     grey,
     f35Mm: exif ? (scene.fPx / Math.hypot(grey.width, grey.height)) * diagonal35Mm : null,
@@ -118,7 +118,7 @@ describe('an ID-1 card, drawn', () => {
     expect(result.ok && result.value.kind).toBe('id1');
     if (!result.ok) return;
     const { centre } = result.value.camera;
-    expect(Math.abs(centre[2] / drawnRectangle(scene).camera.centre[2] - 1)).toBeLessThan(0.01);
+    expect(Math.abs(centre[2] / cameraOver(scene).centre[2] - 1)).toBeLessThan(0.01);
   });
 
   it('without a focal length: the scale stays, and its height says how little is known', () => {
@@ -150,7 +150,7 @@ it('a sheet of which two corners are not in the photo is measured by what is see
   if (!result.ok) return;
   expect(Math.max(...result.value.outline.map(([x]) => x))).toBeGreaterThan(1610);
   const { centre } = result.value.camera;
-  expect(Math.abs(centre[2] / drawnRectangle(scene).camera.centre[2] - 1)).toBeLessThan(0.01);
+  expect(Math.abs(centre[2] / cameraOver(scene).centre[2] - 1)).toBeLessThan(0.01);
 });
 
 describe('other rectangles are refused by their name', () => {
@@ -186,7 +186,7 @@ describe('corners shown by hand', () => {
 
   it('round something else: refused by its name', () => {
     const scene = { ...id1, widthMm: 90, heightMm: 54, cornerMm: 0, faceMm: 0 };
-    const { camera } = drawnRectangle(scene);
+    const camera = cameraOver(scene);
     const shown = (
       [
         [-45, -27],
