@@ -8,17 +8,36 @@ import { ensureOpenCv } from './wasm/split.mjs';
 
 ensureOpenCv();
 
-/** What measures photos, or walks through all the tables. */
-const slowTests = [
-  'tests/{accuracy,cli,vision}/**',
-  'tests/journey/*.test.ts',
-  'tests/journey/{1-photo,2-reference,4-limbs}/**',
+/** What computes for long, or watches memory or time: each file in a process of its own, since code compiled for what
+ *  others did is slower for what it does. */
+const alone = [
+  'tests/accuracy/**/*.test.ts',
+  'tests/vision/*.test.ts',
+  'tests/cli/fit-*.test.ts',
+  'tests/journey/ruler-*.test.ts',
+  'tests/journey/{1-photo,2-reference}/*.test.ts',
   'tests/journey/7-next-reading/{bench,conclude-anything}.test.ts',
-  'tests/handover/{painted-photo,picture}.test.ts',
   'tests/scale-card/card-pdf.test.ts',
   'tests/standards/walk-rows.test.ts',
 ];
-const allTests = ['tests/**/*.test.ts'];
+
+/** What measures photos by the whole journey, in processes that go on from file to file: the journey is compiled once
+ *  in each, and a photo that several files ask about is measured once (tests/measured.ts). */
+const photos = [
+  'tests/cli/{measure*,identify}.test.ts',
+  'tests/journey/*.test.ts',
+  'tests/journey/4-limbs/*.test.ts',
+  'tests/handover/{painted-photo,picture}.test.ts',
+];
+
+/** `npm run test:fast`: the rest, which keeps nothing between files either. */
+const fast = ['tests/**/*.test.ts'];
+
+const projects = [
+  { name: 'alone', include: alone, isolate: true },
+  { name: 'photos', include: photos, exclude: alone, isolate: false },
+  { name: 'fast', include: fast, exclude: [...alone, ...photos], isolate: false },
+];
 
 export default defineConfig({
   // Relative, so that dist/ works from any sub-path.
@@ -37,25 +56,6 @@ export default defineConfig({
     // Two workers load OpenCV side by side without crowding a small machine.
     maxWorkers: 2,
     sequence: { sequencer: LongestFirst },
-    projects: [
-      // Each file in a process of its own: OpenCV's heap, and code compiled for what others did before.
-      {
-        extends: true,
-        test: {
-          name: 'slow',
-          include: slowTests.map((path) => path.replace(/\*\*$/, '**/*.test.ts')),
-        },
-      },
-      // They leave nothing behind, and half of their time was starting processes.
-      {
-        extends: true,
-        test: {
-          name: 'fast',
-          include: allTests,
-          exclude: ['tests/e2e/**', ...slowTests],
-          isolate: false,
-        },
-      },
-    ],
+    projects: projects.map((test) => ({ extends: true as const, test })),
   },
 });

@@ -3,20 +3,28 @@ import type { TestSpecification } from 'vitest/node';
 /** Files that take ten seconds and more, or one of the two workers waits for the other in the end.
  *  Vitest knows no durations in a fresh clone, and goes by the files' sizes. */
 const longest = [
-  'journey/real-photos',
   'journey/ruler-renders',
-  'accuracy/photos',
   'journey/ruler-drawings',
-  'journey/2-reference/no-reference',
   'accuracy/edges-and-markers',
   'accuracy/matching/matching',
+  'standards/walk-rows',
+  'journey/2-reference/no-reference',
+  'vision/heap',
+  'journey/ruler-refused',
+  'journey/2-reference/find-reference',
+  'journey/1-photo/heif-tiles',
+  'journey/ruler-poseless',
+  'accuracy/photos',
   'accuracy/synthetic',
-  'accuracy/uncertainty',
+  'journey/1-photo/bad-files',
+  'journey/odd-photos',
+  'journey/refusals',
+  'journey/real-photos',
+  'journey/hand-and-rings',
+  'journey/flash',
   'cli/measure',
-  'cli/measure-expect',
-  'accuracy/period',
-  'cli/identify',
-  'accuracy/edge-response',
+  'journey/4-limbs/by-hand',
+  'journey/end-drawn',
 ];
 
 /** Order of test files, for vite.config.ts. */

@@ -3,10 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { expectedThread } from '../../src/cli/expected-thread';
 import { identificationJson } from '../../src/cli/identification-json';
-import { nodeDecoders } from '../../src/cli/node-decoders';
-import { loadNodeVision } from '../../src/cli/node-vision';
-import { defaultOptions, type Identification } from '../../src/journey/identification';
-import { identifyPhoto } from '../../src/journey/identify';
+import { measured } from '../measured';
 import { jsonLines, runCommand } from './run-command';
 
 const photo = (name: string) =>
@@ -30,15 +27,7 @@ interface Wear {
 }
 
 // d26 is a render of a 3/4-16 UNF stud; its truth lies beside it.
-let measured: Promise<Identification> | undefined;
-function d26(): Promise<Identification> {
-  measured ??= (async () => {
-    const tools = { vision: await loadNodeVision(), decoders: nodeDecoders };
-    const bytes = new Uint8Array(readFileSync(photo('d26')));
-    return identifyPhoto(new AbortController().signal, bytes, defaultOptions, tools, () => {});
-  })();
-  return measured;
-}
+const d26 = () => measured(new Uint8Array(readFileSync(photo('d26'))));
 
 async function wearOf(thread: string, className?: string): Promise<Wear> {
   const expected = expectedThread({ expect: thread, class: className });

@@ -1,17 +1,12 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
-import { nodeDecoders } from '../../src/cli/node-decoders';
-import { loadNodeVision } from '../../src/cli/node-vision';
-import { defaultOptions } from '../../src/journey/identification';
-import { identifyPhoto } from '../../src/journey/identify';
 import type { Overlay, PhotoPoint } from '../../src/journey/overlay';
+import { measured } from '../measured';
 
 /** What is drawn of the seats on renders with truth; they are not photographs. */
 async function overlayOf(photo: string): Promise<Overlay> {
   const bytes = new Uint8Array(await readFile(new URL(`../../fixtures/${photo}`, import.meta.url)));
-  const tools = { vision: await loadNodeVision(), decoders: nodeDecoders };
-  const signal = new AbortController().signal;
-  const found = await identifyPhoto(signal, bytes, defaultOptions, tools, () => {});
+  const found = await measured(bytes);
   if (found.outcome !== 'measured') throw new Error(found.refusal.reason);
   return found.overlay;
 }

@@ -4,20 +4,13 @@ import { casesInFolder } from '../../src/cli/accuracy/cases';
 import { score } from '../../src/cli/accuracy/score';
 import { identificationJson } from '../../src/cli/identification-json';
 import { nodeDecoders } from '../../src/cli/node-decoders';
-import { loadNodeVision } from '../../src/cli/node-vision';
 import { readPhoto } from '../../src/journey/1-photo/read-photo';
 import { defaultOptions } from '../../src/journey/identification';
-import { identifyPhoto } from '../../src/journey/identify';
+import { measured } from '../measured';
 import { makePng } from './1-photo/make-files';
 
 const identify = async (bytes: Uint8Array, gender: 'female' | 'male') =>
-  identifyPhoto(
-    new AbortController().signal,
-    bytes,
-    { ...defaultOptions, gender },
-    { vision: await loadNodeVision(), decoders: nodeDecoders },
-    () => {},
-  );
+  measured(bytes, { ...defaultOptions, gender });
 
 /** Renders with truth (fixtures/female) of ends that stand mouth up, and of one that lies. Bounds are the issue's:
  *  pitch within 1 %, diameter inside within 1.5 %; a figure beyond 4 u is a fault. */

@@ -2,20 +2,10 @@ import { expect, test } from 'vitest';
 import { photograph } from '../../fixtures/synthetic/photo';
 import { drawScene, finishes } from '../../fixtures/synthetic/scene';
 import { threadedRod } from '../../fixtures/synthetic/threaded-rod';
-import { nodeDecoders } from '../../src/cli/node-decoders';
-import { loadNodeVision } from '../../src/cli/node-vision';
-import { defaultOptions } from '../../src/journey/identification';
-import { identifyPhoto } from '../../src/journey/identify';
+import { measured } from '../measured';
 
 /** Drawn photos, not photographs (fixtures/synthetic). */
-const identify = async (bytes: Uint8Array) =>
-  identifyPhoto(
-    new AbortController().signal,
-    bytes,
-    defaultOptions,
-    { vision: await loadNodeVision(), decoders: nodeDecoders },
-    () => {},
-  );
+const identify = async (bytes: Uint8Array) => measured(bytes);
 
 test.each([
   ['right', 1],

@@ -1,20 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { nodeDecoders } from '../../src/cli/node-decoders';
-import { loadNodeVision } from '../../src/cli/node-vision';
-import { defaultOptions } from '../../src/journey/identification';
-import { identifyPhoto } from '../../src/journey/identify';
+import { measured as measuredOnce } from '../measured';
 
 const fixtures = new URL('../../fixtures/', import.meta.url);
 
 async function measured(name: string) {
-  const answer = await identifyPhoto(
-    new AbortController().signal,
-    new Uint8Array(readFileSync(new URL(name, fixtures))),
-    defaultOptions,
-    { vision: await loadNodeVision(), decoders: nodeDecoders },
-    () => {},
-  );
+  const answer = await measuredOnce(new Uint8Array(readFileSync(new URL(name, fixtures))));
   if (answer.outcome !== 'measured') throw new Error(answer.refusal.reason);
   return answer;
 }

@@ -3,10 +3,9 @@ import { beforeAll, expect, test } from 'vitest';
 import { nodeDecoders } from '../../src/cli/node-decoders';
 import { loadNodeVision } from '../../src/cli/node-vision';
 import { readPhoto } from '../../src/journey/1-photo/read-photo';
-import { defaultOptions, type Identification } from '../../src/journey/identification';
-import { identifyPhoto } from '../../src/journey/identify';
 import type { GreyImage } from '../../src/vision/grey-image';
 import type { Vision } from '../../src/vision/vision';
+import { measured } from '../measured';
 import { makePng } from './1-photo/make-files';
 import { cardAlone, cropped, mirrored, noCard } from './stand-ins';
 
@@ -20,8 +19,7 @@ const never = new AbortController().signal;
 const fixture = (name: string) =>
   new Uint8Array(readFileSync(new URL(`../../fixtures/photos/${name}.jpg`, import.meta.url)));
 
-const identify = (bytes: Uint8Array): Promise<Identification> =>
-  identifyPhoto(never, bytes, defaultOptions, { vision, decoders: nodeDecoders }, () => {});
+const identify = (bytes: Uint8Array) => measured(bytes);
 
 /** The reason, or what else came out. */
 async function reasonFor(bytes: Uint8Array): Promise<string> {

@@ -1,18 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { identificationJson } from '../../../src/cli/identification-json';
-import { nodeDecoders } from '../../../src/cli/node-decoders';
-import { loadNodeVision } from '../../../src/cli/node-vision';
-import { defaultOptions } from '../../../src/journey/identification';
-import { identifyPhoto } from '../../../src/journey/identify';
+import { measured } from '../../measured';
 
 const fixtures = new URL('../../../fixtures/', import.meta.url);
 
 async function endsOf(path: string) {
   const bytes = new Uint8Array(readFileSync(new URL(path, fixtures)));
-  const tools = { vision: await loadNodeVision(), decoders: nodeDecoders };
-  const never = new AbortController().signal;
-  const answer = await identifyPhoto(never, bytes, defaultOptions, tools, () => {});
+  const answer = await measured(bytes);
   const { ends } = identificationJson(path, answer) as {
     ends: {
       thread: { pitchMm: { value: number; u: number } };

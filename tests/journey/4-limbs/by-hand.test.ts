@@ -1,9 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { nodeDecoders } from '../../../src/cli/node-decoders';
-import { loadNodeVision } from '../../../src/cli/node-vision';
 import { type Corrections, defaultOptions } from '../../../src/journey/identification';
-import { identifyPhoto } from '../../../src/journey/identify';
+import { measured as measuredOnce } from '../../measured';
 
 /** A rendered photo of known geometry; the photo frame of its truth's axis is taken from the answer without help. */
 const folder = new URL('../../../fixtures/photos/', import.meta.url);
@@ -11,16 +9,12 @@ const truth = JSON.parse(readFileSync(new URL('d11.truth.json', folder), 'utf8')
 const bytes = new Uint8Array(readFileSync(new URL('d11.jpg', folder)));
 
 async function measured(corrections: Corrections | null) {
-  const tools = { vision: await loadNodeVision(), decoders: nodeDecoders };
-  const options = { ...defaultOptions, corrections };
-  return identifyPhoto(new AbortController().signal, bytes, options, tools, () => {});
+  return measuredOnce(bytes, { ...defaultOptions, corrections });
 }
 
 /** Without any help; both tests start from it. */
-let unaided: ReturnType<typeof measured> | undefined;
 async function measuredAlone() {
-  unaided ??= measured(null);
-  const alone = await unaided;
+  const alone = await measured(null);
   if (alone.outcome !== 'measured' || !alone.overlay.axis) throw new Error('not measured');
   return { ...alone, axis: alone.overlay.axis };
 }
