@@ -9,7 +9,6 @@ import { poseFromMarkers } from '../../src/journey/2-card-pose/pose-from-markers
 import { invertSymmetric } from '../../src/quantity/matrix';
 import { seededRandom } from '../../src/quantity/random';
 import { card, markers } from '../../src/scale-card/geometry';
-import { fullSweep } from '../full-sweep';
 import { posedFromSynthetic, toCard } from './posed-from-synthetic';
 
 /** Estimators of stage 2 against the Cramér–Rao bound and against ideal images with known truth. */
@@ -100,9 +99,7 @@ describe('marker sides on ideal images, noise 3 grey levels', () => {
 });
 
 describe('parallax', () => {
-  // Each tilt and each height, turn and turn about; the full sweep takes each with each.
-  const all = [0, 12, 30].flatMap((tilt) => [150, 400].map((h) => [tilt, h] as const));
-  const cases = all.filter(([tilt, h]) => fullSweep || (tilt === 12) === (h === 400));
+  const cases = [0, 12, 30].flatMap((tilt) => [150, 400].map((h) => [tilt, h] as const));
   it.each(cases)(
     'tilt %i°, camera %i mm up: at most 5 % of the uncorrected effect remains',
     (tilt, heightMm) => {
