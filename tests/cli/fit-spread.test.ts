@@ -17,9 +17,9 @@ const truth: SpreadWeights = {
   scatter: 0.2,
   score: -0.5,
   dark: 0.5,
-  astray: -3,
+  astray: -5,
   astrayScatter: 1,
-  astrayOdds: -0.1,
+  astrayLimbs: -0.7,
   astrayDark: -0.5,
   far: -1,
   lost: -2.4,
@@ -36,7 +36,7 @@ const anyTraces = (): Traces => {
     doubtMm: pitchMm * Math.exp(-4 + 2 * uniform()),
     scatterMm: pitchMm * Math.exp(-4 + 3 * uniform()),
     score: -uniform(),
-    radiusOdds: 14 * uniform(),
+    limbsShown: -4 * uniform(),
     dark: uniform() < 0.4,
   };
 };

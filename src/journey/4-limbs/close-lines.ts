@@ -27,7 +27,13 @@ export interface CloseLines {
   readonly uTurn: number;
   /** Logarithm of the odds of these lines against lines of another radius. */
   readonly odds: number;
+  /** How well a side's windows show its line, on the side that shows less: mean logarithm of what they hold of it, as a share
+   *  of a bin. */
+  readonly shown: number;
 }
+
+/** What windows say of a line where they show none. */
+export const shownBlind = -portable.log(closeLook.bins);
 
 /** Windows side by side; those between them, half a window on, see the same turns at another phase: the mean of what the
  *  network says of either is nearer than one (on 111 seen renders the diameter within 1 % on 92 → 95, within 0.5 % on
@@ -121,7 +127,8 @@ export function closeLines(
   if (looks.left.length === 0) return null;
   const worth = apart / count;
   const grid = { radiusMm, uRadiusMm, pitchMm, halfTaper, lengthMm: length, aside, worth };
-  return joined(linesOf(looks.left, grid), linesOf(looks.right, grid), grid);
+  const lines = joined(linesOf(looks.left, grid), linesOf(looks.right, grid), grid);
+  return { ...lines, shown: lines.shown / (worth * looks.left.length) };
 }
 
 interface Grid {
@@ -171,7 +178,7 @@ function logDensity({ belief, from, to }: Look, r: number): number {
   return portable.log((1 - flat) * density + flat / closeLook.bins);
 }
 
-/** Both sides together: a cone about an axis. */
+/** Both sides together: a cone about an axis; `shown` of all windows together. */
 function joined(lefts: readonly Line[], rights: readonly Line[], grid: Grid): CloseLines {
   const { radiusMm, pitchMm } = grid;
   const uRadius = Math.hypot(2 * grid.uRadiusMm, priors.radius * radiusMm);
@@ -237,6 +244,7 @@ function joined(lefts: readonly Line[], rights: readonly Line[], grid: Grid): Cl
     turn,
     uTurn: spread(sums.turn2, turn - best.turn),
     odds: -portable.log(far / near + leastFar),
+    shown: Math.min(left.log, right.log),
   };
 }
 

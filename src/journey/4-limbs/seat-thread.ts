@@ -13,7 +13,7 @@ import { atHeight, recentred } from '../4-thread-signal/axis-moves';
 import type { PosedPhoto } from '../4-thread-signal/posed-photo';
 import { type SurfacePeriod, surfacePeriods } from '../4-thread-signal/surface-period';
 import { ridgesUnrolled } from '../4-thread-signal/unrolled-surface';
-import { closeLines } from './close-lines';
+import { closeLines, shownBlind } from './close-lines';
 import { type CrestLines, crestLines, type ThreadBody } from './crest-lines';
 import { type HexSeen, hexHeight } from './hex-height';
 import { logOdds, type PeriodTraits } from './period-odds';
@@ -27,8 +27,8 @@ export interface SeatedThread {
   readonly zone: Extent;
   readonly hex: HexSeen;
   readonly crests: CrestLines;
-  /** Logarithm of the odds of the limbs' radius against any other, by a close look; 0 without one. */
-  readonly radiusOdds: number;
+  /** How well the limb that shows less shows its crests (close-lines.ts); as blind as can be without a close look. */
+  readonly limbsShown: number;
   /** Likeliest first. */
   readonly periods: readonly RatedPeriod[];
   readonly pitchMm: number;
@@ -121,7 +121,7 @@ export function seatThread(
       hex,
       crests: { ...crests, radiusMm, uRadiusMm: crests.uRadiusMm * scale },
       periods,
-      radiusOdds: 0,
+      limbsShown: shownBlind,
       pitchMm: best.periodMm,
       traits,
       odds: seatOdds(traits),
@@ -157,7 +157,7 @@ function seenClosely(photo: PosedPhoto, seat: SeatedThread): SeatedThread {
     frame,
     zone: seenFrom(camera, frame, ends),
     crests: { ...crests, radiusMm, uRadiusMm, halfTaper, uHalfTaper, uTurn },
-    radiusOdds: lines.odds,
+    limbsShown: lines.shown,
     odds: bothOdds(seat.odds, lines.odds),
     periods: seat.periods.map(wound),
   };

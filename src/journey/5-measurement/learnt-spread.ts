@@ -17,15 +17,15 @@ export interface Traces {
   readonly scatterMm: number;
   /** How clear the surface's pattern is: logarithm of its score. */
   readonly score: number;
-  /** Logarithm of the odds of the limbs' radius against any other. */
-  readonly radiusOdds: number;
+  /** How well the limb that shows less shows its crests: a mean logarithm (close-lines.ts). */
+  readonly limbsShown: number;
   readonly dark: boolean;
 }
 
 /** The logarithm of a length's spread in pitches grows by so much with each trace; lengths count by their
  *  logarithms, over a fiftieth of the pitch. `least` and `most`: within what photos have shown. On some photos
  *  another edge was measured: the logit of their share grows with how badly the outline's edges keep to the thread,
- *  on black and on paper, and with what other radii the limbs leave possible; `far` is the logarithm of how far off
+ *  on black and on paper, and with how little the worse of the limbs shows; `far` is the logarithm of how far off
  *  they are, in pitches. Of a few the limbs were taken for something else altogether: logit of their share, how that
  *  grows with the logit of those gone astray, and logarithm of how far off, in pitches. */
 export interface SpreadWeights {
@@ -37,7 +37,7 @@ export interface SpreadWeights {
   readonly dark: number;
   readonly astray: number;
   readonly astrayScatter: number;
-  readonly astrayOdds: number;
+  readonly astrayLimbs: number;
   readonly astrayDark: number;
   readonly far: number;
   readonly lost: number;
@@ -68,7 +68,7 @@ export function spreadOf(t: Traces, w: SpreadWeights): Spread {
   const logit =
     w.astray +
     w.astrayScatter * scatter +
-    w.astrayOdds * t.radiusOdds +
+    w.astrayLimbs * t.limbsShown +
     (t.dark ? w.astrayDark : 0);
   const farMm = t.pitchMm * portable.exp(w.far);
   const lostMm = t.pitchMm * portable.exp(w.lostFar);
@@ -131,9 +131,9 @@ export function tracesOf(
     uLimbMm,
     uPhasesMm,
     score,
-    radiusOdds,
+    limbsShown,
     dark,
-  }: Pick<Known, 'uLimbMm' | 'uPhasesMm' | 'score' | 'radiusOdds' | 'dark'>,
+  }: Pick<Known, 'uLimbMm' | 'uPhasesMm' | 'score' | 'limbsShown' | 'dark'>,
 ): { readonly pitch: Traces; readonly radius: Traces; readonly growth: Traces } {
   const traces = (of: FitParameter, lengthMm = 1): Traces => ({
     pitchMm: fit.pitchMm,
@@ -141,7 +141,7 @@ export function tracesOf(
     doubtMm: of === 'pitch' ? uPhasesMm : uLimbMm,
     scatterMm: fit.scatterMm,
     score,
-    radiusOdds,
+    limbsShown,
     dark,
   });
   return {

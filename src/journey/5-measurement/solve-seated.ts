@@ -134,7 +134,7 @@ export function solveSeated(seated: SeatedView): Solved {
       rivals: chosen.rivals,
       uLimbMm: crests.uRadiusMm,
       uPhasesMm: pitchDoubt(fitted.pitch),
-      radiusOdds: seat.radiusOdds,
+      limbsShown: seat.limbsShown,
       score: chosen.period.traits.score,
       dark: field === 'dark',
     },

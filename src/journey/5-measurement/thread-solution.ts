@@ -43,8 +43,8 @@ export interface Known {
   readonly uLimbMm: number;
   /** What the crests' phases leave to doubt of the pitch: their u, and how far they lie from the surface, mm. */
   readonly uPhasesMm: number;
-  /** Logarithm of the odds of the limbs' radius against any other. */
-  readonly radiusOdds: number;
+  /** How well the limb that shows less shows its crests (close-lines.ts). */
+  readonly limbsShown: number;
   /** How clear the surface's pattern is at this pitch: logarithm of its score. */
   readonly score: number;
   /** Whether the part lies on black. */
