@@ -17,6 +17,7 @@ const truth: SpreadWeights = {
   scatter: 0.2,
   score: -0.5,
   dark: 0.5,
+  taper: 0.6,
   astray: -5,
   astrayScatter: 1,
   astrayLimbs: -0.7,
@@ -38,6 +39,7 @@ const anyTraces = (): Traces => {
     score: -uniform(),
     limbsShown: -4 * uniform(),
     dark: uniform() < 0.4,
+    taper: uniform() < 0.3 ? 1 : 0,
   };
 };
 /** Invented errors whose spread is known. */

@@ -2,6 +2,7 @@ import type { Measured } from '../../journey/identification';
 import type { PhotoPoint } from '../../journey/overlay';
 import { leastSquares } from '../../quantity/least-squares';
 import { card, markers } from '../../scale-card/geometry';
+import { trueCrestMm } from './true-crest';
 import type { Truth } from './truth';
 
 /** True diameter over the crests at the middle of the zone that was measured. On a straight thread it is the
@@ -9,10 +10,9 @@ import type { Truth } from './truth';
  *  the true axis: lens from the truth, pose from the marker corners, by code of its own. */
 export function trueMajorMm(truth: Truth, answer: Measured): number {
   if (truth.minor_mm !== undefined) return truth.minor_mm;
-  const start = truth.crest_major_at_start_mm;
-  if (truth.taper === 0) return (start + truth.crest_major_at_end_mm) / 2;
   const ends = answer.overlay.axis;
-  if (!ends) return (start + truth.crest_major_at_end_mm) / 2;
+  if (truth.taper === 0 || !ends)
+    return (truth.crest_major_at_start_mm + truth.crest_major_at_end_mm) / 2;
   const pose = poseOf(truth, answer);
   const [p0, p1] = [truth.axis_p0, truth.axis_p1];
   const length = Math.hypot(p1[0] - p0[0], p1[1] - p0[1], p1[2] - p0[2]);
@@ -20,7 +20,7 @@ export function trueMajorMm(truth: Truth, answer: Measured): number {
     const [x, y] = atHeight(truth, answer, pose, end, p0[2]);
     return ((x - p0[0]) * (p1[0] - p0[0]) + (y - p0[1]) * (p1[1] - p0[1])) / length;
   });
-  return start + truth.taper * ((along[0]! + along[1]!) / 2);
+  return 2 * trueCrestMm(truth, (along[0]! + along[1]!) / 2);
 }
 
 interface Pose {

@@ -22,6 +22,7 @@ const names = [
   'scatter',
   'score',
   'dark',
+  'taper',
   'astray',
   'astrayScatter',
   'astrayLimbs',
@@ -39,9 +40,10 @@ const start: Sought = {
   scatter: 0,
   score: 0,
   dark: 0,
-  astray: -2,
+  taper: 0,
+  astray: -4,
   astrayScatter: 0.5,
-  astrayLimbs: 0,
+  astrayLimbs: -1,
   astrayDark: 0,
   far: -1.5,
   lost: -4,
@@ -49,7 +51,16 @@ const start: Sought = {
   lostFar: 0,
 };
 /** What leaves more to doubt never makes a length surer. */
-const neverNegative: readonly string[] = ['fit', 'doubt', 'scatter', 'astrayScatter', 'lostAstray'];
+const neverNegative: readonly string[] = [
+  'fit',
+  'doubt',
+  'scatter',
+  'taper',
+  'astrayScatter',
+  'lostAstray',
+];
+/** What is shown better never goes astray more often, nor does a spread grow faster than what the fit states. */
+const greatest: Readonly<Record<string, number>> = { astrayLimbs: 0, fit: 1 };
 /** Weights stay small where photos say little: a ridge of so much per unit squared. */
 const ridge = 0.3;
 const ridged = names.filter((name) => !['base', 'astray', 'far', 'lost', 'lostFar'].includes(name));
@@ -70,8 +81,12 @@ export function fitSpread(rows: readonly Off[]): SpreadWeights {
       },
       ridge * ridged.reduce((sum, name) => sum + w[name] ** 2, 0),
     );
-  const weights = searchWeights(names, start, cost, (name) =>
-    neverNegative.includes(name) ? 0 : Number.NEGATIVE_INFINITY,
+  const weights = searchWeights(
+    names,
+    start,
+    cost,
+    (name) => (neverNegative.includes(name) ? 0 : Number.NEGATIVE_INFINITY),
+    (name) => greatest[name] ?? Number.POSITIVE_INFINITY,
   );
   const shares = ascending(
     rows.map(({ traces }) => spreadOf(traces, { ...weights, ...free }).u / traces.pitchMm),

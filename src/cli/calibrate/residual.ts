@@ -17,6 +17,7 @@ import { defaultOptions } from '../../journey/identification';
 import type { Tools } from '../../journey/identify';
 import type { GreyImage } from '../../vision/grey-image';
 import type { Case } from '../accuracy/cases';
+import { trueCrestMm } from '../accuracy/true-crest';
 import type { Truth } from '../accuracy/truth';
 import type { Bend } from './fit-bend';
 import type { SeatSeen } from './fit-seats';
@@ -185,8 +186,6 @@ function liesRight(seat: SeatedThread, { camera }: Reference, truth: Truth): boo
 function trueRadiusMm(truth: Truth, [x, y]: readonly [number, number, number]): number {
   const [p0, p1] = [truth.axis_p0, truth.axis_p1];
   const along = [p1[0] - p0[0], p1[1] - p0[1]];
-  const length2 = along[0] ** 2 + along[1] ** 2;
-  const share = ((x - 92 - p0[0]) * along[0] + (68 - y - p0[1]) * along[1]) / length2;
-  const { crest_major_at_start_mm: from, crest_major_at_end_mm: to } = truth;
-  return (from + share * (to - from)) / 2;
+  const from = (x - 92 - p0[0]) * along[0] + (68 - y - p0[1]) * along[1];
+  return trueCrestMm(truth, from / Math.hypot(along[0], along[1]));
 }

@@ -20,6 +20,9 @@ export interface Traces {
   /** How well the limb that shows less shows its crests: a mean logarithm (close-lines.ts). */
   readonly limbsShown: number;
   readonly dark: boolean;
+  /** How much the radius grows along the thread, over what a taper of 1:16 grows: where along it a radius is told matters by
+   *  as much. */
+  readonly taper: number;
 }
 
 /** The logarithm of a length's spread in pitches grows by so much with each trace; lengths count by their
@@ -35,6 +38,7 @@ export interface SpreadWeights {
   readonly scatter: number;
   readonly score: number;
   readonly dark: number;
+  readonly taper: number;
   readonly astray: number;
   readonly astrayScatter: number;
   readonly astrayLimbs: number;
@@ -48,6 +52,8 @@ export interface SpreadWeights {
 }
 
 const usualShare = 0.02;
+/** 1:16 on diameter. */
+const usualHalfTaper = 1 / 32;
 /** Limbs and phases are told by bins of a sixteenth of a pitch and more: what they state below this is no more than the
  *  last digits. */
 const leastDoubtShare = 1e-3;
@@ -62,6 +68,7 @@ export function spreadOf(t: Traces, w: SpreadWeights): Spread {
       w.doubt * over(t.doubtMm + leastDoubtShare * t.pitchMm) +
       w.scatter * scatter +
       w.score * t.score +
+      w.taper * t.taper +
       (t.dark ? w.dark : 0),
   );
   const uMm = t.pitchMm * Math.max(w.least, Math.min(w.most, spread));
@@ -143,6 +150,7 @@ export function tracesOf(
     score,
     limbsShown,
     dark,
+    taper: Math.min(1, Math.abs(fit.halfTaper) / usualHalfTaper),
   });
   return {
     pitch: traces('pitch'),
