@@ -108,3 +108,13 @@ test('a spread stays within what photos have shown', () => {
   const surest = { ...traces, fitMm: 1e-12, doubtMm: 0, scatterMm: 1e-12 };
   expect(spreadOf(surest, found).u).toBeCloseTo(found.least * pitchMm, 12);
 });
+
+test('a taper is less sure, and a limb that shows little goes astray more often', () => {
+  const mean = (of: readonly number[]) => of.reduce((a, b) => a + b, 0) / of.length;
+  const changed = (more: Partial<Traces>) =>
+    rows.map(({ traces }) => spreadOf({ ...traces, ...more }, found));
+  const u = (taper: number) => mean(changed({ taper }).map((one) => one.u));
+  expect(u(1) / u(0)).toBeGreaterThan(1.3);
+  const astray = (limbsShown: number) => mean(changed({ limbsShown }).map((one) => one.astray));
+  expect(astray(-4)).toBeGreaterThan(2 * astray(-1));
+});
