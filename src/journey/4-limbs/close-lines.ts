@@ -126,9 +126,9 @@ export function closeLines(
   }
   if (looks.left.length === 0) return null;
   const worth = apart / count;
-  const grid = { radiusMm, uRadiusMm, pitchMm, halfTaper, lengthMm: length, aside, worth };
-  const lines = joined(linesOf(looks.left, grid), linesOf(looks.right, grid), grid);
-  return { ...lines, shown: lines.shown / (worth * looks.left.length) };
+  const windows = worth * looks.left.length;
+  const grid = { radiusMm, uRadiusMm, pitchMm, halfTaper, lengthMm: length, aside, worth, windows };
+  return joined(linesOf(looks.left, grid), linesOf(looks.right, grid), grid);
 }
 
 interface Grid {
@@ -138,8 +138,9 @@ interface Grid {
   readonly halfTaper: number;
   readonly lengthMm: number;
   readonly aside: Estimate;
-  /** Of one look: how many of them see something of their own. */
+  /** Of one look: how many of them see something of their own; and of all of a side's. */
   readonly worth: number;
+  readonly windows: number;
 }
 
 /** Lines of one side that are not much less likely than its best. */
@@ -178,7 +179,7 @@ function logDensity({ belief, from, to }: Look, r: number): number {
   return portable.log((1 - flat) * density + flat / closeLook.bins);
 }
 
-/** Both sides together: a cone about an axis; `shown` of all windows together. */
+/** Both sides together: a cone about an axis. */
 function joined(lefts: readonly Line[], rights: readonly Line[], grid: Grid): CloseLines {
   const { radiusMm, pitchMm } = grid;
   const uRadius = Math.hypot(2 * grid.uRadiusMm, priors.radius * radiusMm);
@@ -244,7 +245,7 @@ function joined(lefts: readonly Line[], rights: readonly Line[], grid: Grid): Cl
     turn,
     uTurn: spread(sums.turn2, turn - best.turn),
     odds: -portable.log(far / near + leastFar),
-    shown: Math.min(left.log, right.log),
+    shown: Math.min(left.log, right.log) / grid.windows,
   };
 }
 
